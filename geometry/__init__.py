@@ -1,0 +1,1 @@
+"""Sections, leaves, contact, readings and measures. Knows no task, no file and no screen."""
