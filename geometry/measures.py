@@ -83,7 +83,7 @@ def measure(section: Section) -> Measures:
     ('flat', 4.8, 6.0)
     >>> hollow = measure(Section.of(Joint(), Bead(8.0, 8.0, crown=-1.0)))
     >>> hollow.face, round(hollow.effective_throat, 4), round(hollow.toe_angle_base, 2)
-    ('concave', 4.6569, 154.95)
+    ('concave', 4.6569, 155.05)
     """
     joint, face = section.joint, section.face
     throat = -_farthest(face, (-joint.bisector[0], -joint.bisector[1]))
