@@ -1,0 +1,360 @@
+"""The hand's descent: from a free spot to the nearest rest, along a way that is proved free."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass, field
+
+import numpy as np
+from numpy.typing import NDArray
+
+from geometry.curves import Vec
+from geometry.pairs import At, Pairs, Spot
+from geometry.projection import HalfSpace, Triple, cholesky, project
+from geometry.sweep import dip, middle, travel
+from geometry.tolerances import CLEARANCE
+
+__all__ = ["Descent"]
+
+_LONGEST_STEP = 3.0
+"""mm: the longest step, and the band around the body that is looked at for it."""
+_SHORTEST_STEP = 1e-5
+"""mm: a step cut below this is no step."""
+_WORTH = 1e-7
+"""mm squared: a step that promises less than this is not worth taking; the body rests."""
+_MOST_STEPS = 2000
+_ENTERED = 1e-6
+"""mm: from deeper than this nothing is moved."""
+
+
+@dataclass(eq=False)
+class _Band:
+    """The pairs near a spot, good until the body has moved `width` from it."""
+
+    pairs: Pairs
+    spot: Spot
+    width: float
+
+
+@dataclass(eq=False)
+class Descent:
+    """One pull of a hand.
+
+    Parameters
+    ----------
+    pairs
+        All pairs of the two bodies.
+    grab
+        The held point in the moving body's frame as laid, mm.
+    target
+        (x, y) wanted for it in mm, and the angle wanted in radians.
+    hand_reach
+        mm that a radian of turn costs.
+    """
+
+    pairs: Pairs
+    grab: Vec
+    target: Triple
+    hand_reach: float
+    _bands: list[_Band] = field(default_factory=list)
+
+    # -- the hand's own coordinates -----------------------------------------------------------
+
+    def _held(self, spot: Spot) -> Triple:
+        """The spot as (grab x, grab y, reach * turn)."""
+        rx, ry = self._arm(spot)
+        return spot.x + rx, spot.y + ry, self.hand_reach * spot.turn
+
+    def _arm(self, spot: Spot) -> Vec:
+        """From the moving frame's origin to the grab, in the section's frame."""
+        cos, sin = math.cos(spot.turn), math.sin(spot.turn)
+        u, v = self.grab
+        return cos * u - sin * v, sin * u + cos * v
+
+    def _lack(self, spot: Spot) -> Triple:
+        """What the spot still lacks to the target, in the hand's coordinates."""
+        x, y, w = self._held(spot)
+        tx, ty, turn = self.target
+        return tx - x, ty - y, self.hand_reach * turn - w
+
+    def _moved(self, spot: Spot, step: Triple) -> Spot:
+        x, y, w = self._held(spot)
+        turn = (w + step[2]) / self.hand_reach if step[2] else spot.turn
+        cos, sin = math.cos(turn), math.sin(turn)
+        u, v = self.grab
+        return Spot(
+            x + step[0] - (cos * u - sin * v), y + step[1] - (sin * u + cos * v), turn
+        )
+
+    @property
+    def _reach(self) -> float:
+        return self.pairs.reach
+
+    def _length(self, step: Triple) -> float:
+        """The most that any point of the body moves in a step, mm."""
+        return math.hypot(step[0], step[1]) + self._swing * abs(step[2]) / self.hand_reach
+
+    @property
+    def _swing(self) -> float:
+        return self._reach + math.hypot(*self.grab)
+
+    # -- the way ------------------------------------------------------------------------------
+
+    def run(self, spot: Spot) -> list[Spot]:
+        """Return the spots from `spot` to where the hand's pull comes to rest."""
+        path = [spot]
+        band = self._band(spot)
+        at = band.pairs.at(spot)
+        if _entered(band.pairs, at):
+            return path
+        allowed = _LONGEST_STEP
+        for _ in range(_MOST_STEPS):
+            if travel(band.spot, spot, self._reach) > 0.5 * band.width:
+                band = self._band(spot)
+                at = band.pairs.at(spot)
+            step = self._step(band.pairs, at)
+            if step is None:
+                break
+            way, allowed = self._take(band, at, step, allowed)
+            if not way:
+                break
+            path += way
+            spot = way[-1]
+            at = band.pairs.at(spot)
+        return path
+
+    def turn(self, spot: Spot, angle: float) -> list[Spot]:
+        """Return the spots of a turn by `angle` about the grab, as far as steel lets it."""
+        path = [spot]
+        left, share = angle, 1.0
+        while abs(left) * self._swing > 1e-7:
+            band = self._band(path[-1])
+            at = band.pairs.at(path[-1])
+            if len(path) == 1 and _entered(band.pairs, at):
+                return path
+            most = band.width / max(self._swing, 1.0) * share
+            part = max(-most, min(most, left))
+            end = self._moved(path[-1], (0.0, 0.0, part * self.hand_reach))
+            after = band.pairs.at(end)
+            if self._clear(band.pairs, at, after) and not dip(
+                band.pairs, at, after, self._reach
+            )[0]:
+                path.append(end)
+                left -= part
+                share = min(1.0, share * 2.0)
+                continue
+            share *= 0.5
+            if abs(part) * self._swing < 1e-6:
+                break
+        return path
+
+    def _band(self, spot: Spot) -> _Band:
+        """The pairs near `spot`; the band is no wider than the pull needs."""
+        need = self._length(self._lack(spot))
+        width = min(_LONGEST_STEP, max(0.5, 2.0 * need))
+        at = self.pairs.at(spot)
+        return _Band(self.pairs.subset(self.pairs.floor(at) <= width), spot, width)
+
+    def _step(self, pairs: Pairs, at: At) -> Triple | None:
+        """The step that the pairs at hand leave open, or None at rest."""
+        lack = self._lack(at.spot)
+        near = np.flatnonzero(pairs.faces(at) & (at.gap > -_ENTERED))
+        spaces = self._spaces(pairs, at, near, CLEARANCE)
+        solved = project(lack, spaces)
+        if solved is None:
+            return None
+        step, held = solved
+        if _gain(lack, step) < _WORTH:
+            return self._escape(pairs, at, lack, near, held)
+        if held:
+            bent = self._bent(pairs, at, lack, spaces, near, held)
+            if bent is not None:
+                return bent
+        return step
+
+    def _spaces(
+        self, pairs: Pairs, at: At, which: NDArray[np.intp], clearance: float
+    ) -> list[HalfSpace]:
+        """The half-spaces, in the hand's coordinates, that keep pairs `which` clear."""
+        if not which.size:
+            return []
+        rx, ry = self._arm(at.spot)
+        slopes = pairs.slopes(at, which)
+        turn = (slopes[:, 2] + slopes[:, 0] * ry - slopes[:, 1] * rx) / self.hand_reach
+        room = clearance - at.gap[which]
+        rows = np.column_stack((slopes[:, 0], slopes[:, 1], turn, room))
+        return [tuple(row) for row in rows.tolist()]
+
+    def _bent(
+        self,
+        pairs: Pairs,
+        at: At,
+        lack: Triple,
+        spaces: list[HalfSpace],
+        near: NDArray[np.intp],
+        held: dict[int, float],
+    ) -> Triple | None:
+        """The step again, with the curvature of the pairs that hold the body."""
+        hessian = self._hessian(pairs, at, near, held)
+        lower = cholesky(hessian, 0.05)
+        bent = [_forward(lower, space) for space in spaces]
+        solved = project(_forward(lower, (*lack, 0.0))[:3], bent)
+        if solved is None:
+            return None
+        step = _backward(lower, solved[0])
+        return step if all(math.isfinite(value) for value in step) else None
+
+    def _hessian(
+        self, pairs: Pairs, at: At, near: NDArray[np.intp], held: dict[int, float]
+    ) -> list[list[float]]:
+        """Half the cost's second derivative, less what the holding pairs bend away."""
+        total = [[1.0, 0.0, 0.0], [0.0, 1.0, 0.0], [0.0, 0.0, 1.0]]
+        arm = self._arm(at.spot)
+        for index, multiplier in held.items():
+            bend = pairs.curvature(at, int(near[index]), arm, self.hand_reach)
+            for i in range(3):
+                for j in range(3):
+                    total[i][j] -= multiplier * bend[i][j]
+        return total
+
+    def _escape(
+        self,
+        pairs: Pairs,
+        at: At,
+        lack: Triple,
+        near: NDArray[np.intp],
+        held: dict[int, float],
+    ) -> Triple | None:
+        """A small step off an unstable balance, or None if the rest is a true one."""
+        if not held or len(held) > 2:
+            return None
+        hessian = np.array(self._hessian(pairs, at, near, held))
+        rows = np.array(
+            [space[:3] for space in self._spaces(pairs, at, near[list(held)], CLEARANCE)]
+        )
+        free = np.linalg.svd(rows)[2][len(held) :]
+        values, vectors = np.linalg.eigh(free @ hessian @ free.T)
+        if values[0] > -0.02:
+            return None
+        way = vectors[:, 0] @ free
+        # Either side is as good; the first coordinate that differs decides, so that it repeats.
+        lead = next((value for value in way.tolist() if abs(value) > 1e-6), 1.0)
+        size = math.copysign(0.05, lead)
+        return float(way[0] * size), float(way[1] * size), float(way[2] * size)
+
+    def _take(
+        self, band: _Band, at: At, step: Triple, allowed: float
+    ) -> tuple[list[Spot], float]:
+        """Try the step, shorter and shorter, until it pays and its way is free."""
+        room = band.width - travel(band.spot, at.spot, self._reach)
+        length = self._length(step)
+        share = min(1.0, min(room, allowed) / length) if length else 1.0
+        cost = _square(self._lack(at.spot))
+        while share * length > _SHORTEST_STEP:
+            part = (step[0] * share, step[1] * share, step[2] * share)
+            end = self._restored(band.pairs, at, self._moved(at.spot, part))
+            if end is not None and travel(band.spot, end.spot, self._reach) <= band.width:
+                saved = cost - _square(self._lack(end.spot))
+                if saved > 0.2 * _WORTH:
+                    way = self._way(band.pairs, at, end)
+                    if way:
+                        grown = max(2.0 * share * length, 0.05)
+                        return way, min(_LONGEST_STEP, max(grown, allowed))
+            share *= 0.5
+        return [], allowed
+
+    def _restored(self, pairs: Pairs, start: At, spot: Spot) -> At | None:
+        """The nearest spot to `spot` where every pair that was clear before is clear."""
+        front = start.gap > -_ENTERED
+        at = pairs.at(spot)
+        for _ in range(8):
+            low = np.flatnonzero((at.gap < 0.5 * CLEARANCE) & front & pairs.faces(at))
+            if not low.size:
+                return at
+            near = np.flatnonzero((at.gap < 0.05) & front & pairs.faces(at))
+            solved = project((0.0, 0.0, 0.0), self._spaces(pairs, at, near, CLEARANCE))
+            if solved is None:
+                return None
+            if _square(solved[0]) > _LONGEST_STEP**2:
+                return None
+            at = pairs.at(self._moved(at.spot, solved[0]))
+        return None
+
+    def _clear(self, pairs: Pairs, start: At, end: At) -> bool:
+        front = start.gap > -_ENTERED
+        return not bool(((end.gap < 0.5 * CLEARANCE) & front & pairs.faces(end)).any())
+
+    def _way(self, pairs: Pairs, start: At, end: At) -> list[Spot]:
+        """The spots that lead from `start` to `end`, raised where the straight way would dip."""
+        depth, guilty = dip(pairs, start, end, self._reach)
+        if depth == 0.0:
+            return [end.spot]
+        raised = self._raised(pairs, start, end, depth, guilty)
+        if raised is not None:
+            return [raised, end.spot]
+        return []
+
+    def _raised(
+        self, pairs: Pairs, start: At, end: At, depth: float, guilty: list[int]
+    ) -> Spot | None:
+        """A spot half-way, lifted off what the straight way would graze."""
+        half = pairs.at(middle(start.spot, end.spot))
+        slopes = pairs.slopes(half, np.array(guilty))[:, :2]
+        lift = slopes.sum(axis=0)
+        size = float(np.hypot(*lift))
+        if size < 1e-6:
+            return None
+        lift /= size
+        least = float((slopes @ lift).min())
+        if least < 0.05:
+            return None
+        for factor in (2.5, 6.0):
+            rise = factor * depth / least + 2.0 * CLEARANCE
+            if rise > 0.5:
+                return None
+            spot = Spot(
+                half.spot.x + rise * float(lift[0]),
+                half.spot.y + rise * float(lift[1]),
+                half.spot.turn,
+            )
+            top = pairs.at(spot)
+            if (
+                self._clear(pairs, start, top)
+                and not dip(pairs, start, top, self._reach)[0]
+                and not dip(pairs, top, end, self._reach)[0]
+            ):
+                return spot
+        return None
+
+
+def _entered(pairs: Pairs, at: At) -> bool:
+    """Whether the spot stands in steel: the nearest feature of some pair is behind."""
+    near = pairs.floor(at)
+    return bool(((at.gap < -_ENTERED) & (near < 1e-3) & pairs.faces(at)).any())
+
+
+def _square(triple: Triple) -> float:
+    return triple[0] * triple[0] + triple[1] * triple[1] + triple[2] * triple[2]
+
+
+def _gain(lack: Triple, step: Triple) -> float:
+    """How much of the cost a step saves."""
+    left = (lack[0] - step[0], lack[1] - step[1], lack[2] - step[2])
+    return _square(lack) - _square(left)
+
+
+def _forward(lower: list[list[float]], space: HalfSpace) -> HalfSpace:
+    """A row in the variables in which the bent cost is a plain square again."""
+    a, b, c, d = space
+    (l00, _, _), (l10, l11, _), (l20, l21, l22) = lower
+    p = a / l00
+    q = (b - l10 * p) / l11
+    return p, q, (c - l20 * p - l21 * q) / l22, d
+
+
+def _backward(lower: list[list[float]], point: Triple) -> Triple:
+    """A point in the bent variables, back in the hand's coordinates."""
+    (l00, _, _), (l10, l11, _), (l20, l21, l22) = lower
+    z = point[2] / l22
+    y = (point[1] - l21 * z) / l11
+    return (point[0] - l10 * y - l20 * z) / l00, y, z

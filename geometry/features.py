@@ -1,0 +1,157 @@
+"""What of a boundary can touch: lines, hollow arcs and discs.
+
+Two bodies first meet where one is convex. Every convex place of a boundary is therefore a **disc**:
+a corner is one of radius zero, a bulging arc one of its own radius; its cone holds the outward
+normals with which it can touch. What a disc can land on is a **line**, a **hollow** (an arc that
+curves into the metal) or another disc. Reentrant corners never touch first and are left out.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+
+import numpy as np
+from numpy.typing import NDArray
+
+from geometry.bodies import Body, Piece
+from geometry.curves import Segment, Vec
+
+__all__ = ["Discs", "Features", "Hollows", "Lines", "features_of"]
+
+Floats = NDArray[np.float64]
+
+_SMOOTH = 1e-9
+"""Sine of a corner below which two pieces run smoothly into each other."""
+
+
+@dataclass(frozen=True, eq=False)
+class Lines:
+    """Straight pieces: `start`, unit `along` and outward unit `normal` (n, 2); `length` (n,)."""
+
+    names: tuple[str, ...]
+    start: Floats
+    along: Floats
+    normal: Floats
+    length: Floats
+
+
+@dataclass(frozen=True, eq=False)
+class Hollows:
+    """Hollow arcs: `centre` (n, 2), `radius` (n,), `middle` direction (n, 2) from the centre and
+    `cos_half` (n,), the cosine of half the span."""
+
+    names: tuple[str, ...]
+    centre: Floats
+    radius: Floats
+    middle: Floats
+    cos_half: Floats
+
+
+@dataclass(frozen=True, eq=False)
+class Discs:
+    """Corners and bulging arcs: as `Hollows`, with `middle` and `cos_half` the normal cone."""
+
+    names: tuple[str, ...]
+    centre: Floats
+    radius: Floats
+    middle: Floats
+    cos_half: Floats
+
+
+@dataclass(frozen=True, eq=False)
+class Features:
+    """All that can touch of one body."""
+
+    lines: Lines
+    hollows: Hollows
+    discs: Discs
+
+    @property
+    def reach(self) -> float:
+        """Largest distance of a feature from the frame's origin, mm."""
+        ends = self.lines.start + self.lines.along * self.lines.length[:, None]
+        far = [np.hypot(*points.T) for points in (self.lines.start, ends, self.discs.centre)]
+        return float(max(distances.max(initial=0.0) for distances in far))
+
+
+_Round = tuple[str, Vec, float, Vec, float]
+
+
+def _unit(x: float, y: float) -> Vec:
+    length = math.hypot(x, y)
+    return (x / length, y / length)
+
+
+def _corner(before: Piece, after: Piece) -> _Round | None:
+    """The disc at the joint of two pieces, if it is a convex corner."""
+    u, v = before.curve.end_direction, after.curve.start_direction
+    turn = u[0] * v[1] - u[1] * v[0]
+    straight_on = u[0] * v[0] + u[1] * v[1]
+    if turn <= _SMOOTH and not (straight_on < 0.0 and turn > -_SMOOTH):
+        return None
+    # Outward is to the right of the direction of travel.
+    normals = (u[1], -u[0]), (v[1], -v[0])
+    if straight_on > -1.0 + 1e-12:
+        middle = _unit(normals[0][0] + normals[1][0], normals[0][1] + normals[1][1])
+    else:
+        middle = u
+    half = math.acos(max(-1.0, min(1.0, straight_on))) / 2.0
+    name = before.name if before.name == after.name else f"{before.name}|{after.name}"
+    return (name, before.curve.end, 0.0, middle, half)
+
+
+def _arrays(rounds: list[_Round]) -> tuple[tuple[str, ...], Floats, Floats, Floats, Floats]:
+    return (
+        tuple(item[0] for item in rounds),
+        np.array([item[1] for item in rounds], dtype=np.float64).reshape(-1, 2),
+        np.array([item[2] for item in rounds], dtype=np.float64),
+        np.array([item[3] for item in rounds], dtype=np.float64).reshape(-1, 2),
+        np.cos(np.array([item[4] for item in rounds], dtype=np.float64)),
+    )
+
+
+@lru_cache(maxsize=64)
+def features_of(body: Body) -> Features:
+    """Return what of `body` can touch.
+
+    Examples
+    --------
+    >>> from geometry.leaf import leaf_of_mark
+    >>> features = features_of(leaf_of_mark("8 mm").body)
+    >>> features.discs.names
+    ('arc|long', 'long|back', 'back', 'back|end', 'end|arc')
+    >>> features.hollows.names, features.lines.names
+    (('arc',), ('long', 'back', 'back', 'end'))
+    """
+    lines: list[tuple[str, Segment]] = []
+    hollows: list[_Round] = []
+    discs: list[_Round] = []
+    for before, piece in zip((body.pieces[-1], *body.pieces[:-1]), body.pieces, strict=True):
+        corner = _corner(before, piece)
+        if corner is not None:
+            discs.append(corner)
+        curve = piece.curve
+        if isinstance(curve, Segment):
+            lines.append((piece.name, curve))
+            continue
+        middle = curve.first + curve.sweep / 2.0
+        entry = (
+            piece.name,
+            curve.centre,
+            curve.radius,
+            (math.cos(middle), math.sin(middle)),
+            abs(curve.sweep) / 2.0,
+        )
+        (discs if curve.convex else hollows).append(entry)
+    start = np.array([line.start for _, line in lines], dtype=np.float64).reshape(-1, 2)
+    end = np.array([line.end for _, line in lines], dtype=np.float64).reshape(-1, 2)
+    length = np.hypot(*(end - start).T)
+    along = (end - start) / length[:, None]
+    normal = np.column_stack((along[:, 1], -along[:, 0]))
+    return Features(
+        Lines(tuple(name for name, _ in lines), start, along, normal, length),
+        Hollows(*_arrays(hollows)),
+        Discs(*_arrays(discs)),
+    )

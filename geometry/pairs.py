@@ -1,0 +1,464 @@
+"""Distances between all pairs of features of a moving and a fixed body, and their derivatives.
+
+The trick that makes this cheap: with ``v = (x, y, cos, sin, a, b, 1)``, where ``a`` and ``b`` are
+the corner's coordinates in the turned frame (``a = cos x + sin y``, ``b = -sin x + cos y``), every
+offset of a point from a line, fixed or moving, is a linear function of ``v``. So all pairs are one
+matrix, and a pose is evaluated by one product. Derivatives follow from those of ``v``.
+
+Two kinds of pair are left: a disc against a **line**, and a disc against a **circle** (another
+disc, from outside, or a hollow, from inside).
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+
+import numpy as np
+from numpy.typing import NDArray
+
+from geometry.bodies import Body
+from geometry.features import Discs, Features, Hollows, Lines, features_of
+
+__all__ = ["At", "Pairs", "Spot", "all_pairs"]
+
+Floats = NDArray[np.float64]
+Ints = NDArray[np.intp]
+Bools = NDArray[np.bool_]
+
+_CONE = 1e-6
+"""Slack of the normal cones, in cosines: a flush edge's normal lies on the border of a cone."""
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """Where the moving body's frame is: corner `x`, `y` (mm), angle `turn` (radians)."""
+
+    x: float
+    y: float
+    turn: float
+
+    @property
+    def vector(self) -> Floats:
+        """The vector v that all offsets are linear in."""
+        cos, sin = math.cos(self.turn), math.sin(self.turn)
+        return np.array(
+            (
+                self.x,
+                self.y,
+                cos,
+                sin,
+                cos * self.x + sin * self.y,
+                cos * self.y - sin * self.x,
+                1.0,
+            )
+        )
+
+    @property
+    def jacobian(self) -> Floats:
+        """Derivative of `vector` with respect to (x, y, turn), shape (7, 3)."""
+        cos, sin = math.cos(self.turn), math.sin(self.turn)
+        a, b = cos * self.x + sin * self.y, cos * self.y - sin * self.x
+        return np.array(
+            (
+                (1.0, 0.0, 0.0),
+                (0.0, 1.0, 0.0),
+                (0.0, 0.0, -sin),
+                (0.0, 0.0, cos),
+                (cos, sin, b),
+                (-sin, cos, -a),
+                (0.0, 0.0, 0.0),
+            )
+        )
+
+    def bend(self, dx: float, dy: float, dturn: float) -> Floats:
+        """Second derivative of `vector` along a straight move by (dx, dy, dturn), shape (7,)."""
+        cos, sin = math.cos(self.turn), math.sin(self.turn)
+        a, b = cos * self.x + sin * self.y, cos * self.y - sin * self.x
+        square = dturn * dturn
+        return np.array(
+            (
+                0.0,
+                0.0,
+                -cos * square,
+                -sin * square,
+                -a * square + 2.0 * (cos * dy - sin * dx) * dturn,
+                -b * square - 2.0 * (cos * dx + sin * dy) * dturn,
+                0.0,
+            )
+        )
+
+
+@dataclass(frozen=True, eq=False)
+class At:
+    """The pairs evaluated at one spot.
+
+    `gap` (n,): signed offset in mm, lines first, then circles. `foot` (n_lines,): where along the
+    line. `dx`, `dy`, `away` (n_circles,): offset of the moving centre from the fixed one.
+    """
+
+    spot: Spot
+    gap: Floats
+    foot: Floats
+    dx: Floats
+    dy: Floats
+    away: Floats
+    fixed_dot: Floats
+    moving_dot: Floats
+
+
+@dataclass(frozen=True, eq=False)
+class Pairs:
+    """A set of feature pairs in matrix form.
+
+    Rows of `offset` and `foot` give a line pair's offset (less the disc's radius) and the place of
+    its foot; `length` is the line's. Rows of `dx`, `dy` give a circle pair's centre offset, those
+    of `fixed_dot`, `moving_dot` its product with the two cones' middle directions. `sign` is 1 for
+    disc on disc, -1 for a disc in a hollow, `radius` the distance of centres at contact.
+    `names` holds (moving, fixed) piece names; `disc_radius` the radius of a line pair's disc,
+    `fixed_radius` how far a circle pair's place of contact lies from its fixed centre; `reach` how
+    far (mm) the moving body's features lie from its frame's origin at most.
+    """
+
+    reach: float
+    names: tuple[tuple[str, str], ...]
+    offset: Floats
+    foot: Floats
+    length: Floats
+    disc_radius: Floats
+    disc_dot: Floats
+    disc_cos: Floats
+    dx: Floats
+    dy: Floats
+    fixed_dot: Floats
+    moving_dot: Floats
+    sign: Floats
+    radius: Floats
+    fixed_cos: Floats
+    moving_cos: Floats
+    fixed_radius: Floats
+
+    @property
+    def lines(self) -> int:
+        """How many of the pairs are line pairs; the rest are circle pairs."""
+        return int(self.offset.shape[0])
+
+    def at(self, spot: Spot) -> At:
+        """Evaluate all pairs at `spot`."""
+        v = spot.vector
+        dx, dy = self.dx @ v, self.dy @ v
+        away = np.hypot(dx, dy)
+        gap = np.concatenate((self.offset @ v, self.sign * (away - self.radius)))
+        return At(
+            spot, gap, self.foot @ v, dx, dy, away, self.fixed_dot @ v, self.moving_dot @ v
+        )
+
+    def faces(self, at: At) -> Bools:
+        """Whether each pair's features truly face each other at the evaluated spot."""
+        on_line = (at.foot >= -1e-9) & (at.foot <= self.length + 1e-9)
+        rounds = self.disc_radius > 0.0
+        if rounds.any():
+            on_line &= ~rounds | (self.disc_dot @ at.spot.vector >= self.disc_cos - _CONE)
+        in_cones = (at.fixed_dot >= (self.fixed_cos - _CONE) * at.away) & (
+            at.moving_dot >= (self.moving_cos - _CONE) * at.away
+        )
+        return np.concatenate((on_line, in_cones))
+
+    def floor(self, at: At) -> Floats:
+        """A lower bound (mm) of the distance between the two features of each pair."""
+        past = np.maximum(np.maximum(-at.foot, at.foot - self.length), 0.0)
+        count = self.lines
+        near = np.hypot(at.gap[:count] + self.disc_radius, past) - self.disc_radius
+        return np.concatenate((near, np.abs(at.gap[count:])))
+
+    def slopes(self, at: At, which: Ints) -> Floats:
+        """Gradients of the gaps of pairs `which` with respect to (x, y, turn), shape (k, 3)."""
+        count = self.lines
+        jacobian = at.spot.jacobian
+        on_line = which < count
+        rows = np.empty((which.size, 3))
+        rows[on_line] = self.offset[which[on_line]] @ jacobian
+        circles = which[~on_line] - count
+        if circles.size:
+            ux = self.sign[circles] * at.dx[circles] / at.away[circles]
+            uy = self.sign[circles] * at.dy[circles] / at.away[circles]
+            rows[~on_line] = ux[:, None] * (self.dx[circles] @ jacobian) + uy[:, None] * (
+                self.dy[circles] @ jacobian
+            )
+        return rows
+
+    def bend(self, at: At, which: int, move: tuple[float, float, float]) -> float:
+        """Second derivative of one gap along a straight move (dx, dy, dturn)."""
+        v2 = at.spot.bend(*move)
+        if which < self.lines:
+            return float(self.offset[which] @ v2)
+        i = which - self.lines
+        v1 = at.spot.jacobian @ np.array(move)
+        ex, ey = float(self.dx[i] @ v1), float(self.dy[i] @ v1)
+        away = float(at.away[i])
+        ux, uy = float(at.dx[i]) / away, float(at.dy[i]) / away
+        across = ex * uy - ey * ux
+        curve = across * across / away + ux * float(self.dx[i] @ v2) + uy * float(self.dy[i] @ v2)
+        return float(self.sign[i]) * curve
+
+    def curvature(
+        self, at: At, which: int, arm: tuple[float, float], hand_reach: float
+    ) -> tuple[tuple[float, float, float], ...]:
+        """Second derivative of one gap in (held x, held y, hand_reach * turn), shape (3, 3).
+
+        `arm` leads from the moving frame's origin to the held point, in the section's frame.
+        """
+        cos, sin = math.cos(at.spot.turn), math.sin(at.spot.turn)
+        rx, ry = arm
+        if which < self.lines:
+            px, py, pc, ps, pa, pb, _ = self.offset[which].tolist()
+            a = cos * at.spot.x + sin * at.spot.y
+            b = cos * at.spot.y - sin * at.spot.x
+            xt, yt = -sin * pa - cos * pb, cos * pa - sin * pb
+            gx, gy = px + cos * pa - sin * pb, py + sin * pa + cos * pb
+            tt = -cos * pc - sin * ps - a * pa - b * pb
+            tt += 2.0 * (ry * xt - rx * yt) + gx * rx + gy * ry
+            xx = xy = yy = 0.0
+        else:
+            i = which - self.lines
+            mx, my = float(self.dx[i, 2]), float(self.dy[i, 2])
+            qx, qy = cos * mx - sin * my - rx, sin * mx + cos * my - ry
+            away, sign = float(at.away[i]), float(self.sign[i])
+            if away < 1e-3:
+                # Corner on corner: the normal turns too fast for a second derivative to mean much.
+                return ((0.0, 0.0, 0.0),) * 3
+            ux, uy = float(at.dx[i]) / away, float(at.dy[i]) / away
+            across = (-uy, ux, uy * qy + ux * qx)
+            bend = sign / away
+            xx, xy, yy = (
+                across[0] * across[0] * bend,
+                across[0] * across[1] * bend,
+                across[1] * across[1] * bend,
+            )
+            xt, yt = across[0] * across[2] * bend, across[1] * across[2] * bend
+            tt = across[2] * across[2] * bend - sign * (ux * qx + uy * qy)
+        xt, yt, tt = xt / hand_reach, yt / hand_reach, tt / hand_reach**2
+        return (xx, xy, xt), (xy, yy, yt), (xt, yt, tt)
+
+    def meeting(self, at: At, which: int) -> tuple[float, float]:
+        """Where (mm, section's frame) the two features of a pair are nearest."""
+        spot = at.spot
+        cos, sin = math.cos(spot.turn), math.sin(spot.turn)
+        if which < self.lines:
+            px, py, pc, ps, pa, pb, _ = self.offset[which].tolist()
+            radius = float(self.disc_radius[which])
+            if pa == 0.0 and pb == 0.0:
+                # Fixed line: the disc's centre, carried by the frame, less its way to the line.
+                mx, my = px * pc + py * ps, py * pc - px * ps
+                x, y = spot.x + cos * mx - sin * my, spot.y + sin * mx + cos * my
+                return x - px * radius, y - py * radius
+            nx, ny = -pa, -pb
+            cx, cy = nx * pc - ny * ps, ny * pc + nx * ps
+            wx, wy = cos * nx - sin * ny, sin * nx + cos * ny
+            return cx - wx * radius, cy - wy * radius
+        i = which - self.lines
+        return self._circle_meeting(at, i)
+
+    def _circle_meeting(self, at: At, i: int) -> tuple[float, float]:
+        fixed_radius = float(self.fixed_radius[i])
+        ux, uy = float(at.dx[i] / at.away[i]), float(at.dy[i] / at.away[i])
+        cx, cy = -float(self.dx[i, 6]), -float(self.dy[i, 6])
+        return cx + ux * fixed_radius, cy + uy * fixed_radius
+
+    def subset(self, keep: Bools) -> Pairs:
+        """Only the pairs marked in `keep`."""
+        rows, circles = np.flatnonzero(keep[: self.lines]), np.flatnonzero(keep[self.lines :])
+        names = tuple(self.names[i] for i in np.flatnonzero(keep))
+        return Pairs(
+            self.reach,
+            names,
+            *(
+                array[rows]
+                for array in (
+                    self.offset, self.foot, self.length, self.disc_radius, self.disc_dot,
+                    self.disc_cos,
+                )
+            ),
+            *(
+                array[circles]
+                for array in (
+                    self.dx, self.dy, self.fixed_dot, self.moving_dot, self.sign, self.radius,
+                    self.fixed_cos, self.moving_cos, self.fixed_radius,
+                )
+            ),
+        )
+
+
+_ANY = -2.0
+"""Cosine of a cone that holds every direction."""
+
+
+@lru_cache(maxsize=64)
+def all_pairs(fixed: Body, moving: Body) -> Pairs:
+    """Return every pair of features of two bodies that could touch.
+
+    Parameters
+    ----------
+    fixed
+        In the section's frame.
+    moving
+        In its own frame, as laid (mirrored if it is turned over).
+
+    Examples
+    --------
+    >>> box = Body.of_points("box", [(0.0, 0.0), (2.0, 0.0), (2.0, 1.0), (0.0, 1.0)])
+    >>> pairs = all_pairs(box, box)
+    >>> pairs.lines, len(pairs.names)
+    (32, 48)
+    >>> above = pairs.at(Spot(0.5, 1.25, 0.0))
+    >>> float(pairs.floor(above).min())
+    0.25
+    """
+    still, mover = features_of(fixed), features_of(moving)
+    line_parts = [_on_fixed_lines(still.lines, mover), _on_moving_lines(mover.lines, still)]
+    circle_parts = [
+        _discs_apart(still.discs, mover.discs),
+        _in_fixed_hollows(still.hollows, mover.discs),
+        _in_moving_hollows(still.discs, mover.hollows),
+    ]
+    centres = np.concatenate((mover.discs.centre, mover.hollows.centre))
+    return Pairs(
+        max(mover.reach, float(np.hypot(*centres.T).max(initial=0.0))),
+        tuple(name for part in (*line_parts, *circle_parts) for name in part[0]),
+        *(np.concatenate([part[1][i] for part in line_parts]) for i in range(6)),
+        *(np.concatenate([part[1][i] for part in circle_parts]) for i in range(9)),
+    )
+
+
+_Part = tuple[list[tuple[str, str]], tuple[Floats, ...]]
+
+
+def _names(moving: tuple[str, ...], fixed: tuple[str, ...]) -> list[tuple[str, str]]:
+    """Names of all pairs, the fixed feature running fastest."""
+    return [(m, f) for m in moving for f in fixed]
+
+
+def _rows(*columns: Floats | float, shape: tuple[int, int]) -> Floats:
+    """Coefficient rows (moving * fixed, 7) from seven broadcast columns."""
+    table = np.empty((*shape, 7))
+    for i, column in enumerate(columns):
+        table[..., i] = column
+    return table.reshape(-1, 7)
+
+
+def _spread(values: Floats, shape: tuple[int, int], axis: int) -> Floats:
+    """`values` of one feature set, repeated over all pairs."""
+    return np.broadcast_to(values[:, None] if axis == 0 else values, shape).reshape(-1).copy()
+
+
+def _on_fixed_lines(lines: Lines, mover: Features) -> _Part:
+    discs = mover.discs
+    mx, my = discs.centre[:, 0, None], discs.centre[:, 1, None]
+    shape = (len(discs.names), len(lines.names))
+    rows = []
+    for across, less in ((lines.normal, discs.radius[:, None]), (lines.along, 0.0)):
+        nx, ny = across.T
+        base = np.einsum("ij,ij->i", across, lines.start)
+        rows.append(
+            _rows(nx, ny, nx * mx + ny * my, ny * mx - nx * my, 0.0, 0.0, -base - less,
+                  shape=shape)
+        )
+    nx, ny = lines.normal.T
+    ux, uy = discs.middle[:, 0, None], discs.middle[:, 1, None]
+    cone = _rows(0.0, 0.0, -(nx * ux + ny * uy), -(ny * ux - nx * uy), 0.0, 0.0, 0.0, shape=shape)
+    return _names(discs.names, lines.names), (
+        rows[0],
+        rows[1],
+        _spread(lines.length, shape, 1),
+        _spread(discs.radius, shape, 0),
+        cone,
+        _spread(discs.cos_half, shape, 0),
+    )
+
+
+def _on_moving_lines(lines: Lines, still: Features) -> _Part:
+    discs = still.discs
+    cx, cy = discs.centre.T
+    shape = (len(lines.names), len(discs.names))
+    rows = []
+    for across, less in ((lines.normal, discs.radius), (lines.along, 0.0)):
+        nx, ny = across[:, 0, None], across[:, 1, None]
+        base = np.einsum("ij,ij->i", across, lines.start)[:, None]
+        rows.append(
+            _rows(0.0, 0.0, nx * cx + ny * cy, nx * cy - ny * cx, -nx, -ny, -base - less,
+                  shape=shape)
+        )
+    nx, ny = lines.normal[:, 0, None], lines.normal[:, 1, None]
+    ux, uy = discs.middle.T
+    cone = _rows(0.0, 0.0, -(nx * ux + ny * uy), -(nx * uy - ny * ux), 0.0, 0.0, 0.0, shape=shape)
+    return _names(lines.names, discs.names), (
+        rows[0],
+        rows[1],
+        _spread(lines.length, shape, 0),
+        _spread(discs.radius, shape, 1),
+        cone,
+        _spread(discs.cos_half, shape, 1),
+    )
+
+
+def _circles(
+    fixed: Discs | Hollows,
+    moving: Discs | Hollows,
+    signs: tuple[float, float, float],
+    cones: tuple[Floats, Floats],
+    radius: Floats,
+    contact: Floats,
+) -> _Part:
+    """Circle pairs; `signs` are the gap's, and those of the contact direction in each cone."""
+    mx, my = moving.centre[:, 0, None], moving.centre[:, 1, None]
+    cx, cy = fixed.centre.T
+    shape = (len(moving.names), len(fixed.names))
+    fx, fy = fixed.middle.T * signs[1]
+    ux, uy = moving.middle[:, 0, None] * signs[2], moving.middle[:, 1, None] * signs[2]
+    dx = _rows(1.0, 0.0, mx, -my, 0.0, 0.0, -cx, shape=shape)
+    dy = _rows(0.0, 1.0, my, mx, 0.0, 0.0, -cy, shape=shape)
+    in_fixed = (
+        _spread(fx, shape, 1)[:, None] * dx + _spread(fy, shape, 1)[:, None] * dy
+    )
+    in_moving = _rows(
+        0.0, 0.0, -(ux * cx + uy * cy), uy * cx - ux * cy, ux, uy, ux * mx + uy * my, shape=shape
+    )
+    arrays = (
+        dx,
+        dy,
+        in_fixed,
+        in_moving,
+        np.full(shape[0] * shape[1], signs[0]),
+        radius.reshape(-1),
+        _spread(cones[0], shape, 1),
+        _spread(cones[1], shape, 0),
+        _spread(contact, shape, 1),
+    )
+    fits = arrays[5] > 1e-9 if signs[0] < 0 else np.ones(arrays[5].shape, dtype=bool)
+    names = _names(moving.names, fixed.names)
+    kept = [name for name, fit in zip(names, fits, strict=True) if fit]
+    return kept, tuple(array[fits] for array in arrays)
+
+
+def _discs_apart(fixed: Discs, moving: Discs) -> _Part:
+    cones = fixed.cos_half, moving.cos_half
+    radius = moving.radius[:, None] + fixed.radius
+    return _circles(fixed, moving, (1.0, 1.0, -1.0), cones, radius, fixed.radius)
+
+
+def _open_corners(discs: Discs) -> Floats:
+    """Cones in which a corner counts whatever its direction: inside a hollow it can't be behind."""
+    return np.where(discs.radius > 0.0, discs.cos_half, _ANY)
+
+
+def _in_fixed_hollows(fixed: Hollows, moving: Discs) -> _Part:
+    cones = fixed.cos_half, _open_corners(moving)
+    radius = fixed.radius - moving.radius[:, None]
+    return _circles(fixed, moving, (-1.0, 1.0, 1.0), cones, radius, fixed.radius)
+
+
+def _in_moving_hollows(fixed: Discs, moving: Hollows) -> _Part:
+    cones = _open_corners(fixed), moving.cos_half
+    radius = moving.radius[:, None] - fixed.radius
+    return _circles(fixed, moving, (-1.0, -1.0, -1.0), cones, radius, -fixed.radius)

@@ -1,0 +1,205 @@
+"""How deep one body stands in another, from signed distances to true segments and arcs.
+
+This shares nothing with the kernel that moves bodies: it knows no pairs, cones or constraints,
+only which point of a boundary is nearest to another point. It judges poses that people state, and
+it checks the kernel.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from functools import lru_cache
+
+import numpy as np
+from numpy.typing import NDArray
+
+from geometry.bodies import Body
+from geometry.curves import Segment
+from geometry.pose import Pose
+
+__all__ = ["is_free", "penetration", "signed_distance"]
+
+Floats = NDArray[np.float64]
+
+_SAMPLING = 1e-6
+"""mm: how far a chord between two boundary samples may stand off an arc, so also how far the
+deepest sample may fall short of the deepest point."""
+
+_FREE = 1e-6
+"""mm: standing in steel by less than this is standing on it."""
+
+
+@dataclass(frozen=True, eq=False)
+class _Boundary:
+    """Pieces in arrays: lines (start, unit along, length), arcs, and which corners are convex."""
+
+    line_start: Floats
+    line_along: Floats
+    line_length: Floats
+    line_ends: Floats
+    arc_centre: Floats
+    arc_radius: Floats
+    arc_middle: Floats
+    arc_half: Floats
+    arc_turn: Floats
+    arc_ends: Floats
+    corners: Floats
+    corner_convex: Floats
+
+
+@lru_cache(maxsize=64)
+def _boundary(body: Body) -> _Boundary:
+    lines = [piece.curve for piece in body.pieces if isinstance(piece.curve, Segment)]
+    arcs = [piece.curve for piece in body.pieces if not isinstance(piece.curve, Segment)]
+    corners, convex = [], []
+    for before, after in zip((body.pieces[-1], *body.pieces[:-1]), body.pieces, strict=True):
+        u, v = before.curve.end_direction, after.curve.start_direction
+        corners.append(after.curve.start)
+        convex.append(1.0 if u[0] * v[1] - u[1] * v[0] >= 0.0 else -1.0)
+    middles = [arc.first + arc.sweep / 2.0 for arc in arcs]
+    return _Boundary(
+        np.array([line.start for line in lines]).reshape(-1, 2),
+        np.array([line.start_direction for line in lines]).reshape(-1, 2),
+        np.array([line.length for line in lines]),
+        np.array([line.end for line in lines]).reshape(-1, 2),
+        np.array([arc.centre for arc in arcs]).reshape(-1, 2),
+        np.array([arc.radius for arc in arcs]),
+        np.array([(math.cos(m), math.sin(m)) for m in middles]).reshape(-1, 2),
+        np.array([math.cos(abs(arc.sweep) / 2.0) for arc in arcs]),
+        np.array([1.0 if arc.convex else -1.0 for arc in arcs]),
+        np.array([arc.end for arc in arcs]).reshape(-1, 2),
+        np.array(corners).reshape(-1, 2),
+        np.array(convex),
+    )
+
+
+def signed_distance(body: Body, points: Floats) -> Floats:
+    """Return how far `points` lie outside `body`; negative inside.
+
+    Parameters
+    ----------
+    body
+        In its own frame.
+    points
+        Shape (n, 2), mm, in that frame.
+
+    Returns
+    -------
+    ndarray
+        Shape (n,), mm.
+
+    Examples
+    --------
+    >>> box = Body.of_points("box", [(0.0, 0.0), (4.0, 0.0), (4.0, 2.0), (0.0, 2.0)])
+    >>> signed_distance(box, np.array([[1.0, 0.5], [5.0, 1.0], [7.0, 6.0]])).tolist()
+    [-0.5, 1.0, 5.0]
+    """
+    edges = _boundary(body)
+    best = np.full(len(points), np.inf)
+    sign = np.ones(len(points))
+    x, y = points[:, 0, None], points[:, 1, None]
+
+    def consider(distance: Floats, side: Floats) -> None:
+        if distance.shape[1] == 0:
+            return
+        nearest = distance.argmin(axis=1)
+        rows = np.arange(len(points))
+        found = distance[rows, nearest]
+        closer = found < best
+        best[closer] = found[closer]
+        sign[closer] = side[rows, nearest][closer]
+
+    # Corners first: of two equal distances the corner's, found first, decides the side.
+    away = np.hypot(x - edges.corners[:, 0], y - edges.corners[:, 1])
+    consider(away, np.broadcast_to(edges.corner_convex, away.shape))
+    dx, dy = x - edges.line_start[:, 0], y - edges.line_start[:, 1]
+    tx, ty = edges.line_along.T
+    foot = dx * tx + dy * ty
+    height = dx * ty - dy * tx
+    inside = (foot > 0.0) & (foot < edges.line_length)
+    consider(np.where(inside, np.abs(height), np.inf), np.where(height >= 0.0, 1.0, -1.0))
+    dx, dy = x - edges.arc_centre[:, 0], y - edges.arc_centre[:, 1]
+    far = np.hypot(dx, dy)
+    inside = dx * edges.arc_middle[:, 0] + dy * edges.arc_middle[:, 1] > edges.arc_half * far
+    height = (far - edges.arc_radius) * edges.arc_turn
+    consider(np.where(inside, np.abs(height), np.inf), np.where(height >= 0.0, 1.0, -1.0))
+    signed: Floats = best * sign
+    return signed
+
+
+@lru_cache(maxsize=64)
+def _samples(body: Body) -> Floats:
+    return np.concatenate([_along(piece.curve.flatten(_SAMPLING)) for piece in body.pieces])
+
+
+def _along(points: Floats) -> Floats:
+    """Points with none of the gaps between them wider than a millimetre."""
+    if len(points) > 2:
+        return points[:-1]
+    count = max(1, math.ceil(float(np.hypot(*(points[1] - points[0])))))
+    shares = np.arange(count)[:, None] / count
+    dense: Floats = points[0] + shares * (points[1] - points[0])
+    return dense
+
+
+def penetration(fixed: Body, moving: Body, pose: Pose) -> float:
+    """Return how deep (mm) the moving body stands in the fixed one; 0.0 if not at all.
+
+    Parameters
+    ----------
+    fixed
+        In the section's frame.
+    moving
+        In its own frame, not mirrored; `pose.turned` is honoured.
+    pose
+        Where it lies.
+
+    Raises
+    ------
+    ValueError
+        If the pose has a value that is not finite.
+
+    Examples
+    --------
+    >>> box = Body.of_points("box", [(0.0, 0.0), (4.0, 0.0), (4.0, 2.0), (0.0, 2.0)])
+    >>> penetration(box, box, Pose(1.0, 1.75)), penetration(box, box, Pose(1.0, 2.5))
+    (0.25, 0.0)
+    """
+    if not all(math.isfinite(value) for value in (pose.x, pose.y, pose.angle)):
+        raise ValueError("a pose needs finite x, y (mm) and angle (degrees)")
+    cos, sin = pose.axes
+    flip = -1.0 if pose.turned else 1.0
+    outline = _samples(moving)
+    u, v = outline[:, 0], outline[:, 1] * flip
+    laid = np.column_stack((pose.x + cos * u - sin * v, pose.y + sin * u + cos * v))
+    still = _samples(fixed)
+    depth = _deepest(fixed, laid, still)
+    dx, dy = still[:, 0] - pose.x, still[:, 1] - pose.y
+    local = np.column_stack((cos * dx + sin * dy, flip * (cos * dy - sin * dx)))
+    return max(depth, _deepest(moving, local, outline))
+
+
+def _deepest(body: Body, points: Floats, own: Floats) -> float:
+    """Depth of the deepest of `points` in `body`, whose boundary samples are `own`."""
+    low, high = own.min(axis=0), own.max(axis=0)
+    near = points[((points >= low) & (points <= high)).all(axis=1)]
+    if not len(near):
+        return 0.0
+    deepest = 0.0
+    # In slices, so that a trace of thousands of points needs no matrix of millions.
+    for start in range(0, len(near), 512):
+        deepest = min(deepest, float(signed_distance(body, near[start : start + 512]).min()))
+    return max(0.0, -deepest)
+
+
+def is_free(fixed: Body, moving: Body, pose: Pose) -> bool:
+    """Whether the moving body at `pose` enters nothing deeper than a millionth of a millimetre.
+
+    Examples
+    --------
+    >>> box = Body.of_points("box", [(0.0, 0.0), (4.0, 0.0), (4.0, 2.0), (0.0, 2.0)])
+    >>> is_free(box, box, Pose(4.0, 0.0)), is_free(box, box, Pose(3.9, 0.0))
+    (True, False)
+    """
+    return penetration(fixed, moving, pose) <= _FREE

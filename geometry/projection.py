@@ -1,0 +1,147 @@
+"""Projection onto an intersection of half-spaces in three variables.
+
+The hand's cost is a squared distance in the space of (grab x, grab y, reach * turn), so one step
+of its minimisation is the projection of a point onto a few half-spaces. In three dimensions at
+most three of them are active, and they are found by adding the most violated one at a time; the
+distance rises with each, so the search ends. Plain floats: at this size arrays cost more.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from itertools import combinations
+
+__all__ = ["HalfSpace", "Triple", "cholesky", "project"]
+
+Triple = tuple[float, float, float]
+HalfSpace = tuple[float, float, float, float]
+"""(a, b, c, d): the points with a x + b y + c z >= d."""
+
+_LOOSE = 1e-12
+_ROUNDS = 60
+
+
+def project(
+    target: Triple, spaces: Sequence[HalfSpace]
+) -> tuple[Triple, dict[int, float]] | None:
+    """Return the point of all `spaces` nearest to `target`, with the multipliers that hold it.
+
+    Parameters
+    ----------
+    target
+        The point to project.
+    spaces
+        Half-spaces with a common point.
+
+    Returns
+    -------
+    tuple or None
+        The point and, by index of each active half-space, its multiplier: target plus the sum of
+        multiplier times normal is the point. None if they have no point in common, as far as can
+        be told.
+
+    Examples
+    --------
+    >>> project((-1.0, -2.0, 5.0), [(1.0, 0.0, 0.0, 0.0), (0.0, 1.0, 0.0, 0.0)])
+    ((0.0, 0.0, 5.0), {1: 2.0, 0: 1.0})
+    >>> project((0.0, 0.0, 0.0), [(1.0, 0.0, 0.0, 1.0), (-1.0, 0.0, 0.0, 1.0)]) is None
+    True
+    """
+    point, active = target, {}
+    for _ in range(_ROUNDS):
+        x, y, z = point
+        worst, deepest = -1, _LOOSE
+        for i, (a, b, c, d) in enumerate(spaces):
+            depth = d - a * x - b * y - c * z
+            if depth > deepest and i not in active:
+                worst, deepest = i, depth
+        if worst < 0:
+            return point, active
+        step = _with(target, spaces, [*active, worst])
+        if step is None:
+            return None
+        point, active = step
+    return None
+
+
+def _with(
+    target: Triple, spaces: Sequence[HalfSpace], indices: list[int]
+) -> tuple[Triple, dict[int, float]] | None:
+    """The projection onto the few half-spaces `indices`, the last of which is active."""
+    last = indices[-1]
+    best: tuple[float, Triple, dict[int, float]] | None = None
+    for size in range(min(3, len(indices))):
+        for others in combinations(indices[:-1], size):
+            chosen = (*others, last)
+            solved = _onto(target, [spaces[i] for i in chosen])
+            if solved is None:
+                continue
+            point, multipliers = solved
+            if min(multipliers) < -1e-10:
+                continue
+            x, y, z = point
+            slack = 0.0
+            for i in indices:
+                a, b, c, d = spaces[i]
+                slack = max(slack, d - a * x - b * y - c * z)
+            if slack <= _LOOSE * 10.0:
+                return point, dict(zip(chosen, multipliers, strict=True))
+            if best is None or slack < best[0]:
+                best = slack, point, dict(zip(chosen, multipliers, strict=True))
+    if best is not None and best[0] < 1e-9:
+        return best[1], best[2]
+    return None
+
+
+def _onto(target: Triple, planes: list[HalfSpace]) -> tuple[Triple, list[float]] | None:
+    """Projection onto the intersection of one to three planes, with its multipliers."""
+    x, y, z = target
+    lack = [d - a * x - b * y - c * z for a, b, c, d in planes]
+    gram = [[p[0] * q[0] + p[1] * q[1] + p[2] * q[2] for q in planes] for p in planes]
+    multipliers = _solve(gram, lack)
+    if multipliers is None:
+        return None
+    for multiplier, (a, b, c, _) in zip(multipliers, planes, strict=True):
+        x, y, z = x + multiplier * a, y + multiplier * b, z + multiplier * c
+    return (x, y, z), multipliers
+
+
+def _solve(gram: list[list[float]], right: list[float]) -> list[float] | None:
+    """Solve a symmetric system of one to three equations; None if it is singular."""
+    if len(right) == 1:
+        return [right[0] / gram[0][0]] if gram[0][0] > 1e-24 else None
+    if len(right) == 2:
+        (a, b), (_, d) = gram
+        det = a * d - b * b
+        if det <= 1e-13 * a * d:
+            return None
+        return [(d * right[0] - b * right[1]) / det, (a * right[1] - b * right[0]) / det]
+    (a, b, c), (_, e, f), (_, _, i) = gram
+    u, v, w = e * i - f * f, c * f - b * i, b * f - c * e
+    det = a * u + b * v + c * w
+    if abs(det) <= 1e-13 * a * e * i:
+        return None
+    p, q, r = right
+    return [
+        (u * p + v * q + w * r) / det,
+        (v * p + (a * i - c * c) * q + (b * c - a * f) * r) / det,
+        (w * p + (b * c - a * f) * q + (a * e - b * b) * r) / det,
+    ]
+
+
+def cholesky(matrix: Sequence[Sequence[float]], least: float) -> list[list[float]]:
+    """Return the lower factor of a symmetric 3x3 matrix, bent until each pivot is `least` or more.
+
+    Examples
+    --------
+    >>> cholesky([[4.0, 2.0, 0.0], [2.0, 5.0, 0.0], [0.0, 0.0, -3.0]], 0.25)
+    [[2.0, 0.0, 0.0], [1.0, 2.0, 0.0], [0.0, 0.0, 0.5]]
+    """
+    (a, b, c), (_, d, e), (_, _, f) = matrix
+    l00 = math.sqrt(max(a, least))
+    l10, l20 = b / l00, c / l00
+    l11 = math.sqrt(max(d - l10 * l10, least))
+    l21 = (e - l20 * l10) / l11
+    l22 = math.sqrt(max(f - l20 * l20 - l21 * l21, least))
+    return [[l00, 0.0, 0.0], [l10, l11, 0.0], [l20, l21, l22]]

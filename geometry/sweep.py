@@ -1,0 +1,192 @@
+"""Proof that a straight move between two poses enters nothing on the way.
+
+A move is straight in (x, y, turn). Along it the offset of a line pair bends by a known second
+derivative, and a circle pair's centre runs along a chord, bowed a little by the turn. So each
+pair's least offset on the way has a lower bound; where that is not below zero, nothing is entered.
+Where it is, the features meet only if the place of meeting lies on both of them.
+"""
+
+from __future__ import annotations
+
+import math
+
+import numpy as np
+
+from geometry.pairs import At, Pairs, Spot
+
+__all__ = ["dip", "middle", "travel"]
+
+_EDGE = 1e-9
+"""mm by which a feature's ends are stretched, so that nothing slips between two of them."""
+
+
+def travel(start: Spot, end: Spot, reach: float) -> float:
+    """The most (mm) that any point within `reach` of the moving frame's origin moves."""
+    return math.hypot(end.x - start.x, end.y - start.y) + reach * abs(end.turn - start.turn)
+
+
+def middle(start: Spot, end: Spot) -> Spot:
+    """The spot half-way along a straight move.
+
+    Examples
+    --------
+    >>> middle(Spot(0.0, 0.0, 0.0), Spot(2.0, 1.0, 0.5))
+    Spot(x=1.0, y=0.5, turn=0.25)
+    """
+    return Spot((start.x + end.x) / 2.0, (start.y + end.y) / 2.0, (start.turn + end.turn) / 2.0)
+
+
+def dip(pairs: Pairs, start: At, end: At, reach: float) -> tuple[float, list[int]]:
+    """How deep (mm) the straight move between two free spots may enter, at most.
+
+    Parameters
+    ----------
+    pairs
+        The pairs that `start` and `end` were evaluated on; all that the move could bring together.
+    start, end
+        Both ends of the move.
+    reach
+        Distance of the farthest feature from the moving frame's origin, mm.
+
+    Returns
+    -------
+    depth, guilty
+        0.0 and nothing if the move is proved free; else a bound of the depth and the pairs that
+        may meet.
+    """
+    dturn = end.spot.turn - start.spot.turn
+    shift = math.hypot(end.spot.x - start.spot.x, end.spot.y - start.spot.y)
+    # Widest bow of any offset: centripetal plus Coriolis, over eight.
+    bow = ((reach + 50.0) * dturn * dturn + 2.0 * shift * abs(dturn)) / 8.0
+    low, high = np.minimum(start.gap, end.gap), np.maximum(start.gap, end.gap)
+    count = pairs.lines
+    doubtful = low < bow
+    # A line that is behind at both ends by more than the bow is never crossed.
+    doubtful[:count] &= high[:count] > -bow
+    # A disc's chord can dip below both ends, by no more than half its own length.
+    doubtful[count:] = low[count:] < bow + shift + reach * abs(dturn)
+    depth, guilty = 0.0, []
+    for index in np.flatnonzero(doubtful).tolist():
+        if index < count:
+            found = _line_dip(pairs, start, end, index, dturn)
+        else:
+            found = _circle_dip(pairs, start, end, index - count, dturn)
+        if found > 0.0:
+            depth = max(depth, found)
+            guilty.append(index)
+    return depth, guilty
+
+
+def _bend(pairs: Pairs, start: At, end: At, index: int) -> float:
+    """Second derivative of a line pair's offset along the move, at its middle."""
+    a, b = start.spot, end.spot
+    v2 = middle(a, b).bend(b.x - a.x, b.y - a.y, b.turn - a.turn)
+    return float(pairs.offset[index] @ v2)
+
+
+def _line_dip(pairs: Pairs, start: At, end: At, index: int, dturn: float) -> float:
+    g0, g1 = float(start.gap[index]), float(end.gap[index])
+    bend = _bend(pairs, start, end, index) if dturn else 0.0
+    # The bend itself changes along the move by no more than the turn's own share of it.
+    sag = max(0.0, bend) * (1.0 + abs(dturn)) / 8.0 + abs(bend * dturn) / 8.0
+    if min(g0, g1) >= sag or (g0 < 0.0 and g1 < 0.0):
+        return 0.0
+    s0, s1 = float(start.foot[index]), float(end.foot[index])
+    length = float(pairs.length[index])
+    if g0 < 0.0:
+        # From behind to before: from a free start that is possible only past the line's ends.
+        return 0.0
+    if g1 >= 0.0:
+        at_low, at_high = min(s0, s1) - sag, max(s0, s1) + sag
+        depth = sag - min(g0, g1)
+    else:
+        share = g0 / (g0 - g1)
+        at = s0 + (s1 - s0) * share
+        # Where the offset is bowed, the crossing lies somewhat earlier or later.
+        play = _EDGE + abs(s1 - s0) * min(1.0, sag / (g0 - g1)) + abs(bend)
+        at_low, at_high = at - play, at + play
+        depth = sag - g1
+    if at_high < -_EDGE or at_low > length + _EDGE:
+        return 0.0
+    if float(pairs.disc_radius[index]) > 0.0 and not _in_cone(pairs, start, end, index):
+        return 0.0
+    return depth
+
+
+def _in_cone(pairs: Pairs, start: At, end: At, index: int) -> bool:
+    """Whether a bulging arc can face the line anywhere on the move."""
+    row, least = pairs.disc_dot[index], float(pairs.disc_cos[index])
+    dots = (float(row @ start.spot.vector), float(row @ end.spot.vector))
+    swing = abs(end.spot.turn - start.spot.turn)
+    return max(dots) + swing >= least
+
+
+def _circle_dip(pairs: Pairs, start: At, end: At, index: int, dturn: float) -> float:
+    x0, y0 = float(start.dx[index]), float(start.dy[index])
+    x1, y1 = float(end.dx[index]), float(end.dy[index])
+    radius, outside = float(pairs.radius[index]), float(pairs.sign[index]) > 0.0
+    ex, ey = x1 - x0, y1 - y0
+    square = ex * ex + ey * ey
+    reach = math.hypot(float(pairs.dx[index, 2]), float(pairs.dx[index, 3]))
+    sag = reach * dturn * dturn / 8.0
+    if outside:
+        share = 0.0 if square == 0.0 else min(1.0, max(0.0, -(x0 * ex + y0 * ey) / square))
+        least = math.hypot(x0 + share * ex, y0 + share * ey) - radius
+        if least >= sag:
+            return 0.0
+        if float(start.gap[index + pairs.lines]) < 0.0:
+            # Already within the full circle, so beside the arc itself: leaving is no entry.
+            return 0.0
+        share = _entry(x0, y0, ex, ey, radius, leaving=False, default=share)
+        depth = sag - least
+    else:
+        far0, far1 = math.hypot(x0, y0), math.hypot(x1, y1)
+        if max(far0, far1) <= radius - sag:
+            return 0.0
+        if far1 <= radius - sag and far0 > radius:
+            return 0.0
+        share = 1.0 if far1 > far0 else 0.0
+        if max(far0, far1) > radius:
+            share = _entry(x0, y0, ex, ey, radius, leaving=True, default=share)
+            if not 0.0 <= share <= 1.0:
+                return 0.0
+        depth = sag + max(far0, far1) - radius
+    x, y = x0 + share * ex, y0 + share * ey
+    return depth if _facing(pairs, start, end, index, (x, y), share, sag) else 0.0
+
+
+def _entry(
+    x: float, y: float, ex: float, ey: float, radius: float, *, leaving: bool, default: float
+) -> float:
+    """Where on the chord (0 to 1) the circle is entered, or left; `default` if it never is."""
+    a, b = ex * ex + ey * ey, x * ex + y * ey
+    c = x * x + y * y - radius * radius
+    root = b * b - a * c
+    if a == 0.0 or root < 0.0:
+        return default
+    return (-b + math.sqrt(root)) / a if leaving else (-b - math.sqrt(root)) / a
+
+
+def _facing(
+    pairs: Pairs,
+    start: At,
+    end: At,
+    index: int,
+    offset: tuple[float, float],
+    share: float,
+    sag: float,
+) -> bool:
+    """Whether both features face each other where their circles meet, with a little play."""
+    away = math.hypot(*offset)
+    if away == 0.0:
+        return True
+    a, b = start.spot, end.spot
+    where = Spot(
+        a.x + share * (b.x - a.x), a.y + share * (b.y - a.y), a.turn + share * (b.turn - a.turn)
+    )
+    v = where.vector
+    play = (1e-6 + 2.0 * math.sqrt(2.0 * sag / away) + 2.0 * abs(b.turn - a.turn)) * away
+    return (
+        float(pairs.fixed_dot[index] @ v) >= float(pairs.fixed_cos[index]) * away - play
+        and float(pairs.moving_dot[index] @ v) >= float(pairs.moving_cos[index]) * away - play
+    )
