@@ -1,0 +1,83 @@
+"""The five commands where Qt can't be imported, and what opening the window says there."""
+
+from __future__ import annotations
+
+import json
+import subprocess
+import sys
+from pathlib import Path
+
+import pytest
+
+from trainer.assets import asset
+
+ROOT = Path(__file__).resolve().parents[2]
+
+# A finder that finds nothing stands first: as if Qt had never been installed.
+RUN = """
+import runpy, sys
+class Nothing:
+    @staticmethod
+    def find_spec(name, path=None, target=None):
+        if name.partition(".")[0] in ("PySide6", "shiboken6"):
+            raise ModuleNotFoundError(f"No module named {name!r}", name=name)
+sys.meta_path.insert(0, Nothing)
+sys.argv[0] = "trainer"
+runpy.run_module("trainer", run_name="__main__", alter_sys=True)
+"""
+
+
+def run(*arguments: str) -> subprocess.CompletedProcess[str]:
+    return subprocess.run(
+        [sys.executable, "-c", RUN, *arguments], cwd=ROOT, capture_output=True, text=True
+    )
+
+
+@pytest.fixture(scope="module")
+def tray() -> Path:
+    return sorted(asset("trays").glob("*.tray.json"))[0]
+
+
+@pytest.fixture(scope="module")
+def coupon(tray: Path) -> str:
+    return str(json.loads(tray.read_text(encoding="utf-8"))["coupons"][0]["id"])
+
+
+def test_check(tray: Path) -> None:
+    done = run("check", str(tray))
+    assert (done.returncode, done.stdout, done.stderr) == (0, "", "")
+
+
+def test_measure(tray: Path, coupon: str) -> None:
+    done = run("measure", str(tray), "--coupon", coupon, "--json")
+    assert (done.returncode, done.stderr) == (0, "")
+    assert json.loads(done.stdout)["leg_base"] > 0
+
+
+def test_read(tray: Path, coupon: str) -> None:
+    asked = ("--coupon", coupon, "--leaf", "8 mm", "--edge", "leg", "--on", "upright", "--json")
+    done = run("read", str(tray), *asked)
+    assert (done.returncode, done.stderr) == (0, "")
+    assert json.loads(done.stdout)["state"] in {"touch", "daylight", "held off", "not seated"}
+
+
+def test_grade(tray: Path, coupon: str, tmp_path: Path) -> None:
+    attempts = tmp_path / "attempts.jsonl"
+    lines = [{"format": "toe-and-throat/attempts", "version": 1}, {"coupon": coupon}]
+    attempts.write_text("\n".join(map(json.dumps, lines)) + "\n", encoding="utf-8")
+    done = run("grade", str(tray), str(attempts), "--json")
+    assert (done.returncode, done.stderr) == (0, "")
+    assert [grade["coupon"] for grade in json.loads(done.stdout)] == [coupon]
+
+
+def test_schema() -> None:
+    done = run("schema")
+    assert (done.returncode, done.stderr) == (0, "")
+    assert json.loads(done.stdout)["type"] == "object"
+
+
+def test_the_window_says_what_it_lacks() -> None:
+    done = run()
+    assert done.returncode == 2
+    assert "PySide6-Essentials" in done.stderr
+    assert "Traceback" not in done.stderr
