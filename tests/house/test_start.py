@@ -38,6 +38,11 @@ def ask(*folders: Path, before: str = "", cwd: Path) -> list[str]:
     return done.stdout.splitlines()
 
 
+def finds_none(_library: str) -> bool:
+    """Be a system that lacks every library."""
+    return False
+
+
 def other_package(folder: Path, name: str) -> Path:
     """Make a package that isn't ours and would say so if it were run."""
     (folder / name).mkdir(parents=True)
@@ -84,7 +89,7 @@ def test_a_missing_sibling_is_refused_even_if_another_answers(tmp_path: Path) ->
         (installed / "trainer" / name).write_text(text, encoding="utf-8")
     other_package(elsewhere, "geometry")
     lines = ask(installed, elsewhere, cwd=tmp_path)
-    assert lines[0] == f"refused: {installed / 'geometry'} is missing: this installation is incomplete."
+    assert lines[0].startswith(f"refused: {installed / 'geometry'} is missing")
 
 
 def test_siblings_that_are_ours_pass_twice() -> None:
@@ -149,15 +154,13 @@ def test_one_complete_window_system_will_do() -> None:
     check_platform_libraries(both, system="linux", loads=lambda name: "xcb" not in name)
     check_platform_libraries(both, system="linux", loads=lambda name: "wayland" not in name)
     with pytest.raises(StartError):
-        check_platform_libraries(both, system="linux", loads=lambda name: False)
+        check_platform_libraries(both, system="linux", loads=finds_none)
 
 
 @pytest.mark.parametrize("system", ["win32", "darwin"])
 def test_other_systems_bring_their_own_libraries(system: str) -> None:
-    check_platform_libraries({}, system=system, loads=lambda name: False)
+    check_platform_libraries({}, system=system, loads=finds_none)
 
 
 def test_offscreen_needs_no_display() -> None:
-    check_platform_libraries(
-        {"QT_QPA_PLATFORM": "offscreen"}, system="linux", loads=lambda name: False
-    )
+    check_platform_libraries({"QT_QPA_PLATFORM": "offscreen"}, system="linux", loads=finds_none)

@@ -29,13 +29,17 @@ runpy.run_module("trainer", run_name="__main__", alter_sys=True)
 
 def run(*arguments: str) -> subprocess.CompletedProcess[str]:
     return subprocess.run(
-        [sys.executable, "-c", RUN, *arguments], cwd=ROOT, capture_output=True, text=True
+        [sys.executable, "-c", RUN, *arguments],
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        check=False,
     )
 
 
 @pytest.fixture(scope="module")
 def tray() -> Path:
-    return sorted(asset("trays").glob("*.tray.json"))[0]
+    return min(asset("trays").glob("*.tray.json"))
 
 
 @pytest.fixture(scope="module")
