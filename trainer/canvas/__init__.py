@@ -1,0 +1,1 @@
+"""The one canvas: a frozen scene in, gestures in millimetres out."""

@@ -1,0 +1,160 @@
+"""The leaf: brushed metal with an engraved mark and a hang hole that the light shows through."""
+
+from __future__ import annotations
+
+import random
+from functools import lru_cache
+from typing import TYPE_CHECKING, Final
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QFont,
+    QFontMetricsF,
+    QLinearGradient,
+    QPainter,
+    QPainterPath,
+    QPen,
+    QTransform,
+)
+
+from trainer.canvas.drawing import Place, Vec
+from trainer.canvas.light import tint, world
+from trainer.canvas.shapes import BladePaths, pose_transform
+from trainer.canvas.view import View
+from trainer.look.fonts import engraving_font
+from trainer.look.tokens import Theme
+
+if TYPE_CHECKING:
+    from geometry.pose import Pose
+
+__all__ = ["SHADOW_REACH", "blade_rect", "blade_transform", "paint_blade"]
+
+SHADOW_REACH: Final = 16.0
+"""Logical pixels by which a leaf's shadow may pass its outline."""
+
+_STREAKS: Final = 150
+
+
+def blade_transform(pose: Pose | Place, view: View) -> QTransform:
+    """Return the transform from the leaf's frame (mm) to logical pixels."""
+    return pose_transform(pose) * world(view)
+
+
+def blade_rect(paths: BladePaths, pose: Pose | Place, view: View) -> QRectF:
+    """Return what painting the leaf may touch, logical pixels."""
+    rect = blade_transform(pose, view).mapRect(paths.outline.boundingRect())
+    return rect.adjusted(-SHADOW_REACH, -SHADOW_REACH, SHADOW_REACH, SHADOW_REACH)
+
+
+def paint_blade(
+    painter: QPainter,
+    paths: BladePaths,
+    pose: Pose | Place,
+    view: View,
+    theme: Theme,
+    *,
+    lit: bool = False,
+    held: bool = False,
+) -> None:
+    """Paint the leaf; `lit` while a hand is over it, `held` while a hand is on it."""
+    to_screen = blade_transform(pose, view)
+    _paint_shadow(painter, to_screen.map(paths.back), theme, held=held)
+    painter.save()
+    painter.setTransform(to_screen, True)
+    painter.fillPath(paths.metal, _brushed(paths, theme, lit=lit))
+    painter.fillPath(paths.metal, _sheen(paths, theme))
+    _paint_mark(painter, paths, pose, view, theme)
+    edge = QPen(QColor(theme.bench.edge), 1.25 / view.scale)
+    edge.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
+    painter.strokePath(paths.metal, edge)
+    painter.restore()
+
+
+def _paint_shadow(painter: QPainter, back: QPainterPath, theme: Theme, *, held: bool) -> None:
+    # Only along the edges that touch nothing: a shadow must never dim a gap.
+    fall = QPointF(1.5, 3.0) if held else QPointF(1.0, 2.0)
+    grow = 1.25 if held else 1.0
+    for width, alpha in ((14.0, 0.045), (9.0, 0.06), (5.0, 0.09)):
+        pen = QPen(tint(theme.bench.shadow, alpha), width * grow)
+        pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+        pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+        painter.strokePath(back.translated(fall), pen)
+
+
+def _mixed(first: str, second: str, share: float) -> QColor:
+    a, b = QColor(first), QColor(second)
+    return QColor.fromRgbF(
+        a.redF() + (b.redF() - a.redF()) * share,
+        a.greenF() + (b.greenF() - a.greenF()) * share,
+        a.blueF() + (b.blueF() - a.blueF()) * share,
+    )
+
+
+@lru_cache(maxsize=8)
+def _streaks(dark: str, bright: str) -> tuple[tuple[float, QColor], ...]:
+    """The tones of a brushed surface across its brushing, the same on every leaf."""
+    chance = random.Random(11)
+    tones = [chance.gauss(0.5, 0.16) for _ in range(_STREAKS + 1)]
+    return tuple(
+        (index / _STREAKS, _mixed(dark, bright, min(max(tone, 0.0), 1.0)))
+        for index, tone in enumerate(tones)
+    )
+
+
+def _brushed(paths: BladePaths, theme: Theme, *, lit: bool) -> QBrush:
+    bench = theme.bench
+    gradient = QLinearGradient(0.0, 0.0, 0.0, paths.blade.corner[1])
+    bright = bench.leaf_lit if lit else bench.leaf_bright
+    dark = bench.leaf_bright if lit else bench.leaf_dark
+    gradient.setStops(list(_streaks(dark, bright)))
+    return QBrush(gradient)
+
+
+def _sheen(paths: BladePaths, theme: Theme) -> QBrush:
+    """A broad gleam across the blade."""
+    corner = paths.blade.corner
+    gradient = QLinearGradient(0.0, corner[1], corner[0], 0.0)
+    light, dark = theme.bench.engraving_light, theme.bench.engraving
+    for at, colour, alpha in (
+        (0.0, light, 0.30), (0.22, light, 0.10), (0.48, dark, 0.16), (0.60, dark, 0.12),
+        (0.82, light, 0.16), (1.0, light, 0.04),
+    ):
+        gradient.setColorAt(at, tint(colour, alpha))
+    return QBrush(gradient)
+
+
+@lru_cache(maxsize=64)
+def _lettering(mark: str, families: tuple[str, ...], theme_font: QFont) -> QPainterPath:
+    """The mark as outlines about the origin, capitals one unit high, running down as text does."""
+    del families
+    path = QPainterPath()
+    path.addText(0.0, 0.0, theme_font, mark)
+    box = path.boundingRect()
+    high = QFontMetricsF(theme_font).capHeight() or 70.0
+    path.translate(-box.center().x(), high / 2.0)
+    return QTransform.fromScale(1.0 / high, 1.0 / high).map(path)
+
+
+def mark_place(paths: BladePaths) -> tuple[Vec, float]:
+    """Return the middle of the engraving and the height of its capitals, mm in the leaf's frame."""
+    size, corner = paths.blade.size, paths.blade.corner
+    return (corner[0] - 1.02 * size, corner[1] - 0.52 * size), 0.34 * size
+
+
+def _paint_mark(
+    painter: QPainter, paths: BladePaths, pose: Pose | Place, view: View, theme: Theme
+) -> None:
+    letters = _lettering(paths.blade.mark, theme.families, engraving_font(theme))
+    at, high = mark_place(paths)
+    widest = 1.15 * paths.blade.size
+    high = min(high, widest / max(letters.boundingRect().width(), 1e-6))
+    # The blade may be mirrored, never the figures on it: they are engraved on both sides.
+    flip = 1.0 if pose.turned else -1.0
+    put = QTransform(high, 0.0, 0.0, high * flip, at[0], at[1])
+    engraved = put.map(letters)
+    px = 1.0 / view.scale
+    lift = px * 1.1 * flip
+    painter.fillPath(engraved.translated(px * 0.6, lift), tint(theme.bench.engraving_light, 0.75))
+    painter.fillPath(engraved, tint(theme.bench.engraving, 0.92))

@@ -1,0 +1,265 @@
+"""Overlays: lines, areas, dimensions and marks handed in by who knows what they mean."""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from typing import Final
+
+from PySide6.QtCore import QPointF, QRectF, Qt
+from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QPolygonF
+
+from trainer.canvas.drawing import Vec
+from trainer.canvas.furniture import chip_size, paint_chip
+from trainer.canvas.light import tint
+from trainer.canvas.scene import Area, Dimension, Line, Mark, Overlay, Shape
+from trainer.canvas.view import View
+from trainer.look.tokens import Role, Theme
+
+__all__ = ["Label", "mark_path", "paint_overlays", "placed_labels"]
+
+_SHAPES: Final[dict[Role, Shape]] = {
+    "truth": "diamond", "limit": "square", "shown": "ring", "fault": "triangle", "good": "disc",
+    "note": "cross", "touch": "disc", "daylight": "ring", "held off": "triangle",
+    "not seated": "slash",
+}
+_GAP: Final = 8.0
+
+
+@dataclass(frozen=True, slots=True)
+class Label:
+    """A label with the place it was given, logical pixels."""
+
+    text: str
+    role: Role
+    anchor: Vec
+    rect: QRectF
+
+
+def mark_path(shape: Shape, radius: float) -> QPainterPath:
+    """Return a mark's shape about the origin, `radius` logical pixels large.
+
+    Examples
+    --------
+    >>> mark_path("disc", 5.0).boundingRect().width()
+    10.0
+    """
+    path = QPainterPath()
+    if shape in ("disc", "ring"):
+        path.addEllipse(QPointF(0.0, 0.0), radius, radius)
+    elif shape == "triangle":
+        wide = radius * 1.1
+        path.addPolygon(_ring([(0.0, -wide), (wide, 0.85 * wide), (-wide, 0.85 * wide)]))
+    elif shape == "diamond":
+        wide = radius * 1.15
+        path.addPolygon(_ring([(0.0, -wide), (wide, 0.0), (0.0, wide), (-wide, 0.0)]))
+    elif shape == "square":
+        path.addRect(QRectF(-0.9 * radius, -0.9 * radius, 1.8 * radius, 1.8 * radius))
+    else:
+        path.moveTo(-radius, 0.7 * radius)
+        path.lineTo(radius, -0.7 * radius)
+        if shape == "cross":
+            path.moveTo(-radius, -0.7 * radius)
+            path.lineTo(radius, 0.7 * radius)
+    return path
+
+
+def _ring(points: list[Vec]) -> QPolygonF:
+    return QPolygonF([QPointF(*point) for point in [*points, points[0]]])
+
+
+def paint_overlays(
+    painter: QPainter, overlays: tuple[Overlay, ...], view: View, theme: Theme
+) -> None:
+    """Paint `overlays` in their order, then their labels, none over another."""
+    for overlay in overlays:
+        if isinstance(overlay, Area):
+            _paint_area(painter, overlay, view, theme)
+        elif isinstance(overlay, Line):
+            _paint_line(painter, overlay, view, theme)
+        elif isinstance(overlay, Dimension):
+            _paint_dimension(painter, overlay, view, theme)
+        else:
+            _paint_mark(painter, overlay, view, theme)
+    for label in placed_labels(overlays, view, theme):
+        _paint_label(painter, label, theme)
+
+
+def _screen(points: tuple[Vec, ...], view: View) -> QPolygonF:
+    return QPolygonF([QPointF(*view.to_screen(point)) for point in points])
+
+
+def _casing(theme: Theme) -> QColor:
+    return tint(theme.panel, 0.85)
+
+
+def _paint_area(painter: QPainter, area: Area, view: View, theme: Theme) -> None:
+    polygon = _screen(area.points, view)
+    colour = theme.role(area.role)
+    painter.setPen(Qt.PenStyle.NoPen)
+    painter.setBrush(tint(colour, 0.22))
+    painter.drawPolygon(polygon)
+    painter.setBrush(QBrush(tint(colour, 0.55), Qt.BrushStyle.BDiagPattern))
+    painter.drawPolygon(polygon)
+    outline = QPainterPath()
+    outline.addPolygon(polygon)
+    outline.closeSubpath()
+    _cased(painter, outline, colour, 1.5, theme)
+
+
+def _paint_line(painter: QPainter, line: Line, view: View, theme: Theme) -> None:
+    path = QPainterPath()
+    path.addPolygon(_screen(line.points, view))
+    _cased(painter, path, theme.role(line.role), 2.0, theme, dashed=line.dashed)
+
+
+def _cased(
+    painter: QPainter, path: QPainterPath, colour: str, width: float, theme: Theme,
+    *, dashed: bool = False,
+) -> None:
+    """Stroke with a pale casing, so that the line stands out from steel and light alike."""
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    for tone, wide in ((_casing(theme), width + 2.5), (QColor(colour), width)):
+        pen = QPen(tone, wide)
+        pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+        pen.setCapStyle(Qt.PenCapStyle.FlatCap)
+        if dashed and wide == width:
+            pen.setDashPattern([4.0, 2.5])
+        painter.strokePath(path, pen)
+
+
+def _dimension_ends(dimension: Dimension, view: View) -> tuple[Vec, Vec, Vec]:
+    """Ends of the dimension line on the screen, and the unit vector along it."""
+    a, b = view.to_screen(dimension.start), view.to_screen(dimension.end)
+    long = math.dist(a, b) or 1.0
+    along = ((b[0] - a[0]) / long, (b[1] - a[1]) / long)
+    off = (along[1] * dimension.offset, -along[0] * dimension.offset)
+    return (a[0] + off[0], a[1] + off[1]), (b[0] + off[0], b[1] + off[1]), along
+
+
+def _paint_dimension(
+    painter: QPainter, dimension: Dimension, view: View, theme: Theme
+) -> None:
+    a, b, along = _dimension_ends(dimension, view)
+    across = (along[1], -along[0])
+    path = QPainterPath(QPointF(*a))
+    path.lineTo(*b)
+    for end in (a, b):
+        path.moveTo(end[0] - 5.0 * across[0], end[1] - 5.0 * across[1])
+        path.lineTo(end[0] + 5.0 * across[0], end[1] + 5.0 * across[1])
+    if math.dist(a, b) > 22.0:
+        for end, way in ((a, 1.0), (b, -1.0)):
+            for side in (1.0, -1.0):
+                path.moveTo(*end)
+                path.lineTo(
+                    end[0] + way * 8.0 * along[0] + side * 3.0 * across[0],
+                    end[1] + way * 8.0 * along[1] + side * 3.0 * across[1],
+                )
+    _cased(painter, path, theme.role(dimension.role), 1.6, theme)
+    if dimension.offset:
+        witness = QPainterPath()
+        for point, end in ((dimension.start, a), (dimension.end, b)):
+            witness.moveTo(*view.to_screen(point))
+            witness.lineTo(*end)
+        _cased(painter, witness, theme.role(dimension.role), 0.8, theme)
+
+
+def _paint_mark(painter: QPainter, mark: Mark, view: View, theme: Theme) -> None:
+    shape = mark.shape or _SHAPES[mark.role]
+    colour = QColor(theme.role(mark.role))
+    path = mark_path(shape, 6.0).translated(*view.to_screen(mark.at))
+    casing = QPen(_casing(theme), 5.0 if shape in ("ring", "slash", "cross") else 3.0)
+    casing.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.strokePath(path, casing)
+    if shape in ("ring", "slash", "cross"):
+        pen = QPen(colour, 2.4)
+        pen.setCapStyle(Qt.PenCapStyle.RoundCap)
+        painter.strokePath(path, pen)
+    else:
+        painter.fillPath(path, colour)
+
+
+def _anchor(overlay: Overlay, view: View) -> Vec:
+    if isinstance(overlay, Mark):
+        return view.to_screen(overlay.at)
+    if isinstance(overlay, Dimension):
+        a, b, _ = _dimension_ends(overlay, view)
+        return ((a[0] + b[0]) / 2.0, (a[1] + b[1]) / 2.0)
+    points = [view.to_screen(point) for point in overlay.points]
+    if isinstance(overlay, Line):
+        if len(points) == 2:
+            (ax, ay), (bx, by) = points
+            return ((ax + bx) / 2.0, (ay + by) / 2.0)
+        return points[len(points) // 2]
+    return (
+        sum(p[0] for p in points) / len(points),
+        sum(p[1] for p in points) / len(points),
+    )
+
+
+def placed_labels(
+    overlays: tuple[Overlay, ...], view: View, theme: Theme
+) -> tuple[Label, ...]:
+    """Return every label with a place of its own, in the order of the overlays.
+
+    A label goes to the nearest of a ring of places around its anchor that covers no other label,
+    no other anchor, and leaves the view nowhere.
+    """
+    labelled = [(o, _anchor(o, view)) for o in overlays if o.label]
+    anchors = [anchor for _, anchor in labelled]
+    placed: list[Label] = []
+    for overlay, anchor in labelled:
+        wide, high = chip_size(overlay.label, theme, marked=True)
+        rect = min(
+            _places(anchor, wide, high),
+            key=lambda place: _crowding(place, anchor, anchors, placed, view),
+        )
+        placed.append(Label(overlay.label, overlay.role, anchor, rect))
+    return tuple(placed)
+
+
+def _places(anchor: Vec, wide: float, high: float) -> list[QRectF]:
+    x, y = anchor
+    places = []
+    for ring in range(7):
+        out = 10.0 + ring * (high + 4.0)
+        for turn in range(12):
+            angle = math.tau * turn / 12.0
+            cos, sin = math.cos(angle), math.sin(angle)
+            # The chip's nearest edge, not its middle, keeps the distance.
+            middle_x = x + cos * (out + wide / 2.0)
+            middle_y = y + sin * (out + high / 2.0)
+            places.append(QRectF(middle_x - wide / 2.0, middle_y - high / 2.0, wide, high))
+    return places
+
+
+def _crowding(
+    place: QRectF, anchor: Vec, anchors: list[Vec], placed: list[Label], view: View
+) -> float:
+    frame = QRectF(_GAP, _GAP, view.size[0] - 2.0 * _GAP, view.size[1] - 2.0 * _GAP)
+    cost = math.dist((place.center().x(), place.center().y()), anchor)
+    if not frame.contains(place):
+        cost += 4000.0
+    roomy = place.adjusted(-3.0, -3.0, 3.0, 3.0)
+    for label in placed:
+        if roomy.intersects(label.rect):
+            cost += 10000.0
+    for other in anchors:
+        if roomy.contains(QPointF(*other)):
+            cost += 600.0
+    return cost
+
+
+def _paint_label(painter: QPainter, label: Label, theme: Theme) -> None:
+    rect, (x, y) = label.rect, label.anchor
+    near = (
+        min(max(x, rect.left()), rect.right()),
+        min(max(y, rect.top()), rect.bottom()),
+    )
+    colour = theme.role(label.role)
+    if math.dist(near, label.anchor) > 16.0:
+        leader = QPainterPath(QPointF(x, y))
+        leader.lineTo(*near)
+        _cased(painter, leader, colour, 1.0, theme)
+    paint_chip(painter, rect, label.text, theme, colour=colour)

@@ -1,0 +1,90 @@
+"""The one painter: screen, loupe, SVG, PNG and PDF are all drawn here."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtGui import QPainter
+
+from trainer.canvas.blade import paint_blade
+from trainer.canvas.furniture import paint_scale_bar, paint_tether
+from trainer.canvas.light import paint_grid, paint_light
+from trainer.canvas.loupe import Lens, lens_of, paint_lens
+from trainer.canvas.overlay import paint_overlays
+from trainer.canvas.scene import Scene
+from trainer.canvas.shapes import Shapes
+from trainer.canvas.steel import paint_steel
+from trainer.canvas.view import View
+
+__all__ = ["paint", "paint_leaf", "paint_loupe", "paint_over", "paint_still"]
+
+
+def paint(painter: QPainter, scene: Scene, view: View, shapes: Shapes | None = None) -> None:
+    """Paint `scene` as it stands in `view`, from the painter's origin right and down.
+
+    Parameters
+    ----------
+    painter
+        On any device, its transform kept; one unit is a logical pixel.
+    scene, view
+        What to show, and where from.
+    shapes
+        Paths kept from earlier paintings; without them they are built anew.
+    """
+    shapes = shapes or Shapes()
+    painter.save()
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    paint_still(painter, scene, view, shapes)
+    paint_leaf(painter, scene, view, shapes)
+    paint_over(painter, scene, view)
+    lens = lens_of(scene, view, shapes)
+    if lens is not None:
+        paint_loupe(painter, scene, lens, shapes)
+    painter.restore()
+
+
+def paint_still(painter: QPainter, scene: Scene, view: View, shapes: Shapes) -> None:
+    """Paint what stands still while a leaf is handled: light, grid, section."""
+    paint_light(painter, view, scene.theme)
+    if scene.grid:
+        paint_grid(painter, view, scene.theme, scene.unit)
+    if scene.section is not None:
+        paint_steel(painter, shapes.section(scene.section), view, scene.theme)
+
+
+def paint_leaf(painter: QPainter, scene: Scene, view: View, shapes: Shapes) -> None:
+    """Paint the leaf, if the scene has one."""
+    if scene.leaf is None or scene.pose is None:
+        return
+    paths = shapes.blade(scene.leaf)
+    lit = scene.hover or scene.held
+    paint_blade(painter, paths, scene.pose, view, scene.theme, lit=lit, held=scene.held)
+
+
+def paint_over(painter: QPainter, scene: Scene, view: View) -> None:
+    """Paint what lies over the picture: overlays, tether, scale bar."""
+    if scene.overlays:
+        paint_overlays(painter, scene.overlays, view, scene.theme)
+    if scene.tether is not None:
+        paint_tether(painter, scene.tether, view, scene.theme)
+    if scene.scale_bar:
+        paint_scale_bar(painter, view, scene.theme, scene.unit)
+
+
+def paint_loupe(
+    painter: QPainter,
+    scene: Scene,
+    lens: Lens,
+    shapes: Shapes,
+    still: Callable[[QPainter, View], None] | None = None,
+) -> None:
+    """Paint the loupe; `still` may paint the still layers of its view from a cache."""
+
+    def content(glass: QPainter, view: View) -> None:
+        if still is None:
+            paint_still(glass, scene, view, shapes)
+        else:
+            still(glass, view)
+        paint_leaf(glass, scene, view, shapes)
+
+    paint_lens(painter, lens, scene.theme, content)

@@ -1,0 +1,1 @@
+"""How the trainer looks: colours, type, spacing, icons. Qt only; no numpy, no geometry."""

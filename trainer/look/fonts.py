@@ -1,0 +1,52 @@
+"""Type: the fonts that ship with the trainer, and the styles that screens may use."""
+
+from __future__ import annotations
+
+from typing import Final, Literal
+
+from PySide6.QtGui import QFont, QFontDatabase
+
+from trainer.assets import asset
+from trainer.look.tokens import Theme
+
+__all__ = ["TextStyle", "engraving_font", "font", "load_fonts"]
+
+TextStyle = Literal["caption", "body", "strong", "title", "display"]
+
+_WEIGHTS: Final[dict[str, QFont.Weight]] = {
+    "caption": QFont.Weight.Normal,
+    "body": QFont.Weight.Normal,
+    "strong": QFont.Weight.DemiBold,
+    "title": QFont.Weight.DemiBold,
+    "display": QFont.Weight.DemiBold,
+}
+
+
+def load_fonts() -> tuple[str, ...]:
+    """Make the shipped fonts known to Qt; return their families (none if they can't be read)."""
+    families: list[str] = []
+    for path in sorted(asset("fonts").glob("*.otf")):
+        known = QFontDatabase.addApplicationFont(str(path))
+        if known != -1:
+            families += QFontDatabase.applicationFontFamilies(known)
+    return tuple(dict.fromkeys(families))
+
+
+def font(theme: Theme, style: TextStyle = "body") -> QFont:
+    """Return the font of a text style, sized in logical pixels, figures all of one width."""
+    result = QFont(list(theme.families))
+    result.setStyleHint(QFont.StyleHint.SansSerif)
+    result.setPixelSize(round(theme.text_size(style)))
+    result.setWeight(_WEIGHTS[style])
+    result.setFeature(QFont.Tag("tnum"), 1)
+    return result
+
+
+def engraving_font(theme: Theme) -> QFont:
+    """Return the font of a leaf's mark, 100 units high, to be drawn as outlines."""
+    result = QFont(list(theme.families))
+    result.setStyleHint(QFont.StyleHint.SansSerif)
+    result.setPixelSize(100)
+    result.setWeight(QFont.Weight.DemiBold)
+    result.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
+    return result
