@@ -1,0 +1,158 @@
+"""Attempts: what a learner stated of a coupon, and files of them, one a line."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from pathlib import Path
+
+from exercises.coupon import Disposition
+from exercises.file_faults import FileError, TrayFault, read_bytes
+from exercises.models import ATTEMPTS_FORMAT, AttemptModel, HeaderModel, ReadingModel
+from exercises.shape import check_shape, without_private_keys
+from exercises.strict_json import LARGEST_FILE, Json, parse_json
+from exercises.versions import check_version
+from geometry.faults import Fault
+from geometry.joint import Member
+from geometry.leaf import Edge, leaf_of_mark
+from geometry.measures import FaceShape
+from geometry.pose import Pose, wrap_degrees
+from geometry.reading import State
+
+__all__ = ["Attempt", "AttemptsError", "StatedReading", "load_attempts"]
+
+
+@dataclass(frozen=True, slots=True)
+class StatedReading:
+    """What a learner says that a leaf shows at one seat.
+
+    Parameters
+    ----------
+    leaf
+        Its mark.
+    edge
+        The end that faced the joint.
+    on
+        The member whose leg it reads.
+    pose
+        Where it was held.
+    state
+        What it is said to show.
+
+    What is None was not stated, and can't be marked.
+
+    Examples
+    --------
+    >>> StatedReading("8 mm", "leg", "upright", Pose(0.0, 0.0), "daylight").state
+    'daylight'
+    """
+
+    leaf: str | None
+    edge: Edge | None
+    on: Member | None
+    pose: Pose | None = None
+    state: State | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Attempt:
+    """One attempt at one coupon.
+
+    Parameters
+    ----------
+    coupon
+        Id of the coupon.
+    face, disposition
+        What was stated, or None.
+    readings
+        In the order they were taken; None if they were not kept, empty if none was taken.
+    sure
+        0 to 1, or None.
+
+    Examples
+    --------
+    >>> Attempt("hb-04", face="convex", readings=(), disposition="accept").sure is None
+    True
+    """
+
+    coupon: str
+    face: FaceShape | None = None
+    readings: tuple[StatedReading, ...] | None = None
+    disposition: Disposition | None = None
+    sure: float | None = None
+
+
+class AttemptsError(FileError):
+    """An attempts file that can't be used."""
+
+
+def load_attempts(path: Path | str) -> list[Attempt]:
+    """Return the attempts in the file at `path`, in file order.
+
+    Lines that are empty are passed over.
+
+    Raises
+    ------
+    AttemptsError
+        With every fault of the file, each with its line; nothing is half-loaded.
+    """
+    file = str(path)
+    try:
+        data = read_bytes(Path(path))
+    except FileError as error:
+        raise AttemptsError(error.faults) from error
+    if len(data) > LARGEST_FILE:
+        raise AttemptsError([TrayFault.of(file, fault) for fault in parse_json(data).faults])
+    lines = [(i, line) for i, line in enumerate(data.split(b"\n"), start=1) if line.strip()]
+    if not lines:
+        right = f'a first line with "format": "{ATTEMPTS_FORMAT}" and "version"'
+        fault = Fault("", "empty-file", "the file is empty", right)
+        raise AttemptsError([TrayFault.of(file, fault, line=1)])
+    head = _header_faults(lines[0][1])
+    faults = [TrayFault.of(file, fault, line=lines[0][0]) for fault in head]
+    # After a header of another format or a newer version, faults of its lines would mislead.
+    if faults:
+        raise AttemptsError(faults)
+    attempts: list[Attempt] = []
+    for number, line in lines[1:]:
+        model, found = _examine(line)
+        faults += [TrayFault.of(file, fault, line=number) for fault in found]
+        if model is not None:
+            attempts.append(_attempt(model))
+    if faults:
+        raise AttemptsError(faults)
+    return attempts
+
+
+def _header_faults(line: bytes) -> list[Fault]:
+    parsed = parse_json(line)
+    if parsed.faults:
+        return parsed.faults
+    faults = check_version(parsed.value, ATTEMPTS_FORMAT)
+    return faults or check_shape(HeaderModel, without_private_keys(parsed.value))[1]
+
+
+def _examine(line: bytes) -> tuple[AttemptModel | None, list[Fault]]:
+    parsed = parse_json(line)
+    if parsed.value is None and parsed.faults:
+        return None, parsed.faults
+    bare: Json = without_private_keys(parsed.value)
+    model, shape = check_shape(AttemptModel, bare)
+    known = {fault.at for fault in parsed.faults}
+    return model, parsed.faults + [fault for fault in shape if fault.at not in known]
+
+
+def _attempt(model: AttemptModel) -> Attempt:
+    readings = None
+    if model.readings is not None:
+        readings = tuple(_stated(reading) for reading in model.readings)
+    return Attempt(model.coupon, model.face, readings, model.disposition, model.sure)
+
+
+def _stated(model: ReadingModel) -> StatedReading:
+    pose = None
+    if model.pose is not None:
+        angle = wrap_degrees(model.pose.angle)
+        pose = Pose(model.pose.x, model.pose.y, angle, model.pose.turned)
+    # One spelling of each mark, so that marks can be compared.
+    mark = leaf_of_mark(model.leaf).mark if model.leaf is not None else None
+    return StatedReading(mark, model.edge, model.on, pose, model.state)

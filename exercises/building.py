@@ -1,0 +1,94 @@
+"""From a coupon's checked shape to the coupon itself, with a section that can be."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from exercises.coupon import Callout, Coupon
+from exercises.models import CalloutModel, CouponModel, DrawnBeadModel, TracedBeadModel
+from exercises.strict_json import Json
+from exercises.text import NO_TEXT, Text
+from geometry.bead import Bead, Overlap, Spatter, Undercut, trace_end_faults
+from geometry.faults import Fault, GeometryError
+from geometry.joint import Joint
+from geometry.lengths import format_length, parse_length
+from geometry.section import Section
+
+__all__ = ["build_coupon"]
+
+
+def build_coupon(model: CouponModel, source: Mapping[str, Json]) -> Coupon:
+    """Return the coupon that `model` states; `source` is what its file says, to be kept.
+
+    Raises
+    ------
+    GeometryError
+        With a `Fault` for each thing that no section can be, placed below the coupon.
+    """
+    return Coupon(
+        id=model.id,
+        title=Text.of(model.title) if model.title else Text.of(model.id),
+        task=model.task,
+        section=_section(model),
+        callout=_callout(model.callout),
+        rules=model.rules,
+        extent=model.extent,
+        eye_limit=model.eye_limit,
+        leaf_wear=model.leaf_wear,
+        hints=tuple(Text.of(hint) for hint in model.hints),
+        teaches=Text.of(model.teaches) if model.teaches else NO_TEXT,
+        source=source,
+    )
+
+
+def _section(model: CouponModel) -> Section:
+    joint = Joint(**model.joint.model_dump())
+    found = joint.faults()
+    if isinstance(model.bead, TracedBeadModel):
+        points = tuple((x, y) for x, y in model.bead.trace)
+        # Projecting the ends would hide how far off they were, so they are looked at before.
+        found += [] if found else trace_end_faults(points, joint)
+    if found:
+        raise GeometryError(found)
+    drops = tuple(Spatter(drop.on, drop.at, drop.height) for drop in model.spatter)
+    try:
+        return Section.of(joint, _bead(model.bead, joint), drops)
+    except GeometryError as error:
+        raise GeometryError([_placed(fault) for fault in error.faults]) from error
+
+
+def _bead(model: DrawnBeadModel | TracedBeadModel, joint: Joint) -> Bead:
+    if isinstance(model, TracedBeadModel):
+        bead = Bead.traced(tuple((x, y) for x, y in model.trace), joint)
+    else:
+        bead = Bead(model.leg_base, model.leg_upright, model.crown)
+    cuts = {"base": model.undercut_base, "upright": model.undercut_upright}
+    grooves = {
+        member: Undercut(cut.depth, cut.width) if cut else None for member, cut in cuts.items()
+    }
+    laps = {"base": model.overlap_base, "upright": model.overlap_upright}
+    # An overlap of no length is none: said so in a file, it need not be a fault.
+    lips = {member: Overlap(length) if length else None for member, length in laps.items()}
+    return replace(
+        bead,
+        undercut_base=grooves["base"],
+        undercut_upright=grooves["upright"],
+        overlap_base=lips["base"],
+        overlap_upright=lips["upright"],
+    )
+
+
+def _placed(fault: Fault) -> Fault:
+    """The fault with the place that it has in a file: an overlap is a bare number there."""
+    at = fault.at
+    if at.startswith("/bead/overlap_") and at.endswith("/length"):
+        at = at.removesuffix("/length")
+    return replace(fault, at=at)
+
+
+def _callout(model: CalloutModel) -> Callout:
+    if isinstance(model.size, str):
+        # parse_length took it when the shape was checked.
+        return Callout(parse_length(model.size), model.measure, " ".join(model.size.split()))
+    return Callout(float(model.size), model.measure, format_length(float(model.size)))

@@ -1,0 +1,159 @@
+"""A coupon: one weld to be judged, with its callout, its rules and its task."""
+
+from __future__ import annotations
+
+import hashlib
+import json
+from collections.abc import Mapping
+from dataclasses import asdict, dataclass, field
+from typing import Final, Literal
+
+from exercises.strict_json import Json
+from exercises.text import NO_TEXT, Text
+from geometry.reading import EYE_LIMIT
+from geometry.section import Section
+
+__all__ = [
+    "DISPOSITIONS",
+    "TASKS",
+    "Callout",
+    "CalloutMeasure",
+    "Coupon",
+    "Disposition",
+    "Task",
+]
+
+Task = Literal["read", "size", "judge"]
+TASKS: Final[tuple[Task, ...]] = ("read", "size", "judge")
+
+CalloutMeasure = Literal["leg", "throat"]
+
+Disposition = Literal["refer", "dress back", "add weld metal", "accept"]
+DISPOSITIONS: Final[tuple[Disposition, ...]] = (
+    "refer",
+    "dress back",
+    "add weld metal",
+    "accept",
+)
+"""In order of precedence: the first that is needed is right (contract)."""
+
+
+@dataclass(frozen=True, slots=True)
+class Callout:
+    """What the drawing calls for.
+
+    Parameters
+    ----------
+    size
+        mm: leg size, or throat.
+    measure
+        ``leg`` (z) or ``throat`` (a).
+    text
+        The size as a person reads it, with its unit: ``8 mm``, ``5/16 in``.
+
+    Examples
+    --------
+    >>> Callout(7.9375, "leg", "5/16 in").prefix
+    'z'
+    """
+
+    size: float
+    measure: CalloutMeasure
+    text: str
+
+    @property
+    def prefix(self) -> str:
+        """The letter that weld symbols put before the size: z for a leg, a for a throat."""
+        return "z" if self.measure == "leg" else "a"
+
+
+@dataclass(frozen=True)
+class Coupon:
+    """One weld to be judged.
+
+    Parameters
+    ----------
+    id
+        Unique within its tray.
+    title, teaches
+        What it is called, and the one thing that it teaches (shown in the debrief).
+    task
+        ``read``, ``size`` or ``judge``.
+    section
+        The weld, cut across, with its spatter as found.
+    callout
+        What the drawing calls for.
+    rules
+        Id of a rule set.
+    extent
+        Share of the weld's length that this section stands for, above 0 and at most 1.
+    eye_limit, leaf_wear
+        mm.
+    hints
+        Shown one by one on asking.
+    source
+        The coupon as its file states it, keys that begin ``x-`` included. Not to be changed.
+
+    Examples
+    --------
+    >>> from geometry.bead import Bead
+    >>> from geometry.joint import Joint
+    >>> section = Section.of(Joint(), Bead(8.0, 6.7, crown=0.9))
+    >>> coupon = Coupon("hb-04", section, Callout(8.0, "leg", "8 mm"))
+    >>> coupon.rules, coupon.digest == Coupon("hb-05", section, coupon.callout).digest
+    ('as-drawn', False)
+    """
+
+    id: str
+    section: Section
+    callout: Callout
+    title: Text = NO_TEXT
+    task: Task = "judge"
+    rules: str = "as-drawn"
+    extent: float = 1.0
+    eye_limit: float = EYE_LIMIT
+    leaf_wear: float = 0.0
+    hints: tuple[Text, ...] = ()
+    teaches: Text = NO_TEXT
+    source: Mapping[str, Json] = field(default_factory=dict, compare=False, repr=False)
+
+    def canonical(self) -> dict[str, object]:
+        """What the coupon says, defaults filled in, lengths as mm; keys ``x-`` left out.
+
+        Two files that mean the same give the same document, however they are written.
+        """
+        section = self.section
+        return {
+            "id": self.id,
+            "title": self.title.as_document(),
+            "task": self.task,
+            "joint": asdict(section.joint),
+            "bead": asdict(section.bead),
+            "spatter": [asdict(drop) for drop in section.spatter],
+            "callout": asdict(self.callout),
+            "rules": self.rules,
+            "extent": self.extent,
+            "eye_limit": self.eye_limit,
+            "leaf_wear": self.leaf_wear,
+            "hints": [hint.as_document() for hint in self.hints],
+            "teaches": self.teaches.as_document(),
+        }
+
+    @property
+    def digest(self) -> str:
+        """SHA-256 of the canonical JSON, in hexadecimal: names the coupon as judged."""
+        text = json.dumps(
+            _even(self.canonical()), sort_keys=True, separators=(",", ":"), allow_nan=False
+        )
+        return hashlib.sha256(text.encode("ascii")).hexdigest()
+
+
+def _even(value: object) -> object:
+    """The value with every number a float and no minus zero, so that 8, 8.0 and -0.0 agree."""
+    if isinstance(value, dict):
+        return {key: _even(inner) for key, inner in value.items()}
+    if isinstance(value, (list, tuple)):
+        return [_even(inner) for inner in value]
+    if isinstance(value, (int, float)) and not isinstance(value, bool):
+        return float(value) + 0.0
+    return value

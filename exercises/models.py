@@ -1,0 +1,261 @@
+"""The shape of tray and attempts files, as strict models: what may stand where, and as what.
+
+Only shape and plain ranges are checked here. What geometry can't allow is found when a section is
+built, what a rule set must know when the tray is.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Annotated, Final, Literal
+
+from pydantic import BaseModel, BeforeValidator, ConfigDict, Discriminator, Field, Tag
+from pydantic.config import JsonDict
+from pydantic_core import PydanticCustomError
+
+from exercises.coupon import CalloutMeasure, Disposition, Task
+from exercises.strict_json import quoted
+from geometry.joint import Member
+from geometry.leaf import Edge, leaf_of_mark
+from geometry.lengths import parse_length
+from geometry.measures import FaceShape
+from geometry.reading import EYE_LIMIT, State
+
+__all__ = [
+    "ATTEMPTS_FORMAT",
+    "LARGEST_LENGTH",
+    "PRIVATE_PREFIX",
+    "TRAY_FORMAT",
+    "AttemptModel",
+    "BeadModel",
+    "CalloutModel",
+    "CouponModel",
+    "DrawnBeadModel",
+    "HeaderModel",
+    "JointModel",
+    "PoseModel",
+    "ReadingModel",
+    "SpatterModel",
+    "TracedBeadModel",
+    "TrayModel",
+    "UndercutModel",
+]
+
+TRAY_FORMAT: Final = "toe-and-throat/tray"
+ATTEMPTS_FORMAT: Final = "toe-and-throat/attempts"
+
+PRIVATE_PREFIX: Final = "x-"
+"""Keys that begin so belong to whoever wrote them: kept and ignored."""
+
+LARGEST_LENGTH: Final = 1000.0
+"""mm: no member is longer, so no length in a file may be."""
+
+_LONGEST_TEXT: Final = 4000
+_LONGEST_NAME: Final = 200
+_LONGEST_MARK: Final = 40
+_LANGUAGE: Final = re.compile(r"[A-Za-z]{2,8}(-[A-Za-z0-9]{1,8})*")
+
+
+def _allow_private_keys(schema: JsonDict) -> None:
+    schema["patternProperties"] = {f"^{PRIVATE_PREFIX}": {}}
+
+
+class _Strict(BaseModel):
+    model_config = ConfigDict(
+        strict=True,
+        extra="forbid",
+        allow_inf_nan=False,
+        frozen=True,
+        json_schema_extra=_allow_private_keys,
+    )
+
+
+def _refuse(code: str, text: str, right: str) -> PydanticCustomError:
+    return PydanticCustomError("stated", "{text}", {"code": code, "text": text, "right": right})
+
+
+def _check_text(value: object) -> object:
+    """A text is a string, or an object with a string for each language."""
+    right = 'text, or an object of texts by language such as {"en": "..."}'
+    if isinstance(value, dict):
+        if not value:
+            raise _refuse("text", "is an empty object", right)
+        for tag, words in value.items():
+            if not _LANGUAGE.fullmatch(tag):
+                raise _refuse("language", f"{quoted(tag)} is no language tag", '"en", "es-MX"')
+            if not isinstance(words, str):
+                raise _refuse("text", f"the text in {quoted(tag)} is {quoted(words)}", "text")
+        longest = max(len(words) for words in value.values())
+    elif isinstance(value, str):
+        longest = len(value)
+    else:
+        raise _refuse("text", f"is {quoted(value)}", right)
+    if longest > _LONGEST_TEXT:
+        raise _refuse("text-long", f"has {longest} characters", f"at most {_LONGEST_TEXT}")
+    return value
+
+
+def _check_size(value: object) -> object:
+    """A callout's size is a number in mm, or a string with its unit."""
+    right = f'a length above 0 and at most {LARGEST_LENGTH:g} mm, as 8, "8 mm" or "5/16 in"'
+    if isinstance(value, str):
+        try:
+            length = parse_length(value) if len(value) <= _LONGEST_MARK else None
+        except ValueError:
+            length = None
+        if length is None:
+            raise _refuse("size", f"{quoted(value)} is no length with its unit", right)
+    elif isinstance(value, (int, float)) and not isinstance(value, bool):
+        length = float(value)
+    else:
+        raise _refuse("size", f"is {quoted(value)}", right)
+    if not 0.0 < length <= LARGEST_LENGTH:
+        raise _refuse("size", f"is {quoted(value)}", right)
+    return value
+
+
+def _check_mark(value: object) -> object:
+    """A leaf is named by the mark engraved on it."""
+    if not isinstance(value, str) or len(value) > _LONGEST_MARK:
+        raise _refuse("leaf", f"is {quoted(value)}", 'a mark such as "8 mm", "5/16 in", "a 4 mm"')
+    try:
+        leaf_of_mark(value)
+    except ValueError as error:
+        text, _, right = str(error).partition("; right would be ")
+        raise _refuse("leaf", text, right or "a leaf of a rack") from None
+    return value
+
+
+TextModel = Annotated[str | dict[str, str], BeforeValidator(_check_text)]
+SizeModel = Annotated[float | str, BeforeValidator(_check_size)]
+MarkModel = Annotated[str, BeforeValidator(_check_mark)]
+Length = Annotated[float, Field(ge=0.0, le=LARGEST_LENGTH)]
+Coordinate = Annotated[float, Field(ge=-LARGEST_LENGTH, le=LARGEST_LENGTH)]
+Name = Annotated[str, Field(min_length=1, max_length=_LONGEST_NAME)]
+
+
+class JointModel(_Strict):
+    """Two plates that meet at a root; geometry holds the limits of each value."""
+
+    angle: float = 90.0
+    root_opening: float = 0.0
+    base_thickness: float = 12.0
+    upright_thickness: float = 12.0
+    base_length: float = 60.0
+    upright_length: float = 60.0
+
+
+class UndercutModel(_Strict):
+    """A groove beside a toe, mm."""
+
+    depth: Length
+    width: Length
+
+
+class _ToesModel(_Strict):
+    undercut_base: UndercutModel | None = None
+    undercut_upright: UndercutModel | None = None
+    overlap_base: Length | None = None
+    overlap_upright: Length | None = None
+
+
+class DrawnBeadModel(_ToesModel):
+    """A bead whose face is an arc."""
+
+    leg_base: float
+    leg_upright: float
+    crown: float = 0.0
+
+
+class TracedBeadModel(_ToesModel):
+    """A bead whose face is a trace from base toe to upright toe, mm."""
+
+    trace: list[Annotated[list[Coordinate], Field(min_length=2, max_length=2)]]
+
+
+def _bead_kind(value: object) -> str:
+    return "traced" if isinstance(value, dict) and "trace" in value else "drawn"
+
+
+BeadModel = Annotated[
+    Annotated[DrawnBeadModel, Tag("drawn")] | Annotated[TracedBeadModel, Tag("traced")],
+    Discriminator(_bead_kind),
+]
+
+
+class SpatterModel(_Strict):
+    """A cap of spatter on a member, mm."""
+
+    on: Member
+    at: Length
+    height: Length
+
+
+class CalloutModel(_Strict):
+    """What the drawing calls for."""
+
+    size: SizeModel
+    measure: CalloutMeasure = "leg"
+
+
+class CouponModel(_Strict):
+    """One weld to be judged."""
+
+    id: Name
+    title: TextModel = ""
+    task: Task = "judge"
+    joint: JointModel = JointModel()
+    bead: BeadModel
+    spatter: list[SpatterModel] = []
+    callout: CalloutModel
+    rules: Name = "as-drawn"
+    extent: Annotated[float, Field(gt=0.0, le=1.0)] = 1.0
+    eye_limit: Annotated[float, Field(gt=0.0, le=2.0)] = EYE_LIMIT
+    leaf_wear: Annotated[float, Field(ge=0.0, le=1.0)] = 0.0
+    hints: list[TextModel] = []
+    teaches: TextModel = ""
+
+
+class TrayModel(_Strict):
+    """A tray: a file of coupons."""
+
+    format: Literal["toe-and-throat/tray"]
+    version: Literal[1]
+    title: TextModel = ""
+    coupons: Annotated[list[CouponModel], Field(min_length=1)]
+
+
+class HeaderModel(_Strict):
+    """The first line of an attempts file."""
+
+    format: Literal["toe-and-throat/attempts"]
+    version: Literal[1]
+
+
+class PoseModel(_Strict):
+    """Where a leaf was held: mm and degrees."""
+
+    x: Annotated[float, Field(ge=-10_000.0, le=10_000.0)]
+    y: Annotated[float, Field(ge=-10_000.0, le=10_000.0)]
+    angle: Annotated[float, Field(ge=-360.0, le=360.0)]
+    turned: bool = False
+
+
+class ReadingModel(_Strict):
+    """What a learner stated at one seat; what is absent can't be marked."""
+
+    leaf: MarkModel | None = None
+    edge: Edge | None = None
+    on: Member | None = None
+    pose: PoseModel | None = None
+    state: State | None = None
+
+
+class AttemptModel(_Strict):
+    """One attempt at one coupon."""
+
+    coupon: Name
+    face: FaceShape | None = None
+    readings: list[ReadingModel] | None = None
+    disposition: Disposition | None = None
+    sure: Annotated[float, Field(ge=0.0, le=1.0)] | None = None

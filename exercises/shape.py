@@ -1,0 +1,201 @@
+"""Checking a document against a strict model, with every complaint in words of our own.
+
+The validator's errors say what its types are called; a person who wrote a tray needs to hear what
+is wrong at which place, and what would be right there.
+"""
+
+from __future__ import annotations
+
+import difflib
+from collections.abc import Sequence
+from typing import Final, TypeVar
+
+from pydantic import BaseModel, ValidationError
+from pydantic_core import ErrorDetails
+
+from exercises.models import (
+    PRIVATE_PREFIX,
+    CalloutModel,
+    CouponModel,
+    DrawnBeadModel,
+    JointModel,
+    PoseModel,
+    ReadingModel,
+    SpatterModel,
+    TracedBeadModel,
+    UndercutModel,
+)
+from exercises.strict_json import Json, extend_pointer, quoted
+from geometry.faults import Fault
+
+__all__ = ["check_shape", "without_private_keys"]
+
+_Model = TypeVar("_Model", bound=BaseModel)
+_Path = tuple[int | str, ...]
+
+_TAGS: Final = ("drawn", "traced")
+
+_BELOW: Final[dict[str, type[BaseModel]]] = {
+    "coupons": CouponModel,
+    "joint": JointModel,
+    "drawn": DrawnBeadModel,
+    "traced": TracedBeadModel,
+    "undercut_base": UndercutModel,
+    "undercut_upright": UndercutModel,
+    "spatter": SpatterModel,
+    "callout": CalloutModel,
+    "readings": ReadingModel,
+    "pose": PoseModel,
+}
+"""The model that stands below each key; a bead's two shapes by their tags."""
+
+_WANTED: Final = {
+    "float_type": "a number",
+    "float_parsing": "a number",
+    "int_type": "a whole number",
+    "bool_type": "true or false",
+    "string_type": "text",
+    "list_type": "a list",
+    "dict_type": "an object",
+    "model_type": "an object",
+    "model_attributes_type": "an object",
+    "finite_number": "a finite number",
+}
+
+_LIMITS: Final = {
+    "greater_than": ("gt", "more than {:g}"),
+    "greater_than_equal": ("ge", "{:g} or more"),
+    "less_than": ("lt", "less than {:g}"),
+    "less_than_equal": ("le", "{:g} or less"),
+}
+
+_LENGTHS: Final = {
+    "too_short": ("min_length", "at least {}"),
+    "too_long": ("max_length", "at most {}"),
+    "string_too_short": ("min_length", "at least {} character"),
+    "string_too_long": ("max_length", "at most {} characters"),
+}
+
+
+def without_private_keys(value: Json) -> Json:
+    """Return a copy of a document without the keys that begin ``x-``, at any level.
+
+    Examples
+    --------
+    >>> without_private_keys({"id": "a", "x-seen": 1, "joint": {"x-by": "me"}})
+    {'id': 'a', 'joint': {}}
+    """
+    if isinstance(value, dict):
+        return {
+            key: without_private_keys(inner)
+            for key, inner in value.items()
+            if not key.startswith(PRIVATE_PREFIX)
+        }
+    if isinstance(value, list):
+        return [without_private_keys(inner) for inner in value]
+    return value
+
+
+def check_shape(
+    model: type[_Model], document: Json, at: str = ""
+) -> tuple[_Model | None, list[Fault]]:
+    """Return `document` as `model`, or every fault of its shape.
+
+    Parameters
+    ----------
+    model
+        One of `exercises.models`.
+    document
+        Plain JSON values, private keys left out.
+    at
+        JSON Pointer of the document.
+
+    Examples
+    --------
+    >>> for fault in check_shape(JointModel, {"angel": 90, "root_opening": "2"})[1]:
+    ...     print(fault)
+    /root_opening: is "2"; right would be: a number
+    /angel: "angel" is no key here; right would be: "angle"
+    """
+    try:
+        return model.model_validate(document), []
+    except ValidationError as error:
+        return None, [_fault(model, details, at) for details in error.errors(include_url=False)]
+
+
+def _pointer(path: Sequence[int | str], at: str) -> str:
+    for key in path:
+        at = extend_pointer(at, key)
+    return at
+
+
+def _without_tags(path: _Path) -> _Path:
+    """The path as the document has it: the tag that a bead's shape adds is no key of it."""
+    return tuple(
+        key for i, key in enumerate(path) if not (key in _TAGS and i and path[i - 1] == "bead")
+    )
+
+
+def _fault(model: type[BaseModel], details: ErrorDetails, at: str) -> Fault:
+    path, kind = details["loc"], details["type"]
+    where = _pointer(_without_tags(path), at)
+    value, context = details["input"], details.get("ctx", {})
+    if kind == "stated":
+        return Fault(where, context["code"], context["text"], context["right"])
+    if kind == "extra_forbidden":
+        return _unknown_key(model, path, where)
+    if kind == "missing":
+        key = str(path[-1])
+        return Fault(
+            where,
+            "missing-key",
+            f"{quoted(key)} is missing",
+            f"an object with the key {quoted(key)}",
+            {"key": key},
+        )
+    if kind == "literal_error":
+        return Fault(where, "not-a-choice", f"is {quoted(value)}", f"{context['expected']}")
+    if kind in _LIMITS:
+        key, words = _LIMITS[kind]
+        limit = float(context[key])
+        return Fault(
+            where, "out-of-range", f"is {quoted(value)}", words.format(limit), {"limit": limit}
+        )
+    if kind in _LENGTHS:
+        key, words = _LENGTHS[kind]
+        count = len(value) if isinstance(value, (str, list)) else 0
+        parts = "characters" if isinstance(value, str) else "values"
+        return Fault(
+            where,
+            "wrong-count",
+            f"has {count} {parts}",
+            words.format(context[key]),
+            {"count": count},
+        )
+    return Fault(
+        where,
+        kind.replace("_", "-"),
+        f"is {quoted(value)}",
+        _WANTED.get(kind, "a value of another kind"),
+    )
+
+
+def _unknown_key(model: type[BaseModel], path: _Path, where: str) -> Fault:
+    key = str(path[-1])
+    known = _keys(model, path[:-1])
+    near = difflib.get_close_matches(key, known, n=1, cutoff=0.75)
+    right = quoted(near[0]) if near else "one of " + ", ".join(quoted(name) for name in known)
+    return Fault(
+        where,
+        "unknown-key",
+        f"{quoted(key)} is no key here",
+        right if near else f"{right}, or a key that begins {quoted(PRIVATE_PREFIX)}",
+        {"key": key},
+    )
+
+
+def _keys(model: type[BaseModel], path: _Path) -> list[str]:
+    for key in reversed(path):
+        if isinstance(key, str) and key in _BELOW:
+            return list(_BELOW[key].model_fields)
+    return list(model.model_fields)
