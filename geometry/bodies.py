@@ -75,6 +75,8 @@ class Body:
         if len(self.pieces) < 2:
             raise GeometryError([self._fault("empty", "has no boundary", "a closed boundary")])
         points = self.ring
+        if len(points) < 3:
+            raise GeometryError([self._fault("empty", "is a line there and back", "an area")])
         # A NaN vertex makes shapely's distance 0.0, a false contact: refuse it here, once.
         if not np.isfinite(points).all():
             raise GeometryError([self._fault("not-finite", "has a value that is no number", "mm")])
