@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from geometry.curves import Vec
 from geometry.pairs import At, Pairs, Spot
-from geometry.projection import HalfSpace, Triple, cholesky, project
+from geometry.projection import HalfSpace, Triple, project
 from geometry.sweep import dip, middle, travel
 from geometry.tolerances import CLEARANCE
 
@@ -112,10 +112,11 @@ class Descent:
             if travel(band.spot, spot, self._reach) > 0.5 * band.width:
                 band = self._band(spot)
                 at = band.pairs.at(spot)
-            step = self._step(band.pairs, at)
-            if step is None:
-                break
-            way, allowed = self._take(band, at, step, allowed)
+            way: list[Spot] = []
+            for step in self._steps(band.pairs, at):
+                way, allowed = self._take(band, at, step, allowed)
+                if way:
+                    break
             if not way:
                 break
             path += way
@@ -155,22 +156,20 @@ class Descent:
         at = self.pairs.at(spot)
         return _Band(self.pairs.subset(self.pairs.floor(at) <= width), spot, width)
 
-    def _step(self, pairs: Pairs, at: At) -> Triple | None:
-        """The step that the pairs at hand leave open, or None at rest."""
+    def _steps(self, pairs: Pairs, at: At) -> list[Triple]:
+        """The steps that the pairs at hand leave open, best first; none at rest."""
         lack = self._lack(at.spot)
         near = np.flatnonzero(pairs.faces(at) & (at.gap > -_ENTERED))
         spaces = self._spaces(pairs, at, near, CLEARANCE)
         solved = project(lack, spaces)
         if solved is None:
-            return None
+            return []
         step, held = solved
         if _gain(lack, step) < _WORTH:
-            return self._escape(pairs, at, lack, near, held)
-        if held:
-            bent = self._bent(pairs, at, lack, spaces, near, held)
-            if bent is not None:
-                return bent
-        return step
+            off = self._escape(pairs, at, near, held)
+            return [off] if off is not None else []
+        bent = self._bent(pairs, at, lack, spaces, near, held) if held else None
+        return [bent, step] if bent is not None else [step]
 
     def _spaces(
         self, pairs: Pairs, at: At, which: NDArray[np.intp], clearance: float
@@ -195,14 +194,17 @@ class Descent:
         held: dict[int, float],
     ) -> Triple | None:
         """The step again, with the curvature of the pairs that hold the body."""
-        hessian = self._hessian(pairs, at, near, held)
-        lower = cholesky(hessian, 0.05)
-        bent = [_forward(lower, space) for space in spaces]
-        solved = project(_forward(lower, (*lack, 0.0))[:3], bent)
+        values, vectors = np.linalg.eigh(self._hessian(pairs, at, near, held))
+        # Where the cost bends down the size of the bend still says how far to trust the slope.
+        stretch = vectors / np.sqrt(np.maximum(np.abs(values), 0.05))
+        rows = np.array(spaces) @ _widened(stretch)
+        aim = tuple((np.array(lack) @ stretch).tolist())
+        solved = project(aim, [tuple(row) for row in rows.tolist()])
         if solved is None:
             return None
-        step = _backward(lower, solved[0])
-        return step if all(math.isfinite(value) for value in step) else None
+        x, y, z = (stretch @ np.array(solved[0])).tolist()
+        # Half of what the unbent cost promises along this way, or it is no way down.
+        return (x, y, z) if lack[0] * x + lack[1] * y + lack[2] * z > 0.5 * _WORTH else None
 
     def _hessian(
         self, pairs: Pairs, at: At, near: NDArray[np.intp], held: dict[int, float]
@@ -221,7 +223,6 @@ class Descent:
         self,
         pairs: Pairs,
         at: At,
-        lack: Triple,
         near: NDArray[np.intp],
         held: dict[int, float],
     ) -> Triple | None:
@@ -343,18 +344,8 @@ def _gain(lack: Triple, step: Triple) -> float:
     return _square(lack) - _square(left)
 
 
-def _forward(lower: list[list[float]], space: HalfSpace) -> HalfSpace:
-    """A row in the variables in which the bent cost is a plain square again."""
-    a, b, c, d = space
-    (l00, _, _), (l10, l11, _), (l20, l21, l22) = lower
-    p = a / l00
-    q = (b - l10 * p) / l11
-    return p, q, (c - l20 * p - l21 * q) / l22, d
-
-
-def _backward(lower: list[list[float]], point: Triple) -> Triple:
-    """A point in the bent variables, back in the hand's coordinates."""
-    (l00, _, _), (l10, l11, _), (l20, l21, l22) = lower
-    z = point[2] / l22
-    y = (point[1] - l21 * z) / l11
-    return (point[0] - l10 * y - l20 * z) / l00, y, z
+def _widened(stretch: NDArray[np.float64]) -> NDArray[np.float64]:
+    """A change of the three variables, for rows that carry their bound as a fourth."""
+    wide = np.eye(4)
+    wide[:3, :3] = stretch
+    return wide

@@ -3,7 +3,9 @@
 Two bodies first meet where one is convex. Every convex place of a boundary is therefore a **disc**:
 a corner is one of radius zero, a bulging arc one of its own radius; its cone holds the outward
 normals with which it can touch. What a disc can land on is a **line**, a **hollow** (an arc that
-curves into the metal) or another disc. Reentrant corners never touch first and are left out.
+curves into the metal) or another disc. Reentrant corners never touch first and are left out; what meets in one is carried on a
+little way into the metal beyond it, so that a point that slides towards the corner along one side
+sees the other side before it gets there.
 """
 
 from __future__ import annotations
@@ -16,7 +18,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from geometry.bodies import Body, Piece
-from geometry.curves import Segment, Vec
+from geometry.curves import Arc, Segment, Vec
 
 __all__ = ["Discs", "Features", "Hollows", "Lines", "features_of"]
 
@@ -76,6 +78,10 @@ class Features:
         return float(max(distances.max(initial=0.0) for distances in far))
 
 
+_CARRY = 1.0
+"""mm: how far at most a side is carried on past a reentrant corner, and no farther than the
+neighbour, over which alone it counts, is long."""
+
 _Round = tuple[str, Vec, float, Vec, float]
 
 
@@ -102,6 +108,18 @@ def _corner(before: Piece, after: Piece) -> _Round | None:
     return (name, before.curve.end, 0.0, middle, half)
 
 
+def _carry(before: Piece, after: Piece) -> tuple[float, float]:
+    """How far `before` goes on past its end, and `after` before its start, in their corner, mm."""
+    u, v = before.curve.end_direction, after.curve.start_direction
+    straight_on = u[0] * v[0] + u[1] * v[1]
+    if u[0] * v[1] - u[1] * v[0] >= -_SMOOTH or straight_on <= 0.0:
+        return 0.0, 0.0
+    return (
+        min(after.curve.length, _CARRY) * straight_on,
+        min(before.curve.length, _CARRY) * straight_on,
+    )
+
+
 def _arrays(rounds: list[_Round]) -> tuple[tuple[str, ...], Floats, Floats, Floats, Floats]:
     return (
         tuple(item[0] for item in rounds),
@@ -125,33 +143,45 @@ def features_of(body: Body) -> Features:
     >>> features.hollows.names, features.lines.names
     (('arc',), ('long', 'back', 'back', 'end'))
     """
-    lines: list[tuple[str, Segment]] = []
+    lines: list[tuple[str, Segment, float, float]] = []
     hollows: list[_Round] = []
     discs: list[_Round] = []
-    for before, piece in zip((body.pieces[-1], *body.pieces[:-1]), body.pieces, strict=True):
-        corner = _corner(before, piece)
+    pieces = body.pieces
+    carries = [_carry(a, b) for a, b in zip(pieces, pieces[1:] + pieces[:1], strict=True)]
+    for index, piece in enumerate(pieces):
+        corner = _corner(pieces[index - 1], piece)
         if corner is not None:
             discs.append(corner)
+        early, late = carries[index - 1][1], carries[index][0]
         curve = piece.curve
         if isinstance(curve, Segment):
-            lines.append((piece.name, curve))
-            continue
-        middle = curve.first + curve.sweep / 2.0
-        entry = (
-            piece.name,
-            curve.centre,
-            curve.radius,
-            (math.cos(middle), math.sin(middle)),
-            abs(curve.sweep) / 2.0,
-        )
-        (discs if curve.convex else hollows).append(entry)
-    start = np.array([line.start for _, line in lines], dtype=np.float64).reshape(-1, 2)
-    end = np.array([line.end for _, line in lines], dtype=np.float64).reshape(-1, 2)
+            lines.append((piece.name, curve, early, late))
+        else:
+            (discs if curve.convex else hollows).append(_arc(piece.name, curve, early, late))
+    start = np.array([line.start for _, line, _, _ in lines], dtype=np.float64).reshape(-1, 2)
+    end = np.array([line.end for _, line, _, _ in lines], dtype=np.float64).reshape(-1, 2)
+    early_late = np.array([line[2:] for line in lines], dtype=np.float64).reshape(-1, 2)
     length = np.hypot(*(end - start).T)
     along = (end - start) / length[:, None]
     normal = np.column_stack((along[:, 1], -along[:, 0]))
     return Features(
-        Lines(tuple(name for name, _ in lines), start, along, normal, length),
+        Lines(
+            tuple(line[0] for line in lines),
+            start - along * early_late[:, :1],
+            along,
+            normal,
+            length + early_late.sum(axis=1),
+        ),
         Hollows(*_arrays(hollows)),
         Discs(*_arrays(discs)),
     )
+
+
+def _arc(name: str, arc: Arc, early: float, late: float) -> _Round:
+    """An arc's entry, its span widened by what it is carried on at either end."""
+    turn = math.copysign(1.0, arc.sweep)
+    first = arc.first - turn * early / arc.radius
+    sweep = arc.sweep + turn * (early + late) / arc.radius
+    middle = first + sweep / 2.0
+    half = min(abs(sweep) / 2.0, math.pi)
+    return (name, arc.centre, arc.radius, (math.cos(middle), math.sin(middle)), half)

@@ -160,8 +160,11 @@ class Pairs:
         rounds = self.disc_radius > 0.0
         if rounds.any():
             on_line &= ~rounds | (self.disc_dot @ at.spot.vector >= self.disc_cos - _CONE)
-        in_cones = (at.fixed_dot >= (self.fixed_cos - _CONE) * at.away) & (
-            at.moving_dot >= (self.moving_cos - _CONE) * at.away
+        # Not so for a hollow: where it ends in a corner, air lies on either side of the corner,
+        # and a point that faced both sides at once would be held by one that it can leave.
+        slack = np.where(self.sign > 0.0, _CONE, 0.0)
+        in_cones = (at.fixed_dot >= (self.fixed_cos - slack) * at.away) & (
+            at.moving_dot >= (self.moving_cos - slack) * at.away
         )
         return np.concatenate((on_line, in_cones))
 

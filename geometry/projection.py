@@ -8,11 +8,10 @@ distance rises with each, so the search ends. Plain floats: at this size arrays 
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from itertools import combinations
 
-__all__ = ["HalfSpace", "Triple", "cholesky", "project"]
+__all__ = ["HalfSpace", "Triple", "project"]
 
 Triple = tuple[float, float, float]
 HalfSpace = tuple[float, float, float, float]
@@ -129,19 +128,3 @@ def _solve(gram: list[list[float]], right: list[float]) -> list[float] | None:
         (w * p + (b * c - a * f) * q + (a * e - b * b) * r) / det,
     ]
 
-
-def cholesky(matrix: Sequence[Sequence[float]], least: float) -> list[list[float]]:
-    """Return the lower factor of a symmetric 3x3 matrix, bent until each pivot is `least` or more.
-
-    Examples
-    --------
-    >>> cholesky([[4.0, 2.0, 0.0], [2.0, 5.0, 0.0], [0.0, 0.0, -3.0]], 0.25)
-    [[2.0, 0.0, 0.0], [1.0, 2.0, 0.0], [0.0, 0.0, 0.5]]
-    """
-    (a, b, c), (_, d, e), (_, _, f) = matrix
-    l00 = math.sqrt(max(a, least))
-    l10, l20 = b / l00, c / l00
-    l11 = math.sqrt(max(d - l10 * l10, least))
-    l21 = (e - l20 * l10) / l11
-    l22 = math.sqrt(max(f - l20 * l20 - l21 * l21, least))
-    return [[l00, 0.0, 0.0], [l10, l11, 0.0], [l20, l21, l22]]

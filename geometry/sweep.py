@@ -147,7 +147,7 @@ def _circle_dip(pairs: Pairs, start: At, end: At, index: int, dturn: float) -> f
             return 0.0
         share = 1.0 if far1 > far0 else 0.0
         if max(far0, far1) > radius:
-            share = _entry(x0, y0, ex, ey, radius, leaving=True, default=share)
+            share = _entry(x0, y0, ex, ey, radius, leaving=True, default=-1.0)
             if not 0.0 <= share <= 1.0:
                 return 0.0
         depth = sag + max(far0, far1) - radius
