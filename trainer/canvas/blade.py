@@ -19,7 +19,7 @@ from PySide6.QtGui import (
     QTransform,
 )
 
-from trainer.canvas.drawing import Place, Vec
+from trainer.canvas.drawing import Place
 from trainer.canvas.light import tint, world
 from trainer.canvas.shapes import BladePaths, pose_transform
 from trainer.canvas.view import View
@@ -66,6 +66,8 @@ def paint_blade(
     painter.fillPath(paths.metal, _brushed(paths, theme, lit=lit))
     painter.fillPath(paths.metal, _sheen(paths, theme))
     _paint_mark(painter, paths, pose, view, theme)
+    bevel = QPen(tint(theme.bench.engraving_light, 0.55), 1.2 / view.scale)
+    painter.strokePath(paths.back.translated(-1.4 / view.scale, -1.4 / view.scale), bevel)
     edge = QPen(QColor(theme.bench.edge), 1.25 / view.scale)
     edge.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
     painter.strokePath(paths.metal, edge)
@@ -126,35 +128,45 @@ def _sheen(paths: BladePaths, theme: Theme) -> QBrush:
 
 
 @lru_cache(maxsize=64)
-def _lettering(mark: str, families: tuple[str, ...], theme_font: QFont) -> QPainterPath:
-    """The mark as outlines about the origin, capitals one unit high, running down as text does."""
-    del families
-    path = QPainterPath()
-    path.addText(0.0, 0.0, theme_font, mark)
-    box = path.boundingRect()
-    high = QFontMetricsF(theme_font).capHeight() or 70.0
-    path.translate(-box.center().x(), high / 2.0)
+def _lettering(mark: str, font: QFont) -> QPainterPath:
+    """The mark as outlines, figures one unit high on the origin's line, ending at the origin.
+
+    The unit stands smaller beside its figures, and a fraction is set as one.
+    """
+    words = mark.split(" ")
+    if len(words) == 1 or words[-1][0].isdigit():
+        words.append("")
+    figures, unit = " ".join(words[:-1]), words[-1]
+    large = QFont(font)
+    if "/" in figures:
+        large.setFeature(QFont.Tag("frac"), 1)
+    small = QFont(font)
+    small.setPixelSize(font.pixelSize() // 2)
+    path, tail = QPainterPath(), QPainterPath()
+    path.addText(0.0, 0.0, large, figures)
+    tail.addText(path.boundingRect().right() + 0.16 * font.pixelSize(), 0.0, small, unit)
+    path.addPath(tail)
+    path.translate(-path.boundingRect().right(), 0.0)
+    high = QFontMetricsF(font).capHeight()
     return QTransform.fromScale(1.0 / high, 1.0 / high).map(path)
-
-
-def mark_place(paths: BladePaths) -> tuple[Vec, float]:
-    """Return the middle of the engraving and the height of its capitals, mm in the leaf's frame."""
-    size, corner = paths.blade.size, paths.blade.corner
-    return (corner[0] - 1.02 * size, corner[1] - 0.52 * size), 0.34 * size
 
 
 def _paint_mark(
     painter: QPainter, paths: BladePaths, pose: Pose | Place, view: View, theme: Theme
 ) -> None:
-    letters = _lettering(paths.blade.mark, theme.families, engraving_font(theme))
-    at, high = mark_place(paths)
-    widest = 1.15 * paths.blade.size
-    high = min(high, widest / max(letters.boundingRect().width(), 1e-6))
+    letters = _lettering(paths.blade.mark, engraving_font(theme))
+    size = paths.blade.size
+    (middle, radius), px = paths.hole, 1.0 / view.scale
+    high = min(0.30 * size, 1.5 * size / max(letters.boundingRect().width(), 1e-6))
     # The blade may be mirrored, never the figures on it: they are engraved on both sides.
     flip = 1.0 if pose.turned else -1.0
-    put = QTransform(high, 0.0, 0.0, high * flip, at[0], at[1])
+    put = QTransform(
+        high, 0.0, 0.0, high * flip,
+        middle.x() - radius - 0.22 * size, middle.y() + flip * high / 2.0,
+    )
     engraved = put.map(letters)
-    px = 1.0 / view.scale
-    lift = px * 1.1 * flip
-    painter.fillPath(engraved.translated(px * 0.6, lift), tint(theme.bench.engraving_light, 0.75))
-    painter.fillPath(engraved, tint(theme.bench.engraving, 0.92))
+    # A bright lower lip and a dark floor: cut into the metal, lit from above.
+    painter.fillPath(
+        engraved.translated(0.7 * px, 1.0 * px * flip), tint(theme.bench.engraving_light, 0.80)
+    )
+    painter.fillPath(engraved, tint(theme.bench.engraving, 0.94))

@@ -30,11 +30,11 @@ from trainer.canvas.drawing import Vec
 from trainer.canvas.loupe import Corner, Lens, lens_of
 from trainer.canvas.painter import paint_leaf, paint_loupe, paint_over
 from trainer.canvas.scene import Scene
-from trainer.canvas.shapes import Shapes
+from trainer.canvas.shapes import Shapes, pose_transform
 from trainer.canvas.shake import Shake
 from trainer.canvas.stills import GlassStill, Still, same_still
 from trainer.canvas.trail import Trail
-from trainer.canvas.view import LARGEST_SCALE, View, capped_scale, fitted
+from trainer.canvas.view import LARGEST_SCALE, Box, View, capped_scale, fitted
 
 __all__ = ["Canvas"]
 
@@ -164,8 +164,18 @@ class Canvas(QWidget):
         blade = self._shapes.blade(scene.leaf).blade if scene.leaf else None
         size = (float(max(1, self.width())), float(max(1, self.height())))
         view = self._view.resized(size, self.devicePixelRatioF())
-        self.set_view(fitted(view, drawing, blade, largest=self.largest_scale))
+        lies = self._leaf_box()
+        self.set_view(fitted(view, drawing, blade, largest=self.largest_scale, lies=lies))
         self._fits = True
+
+    def _leaf_box(self) -> Box | None:
+        """Where the leaf lies, mm."""
+        scene = self._scene
+        if scene.leaf is None or scene.pose is None:
+            return None
+        outline = self._shapes.blade(scene.leaf).outline.boundingRect()
+        rect = pose_transform(scene.pose).mapRect(outline)
+        return rect.left(), rect.top(), rect.right(), rect.bottom()
 
     def zoom_in(self) -> None:
         """One step closer, about the middle."""

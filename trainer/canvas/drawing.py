@@ -115,6 +115,12 @@ class Drawing:
         """Root to toe along base and upright, mm."""
         return math.hypot(*self.toes[0]), math.hypot(*self.toes[1])
 
+    @property
+    def middle(self) -> Vec:
+        """The middle between the toes, mm."""
+        (ax, ay), (bx, by) = self.toes
+        return ((ax + bx) / 2.0, (ay + by) / 2.0)
+
     def body(self, name: str) -> Outline:
         """The body of this name; `KeyError` if there is none."""
         for body in self.bodies:

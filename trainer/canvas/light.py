@@ -9,11 +9,12 @@ from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QBrush, QColor, QPainter, QPen, QRadialGradient, QTransform
 
 from geometry.lengths import Unit
+from trainer.canvas.drawing import Vec
 from trainer.canvas.ruler import divisions
 from trainer.canvas.view import View
 from trainer.look.tokens import Theme
 
-__all__ = ["paint_grid", "paint_light", "tint", "world"]
+__all__ = ["paint_bloom", "paint_grid", "paint_light", "tint", "world"]
 
 
 def tint(colour: str, alpha: float) -> QColor:
@@ -35,15 +36,40 @@ def world(view: View) -> QTransform:
     return QTransform(view.scale, 0.0, 0.0, -view.scale, x, y)
 
 
-def paint_light(painter: QPainter, view: View, theme: Theme) -> None:
-    """Fill the view with a warm light, brightest in its middle."""
-    width, height = view.size
-    glow = QRadialGradient(QPointF(0.50 * width, 0.47 * height), 0.64 * math.hypot(width, height))
-    glow.setColorAt(0.0, QColor(theme.bench.glow))
-    glow.setColorAt(0.30, QColor(theme.bench.glow))
-    glow.setColorAt(0.66, QColor(theme.bench.light))
-    glow.setColorAt(1.0, QColor(theme.bench.dusk))
-    painter.fillRect(QRectF(0.0, 0.0, width, height), QBrush(glow))
+def _lamp(view: View, work: Vec) -> tuple[QPointF, float]:
+    """Where the light is brightest, logical pixels, and how far it reaches.
+
+    The lamp stands behind the work (mm), yet never so far aside that the picture falls dark.
+    """
+    (x, y), (width, height) = view.to_screen(work), view.size
+    return (
+        QPointF(
+            min(max(x, 0.25 * width), 0.75 * width), min(max(y, 0.25 * height), 0.75 * height)
+        ),
+        math.hypot(width, height),
+    )
+
+
+def paint_light(painter: QPainter, view: View, theme: Theme, work: Vec = (0.0, 0.0)) -> None:
+    """Fill the view with a warm light, brightest behind `work` (mm)."""
+    middle, reach = _lamp(view, work)
+    glow = QRadialGradient(middle, 0.86 * reach)
+    for at, colour in (
+        (0.0, theme.bench.glow), (0.16, theme.bench.glow), (0.42, theme.bench.light),
+        (1.0, theme.bench.dusk),
+    ):
+        glow.setColorAt(at, QColor(colour))
+    painter.fillRect(QRectF(0.0, 0.0, *view.size), QBrush(glow))
+
+
+def paint_bloom(painter: QPainter, view: View, theme: Theme, work: Vec) -> None:
+    """Let the grid drown in the light where that is brightest."""
+    middle, reach = _lamp(view, work)
+    bloom = QRadialGradient(middle, 0.34 * reach)
+    bloom.setColorAt(0.0, tint(theme.bench.glow, 0.72))
+    bloom.setColorAt(0.35, tint(theme.bench.glow, 0.60))
+    bloom.setColorAt(1.0, tint(theme.bench.glow, 0.0))
+    painter.fillRect(QRectF(0.0, 0.0, *view.size), QBrush(bloom))
 
 
 def paint_grid(painter: QPainter, view: View, theme: Theme, unit: Unit) -> None:

@@ -8,7 +8,7 @@ from PySide6.QtGui import QPainter
 
 from trainer.canvas.blade import paint_blade
 from trainer.canvas.furniture import paint_scale_bar, paint_tether
-from trainer.canvas.light import paint_grid, paint_light
+from trainer.canvas.light import paint_bloom, paint_grid, paint_light
 from trainer.canvas.loupe import Lens, lens_of, paint_lens
 from trainer.canvas.overlay import paint_overlays
 from trainer.canvas.scene import Scene
@@ -45,11 +45,14 @@ def paint(painter: QPainter, scene: Scene, view: View, shapes: Shapes | None = N
 
 def paint_still(painter: QPainter, scene: Scene, view: View, shapes: Shapes) -> None:
     """Paint what stands still while a leaf is handled: light, grid, section."""
-    paint_light(painter, view, scene.theme)
+    paths = shapes.section(scene.section) if scene.section is not None else None
+    work = paths.drawing.middle if paths is not None else (0.0, 0.0)
+    paint_light(painter, view, scene.theme, work)
     if scene.grid:
         paint_grid(painter, view, scene.theme, scene.unit)
-    if scene.section is not None:
-        paint_steel(painter, shapes.section(scene.section), view, scene.theme)
+        paint_bloom(painter, view, scene.theme, work)
+    if paths is not None:
+        paint_steel(painter, paths, view, scene.theme)
 
 
 def paint_leaf(painter: QPainter, scene: Scene, view: View, shapes: Shapes) -> None:

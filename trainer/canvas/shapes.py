@@ -20,7 +20,10 @@ if TYPE_CHECKING:
 
 __all__ = ["BladePaths", "SectionPaths", "Shapes", "path_of", "pose_transform", "smoothed"]
 
-_HEAT_SHARES: Final = (0.21, 0.15, 0.085)
+_HEAT_SHARES: Final = (0.20, 0.165, 0.13, 0.095, 0.06)
+"""Depth of each band of the heat-affected zone, as a share of the longer leg."""
+
+
 _CRYSTALS: Final = 90
 _CHUNK: Final = math.radians(22.5)
 """A cubic stands off a true arc of this sweep by 7e-8 of its radius."""
@@ -70,8 +73,8 @@ def _arc_to(path: QPainterPath, step: Step) -> None:
         x, y = to_x, to_y
 
 
-def smoothed(face: Outline, spans: int = 24) -> Outline:
-    """Return a traced face as `spans` even strides, each end the mean of what lies around it.
+def smoothed(face: Outline, spans: int = 40, blur: float = 3.0) -> Outline:
+    """Return a traced face as `spans` strides, each end the mean over `blur` strides around it.
 
     A drawn face is returned as it is. Only the bead's etching is drawn from this, never its edge.
     """
@@ -79,13 +82,13 @@ def smoothed(face: Outline, spans: int = 24) -> Outline:
         return face
     points = [face.start, *(end_of(step) for step in face.steps)]
     stride = len(points) / spans
-    means = []
+    means: list[Step] = []
     for index in range(1, spans):
-        near, far = int((index - 0.5) * stride), int((index + 0.5) * stride) + 1
-        part = points[near:far]
-        means.append(
-            (sum(p[0] for p in part) / len(part), sum(p[1] for p in part) / len(part))
-        )
+        # Near the ends the mean narrows, so that the line still ends where the face does.
+        half = min(blur / 2.0, float(index), float(spans - index)) * stride
+        near, far = int(index * stride - half), int(index * stride + half) + 1
+        part = points[max(near, 0):far]
+        means.append((sum(p[0] for p in part) / len(part), sum(p[1] for p in part) / len(part)))
     return Outline(face.name, face.start, (*means, points[-1]), closed=False)
 
 
@@ -127,8 +130,10 @@ class SectionPaths:
     @cached_property
     def heat(self) -> tuple[QPainterPath, ...]:
         """Bands of the members that the weld's heat has changed, the widest first."""
-        members = self.body("base").united(self.body("upright"))
-        toes, reach = self.drawing.toes, max(self.drawing.legs)
+        # Strokes are flattened for pixels, so they are made a hundred times too large.
+        large, small = QTransform.fromScale(100.0, 100.0), QTransform.fromScale(0.01, 0.01)
+        members = large.map(self.body("base").united(self.body("upright")))
+        toes, reach = self.drawing.toes, min(max(*self.drawing.legs, 3.0), 20.0)
         fusion = QPainterPath()
         fusion.moveTo(*toes[0])
         fusion.lineTo(0.0, 0.0)
@@ -136,11 +141,11 @@ class SectionPaths:
         bands = []
         for share in _HEAT_SHARES:
             stroker = QPainterPathStroker()
-            stroker.setWidth(2.0 * share * min(max(reach, 3.0), 20.0))
+            stroker.setWidth(200.0 * share * reach)
             stroker.setCapStyle(Qt.PenCapStyle.RoundCap)
             stroker.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
-            stroker.setCurveThreshold(0.002)
-            bands.append(stroker.createStroke(fusion).simplified().intersected(members))
+            stroke = stroker.createStroke(large.map(fusion)).simplified()
+            bands.append(small.map(stroke.intersected(members)))
         return tuple(bands)
 
     @cached_property
@@ -186,9 +191,9 @@ class BladePaths:
 
     @cached_property
     def hole(self) -> tuple[QPointF, float]:
-        """Middle and radius of the hang hole, by the far corner."""
-        corner, size = self.blade.corner, self.blade.size
-        return QPointF(corner[0] - 0.30 * size, corner[1] - 0.30 * size), 0.115 * size
+        """Middle and radius of the hang hole: in the same place whichever edge works."""
+        size = self.blade.size
+        return QPointF(2.66 * size, 1.86 * size), 0.115 * size
 
     @cached_property
     def metal(self) -> QPainterPath:

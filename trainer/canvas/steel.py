@@ -71,8 +71,8 @@ def _plate_brush(name: str, paths: SectionPaths, theme: Theme) -> QBrush:
 
 def _paint_heat(painter: QPainter, paths: SectionPaths, theme: Theme) -> None:
     """Tint the members where the weld's heat has changed them, in bands as an etchant shows."""
-    for band, alpha in zip(paths.heat, (0.16, 0.22, 0.26), strict=True):
-        painter.fillPath(band, tint(theme.bench.heat, alpha))
+    for band in paths.heat:
+        painter.fillPath(band, tint(theme.bench.heat, 0.115))
 
 
 def _paint_hatch(

@@ -12,7 +12,7 @@ from typing import Final
 from trainer.canvas.drawing import Blade, Drawing, Vec
 
 __all__ = [
-    "LARGEST_GAP", "LARGEST_SCALE", "SMALLEST_GAP", "SMALLEST_SCALE", "View", "capped_scale",
+    "LARGEST_GAP", "LARGEST_SCALE", "SMALLEST_GAP", "SMALLEST_SCALE", "Box", "View", "capped_scale",
     "fitted", "home_box", "loupe_scale",
 ]
 
@@ -165,9 +165,27 @@ def home_box(drawing: Drawing | None, blade: Blade | None) -> Box:
     size = max(reach, blade.size if blade is not None else 0.0)
     lean = math.cos(math.radians(drawing.angle)) if drawing is not None else 0.0
     left = min(0.0, lean) * size - 0.95 * size
-    return left, -0.85 * size, 3.25 * size, 2.65 * size
+    return left, -0.80 * size, 3.25 * size, 2.75 * size
 
 
-def fitted(view: View, drawing: Drawing | None, blade: Blade | None, *, largest: float) -> View:
-    """Return `view` showing what a hand works in, no larger than `largest` (px per mm)."""
-    return view.showing(home_box(drawing, blade), largest=largest)
+def fitted(
+    view: View, drawing: Drawing | None, blade: Blade | None, *, largest: float,
+    lies: Box | None = None,
+) -> View:
+    """Return `view` showing what a hand works in, no larger than `largest` (px per mm).
+
+    Where the leaf lies (mm) is shown too, as far as that is near the work.
+    """
+    home = home_box(drawing, blade)
+    if lies is None:
+        return view.showing(home, largest=largest)
+    wide, high = home[2] - home[0], home[3] - home[1]
+    return view.showing(
+        (
+            min(home[0], max(lies[0], home[0] - 0.2 * wide)),
+            min(home[1], max(lies[1], home[1] - 0.2 * high)),
+            max(home[2], min(lies[2], home[2] + 0.4 * wide)),
+            max(home[3], min(lies[3], home[3] + 0.4 * high)),
+        ),
+        largest=largest,
+    )
