@@ -1,0 +1,384 @@
+"""Grades: seven marks on how a weld was handled and called, each below 1 with its reason."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from statistics import fmean
+from typing import Final
+
+from exercises.attempt import Attempt, StatedReading
+from exercises.coupon import Coupon, Disposition
+from exercises.gauging import right_leaves
+from exercises.judging import Judgement, called_size, judge, limit_for, size_row
+from exercises.rules import SizeRow
+from exercises.stances import Stance, Stances, member_of
+from geometry.joint import MEMBERS, Member
+from geometry.leaf import RACKS, Edge
+from geometry.lengths import format_length
+from geometry.measures import FaceShape, Measures
+from geometry.tolerances import FLAT_FACE
+
+__all__ = ["MARKS", "Grade", "Reason", "grade"]
+
+MARKS: Final = ("face", "leaf", "edge", "seat", "legs", "reading", "disposition")
+
+Params = Mapping[str, float | str]
+
+
+@dataclass(frozen=True, slots=True)
+class Reason:
+    """Why a mark is below 1.
+
+    Parameters
+    ----------
+    mark
+        One of `MARKS`.
+    code
+        A stable name for the reason; translations hang on it.
+    params
+        What the text speaks of: lengths in mm; ``reading`` is an index from 0, ``member`` the
+        place.
+    text
+        Plain English.
+    """
+
+    mark: str
+    code: str
+    params: Params
+    text: str
+
+    def as_dict(self) -> dict[str, object]:
+        """The reason as the `grade` command prints it."""
+        return {"code": self.code, "text": self.text}
+
+
+@dataclass(frozen=True, slots=True)
+class Grade:
+    """What an attempt is worth.
+
+    Parameters
+    ----------
+    coupon
+        Id of the coupon.
+    score
+        Mean of the marks that apply, 0 to 1; 0 if it is critical, or if nothing was stated.
+    marks
+        0 to 1 by name; None where a mark doesn't apply or can't be known.
+    right
+        The right disposition; None where the task asks for none.
+    in_doubt
+        Whether either verdict is right.
+    critical
+        Whether the attempt accepts what the rules reject.
+    reasons
+        One or more for each mark below 1.
+    """
+
+    coupon: str
+    score: float
+    marks: Mapping[str, float | None]
+    right: Disposition | None
+    in_doubt: bool
+    critical: bool
+    reasons: tuple[Reason, ...]
+
+    def as_dict(self) -> dict[str, object]:
+        """The grade as the `grade` command prints it."""
+        return {
+            "coupon": self.coupon,
+            "score": self.score,
+            "marks": dict(self.marks),
+            "right": self.right,
+            "in_doubt": self.in_doubt,
+            "critical": self.critical,
+            "reasons": [reason.as_dict() for reason in self.reasons],
+        }
+
+
+@dataclass
+class _Marking:
+    """One attempt being marked: what is known of it, and the reasons found so far."""
+
+    coupon: Coupon
+    attempt: Attempt
+    judgement: Judgement
+    row: SizeRow
+    stances: tuple[Stance | None, ...]
+    reasons: list[Reason] = field(default_factory=list)
+
+    @property
+    def readings(self) -> tuple[StatedReading, ...]:
+        return self.attempt.readings or ()
+
+    @property
+    def leaf_settles(self) -> bool:
+        """Whether there is a right way to hold a leaf here: not where the weld is referred."""
+        return self.attempt.readings is not None and not self.judgement.undecided
+
+    def because(self, mark: str, code: str, text: str, **params: float | str) -> None:
+        self.reasons.append(Reason(mark, code, params, text))
+
+
+def grade(coupon: Coupon, attempt: Attempt) -> Grade:
+    """Return the grade of an attempt at `coupon`.
+
+    Examples
+    --------
+    >>> from exercises.coupon import Callout
+    >>> from geometry.bead import Bead
+    >>> from geometry.joint import Joint
+    >>> from geometry.section import Section
+    >>> section = Section.of(Joint(), Bead(8.0, 6.7, crown=0.9))
+    >>> coupon = Coupon("hb-04", section, Callout(8.0, "leg", "8 mm"))
+    >>> given = grade(coupon, Attempt("hb-04", face="flat", disposition="add weld metal"))
+    >>> given.score, given.marks["face"], given.reasons[0].text
+    (0.5, 0.0, 'the face is convex: 0.90 mm beyond the line from toe to toe')
+    """
+    stances = Stances(coupon)
+    marking = _Marking(
+        coupon,
+        attempt,
+        judge(coupon),
+        size_row(coupon),
+        tuple(stances.of(stated) for stated in attempt.readings or ()),
+    )
+    marks = {name: _MARKERS[name](marking) for name in MARKS}
+    critical = _is_critical(marking)
+    given = [mark for mark in marks.values() if mark is not None]
+    return Grade(
+        coupon=coupon.id,
+        score=0.0 if critical or not given else fmean(given),
+        marks=marks,
+        right=marking.judgement.disposition if coupon.task == "judge" else None,
+        in_doubt=marking.judgement.in_doubt,
+        critical=critical,
+        reasons=tuple(marking.reasons),
+    )
+
+
+def _is_critical(marking: _Marking) -> bool:
+    judgement = marking.judgement
+    return (
+        marking.coupon.task == "judge"
+        and marking.attempt.disposition == "accept"
+        and "accept" not in judgement.acceptable
+        and judgement.rejected
+    )
+
+
+def _faces(measures: Measures) -> set[FaceShape]:
+    """Every name that is right for a face whose bulge or hollow may be off by FLAT_FACE."""
+    rounding = 1e-9
+    faces: set[FaceShape] = {measures.face}
+    if max(measures.convexity, measures.concavity) <= 2.0 * FLAT_FACE + rounding:
+        faces.add("flat")
+        if measures.convexity > rounding:
+            faces.add("convex")
+        if measures.concavity > rounding:
+            faces.add("concave")
+    return faces
+
+
+def _mark_face(marking: _Marking) -> float | None:
+    stated, measures = marking.attempt.face, marking.judgement.measures
+    if stated is None:
+        return None
+    if stated in _faces(measures):
+        return 1.0
+    off = measures.concavity if measures.face == "concave" else measures.convexity
+    side = {"convex": "beyond", "concave": "short of", "flat": "off"}[measures.face]
+    marking.because(
+        "face",
+        f"face-{measures.face}",
+        f"the face is {measures.face}: {off:.2f} mm {side} the line from toe to toe",
+        stated=stated,
+        face=measures.face,
+        off=off,
+    )
+    return 0.0
+
+
+def _mark_leaf(marking: _Marking) -> float | None:
+    if marking.coupon.task == "read" or not marking.leaf_settles:
+        return None
+    seats: dict[tuple[Edge, Member | None], set[str]] = {}
+    for stated in marking.readings:
+        if stated.edge is not None and stated.leaf is not None:
+            seat = (stated.edge, member_of(stated) if stated.edge == "leg" else None)
+            seats.setdefault(seat, set()).add(stated.leaf)
+    if not seats and marking.readings:
+        return None
+    shares = [_leaf_share(marking, edge, used) for (edge, _), used in seats.items()]
+    mark = fmean(shares) if shares else 0.0
+    if mark < 1.0:
+        size = _size_asked(marking, "throat" if marking.row.edges == ("throat",) else "leg")
+        marking.because(
+            "leaf",
+            "leaf-other",
+            f"the limit is {format_length(size)}: use the leaf of that size or, where the rack "
+            "has none, the two that bracket it",
+            size=size,
+        )
+    return mark
+
+
+def _size_asked(marking: _Marking, edge: Edge) -> float:
+    """The size that the leaf should be of: the limit or, where the size is asked, the weld's."""
+    if marking.coupon.task == "judge":
+        return limit_for(marking.coupon, edge)
+    worst = min(check.margin for check in marking.judgement.checks if check.doubt > 0.0)
+    return limit_for(marking.coupon, edge) * (1.0 + worst / called_size(marking.coupon))
+
+
+def _leaf_share(marking: _Marking, edge: Edge, used: set[str]) -> float:
+    """How much of what one rack needs was used at a seat: the best of the racks."""
+    size = _size_asked(marking, edge)
+    needed = [{leaf.mark for leaf in right_leaves(size, name)} for name in RACKS]
+    return max(len(used & marks) / len(marks) for marks in needed)
+
+
+def _mark_edge(marking: _Marking) -> float | None:
+    edges = [stated.edge for stated in marking.readings if stated.edge is not None]
+    if marking.coupon.task == "read" or not marking.leaf_settles:
+        return None
+    if not edges and marking.readings:
+        return None
+    if not edges:
+        marking.because("edge", "no-reading", "no leaf was held to the weld")
+        return 0.0
+    if "flat" in _faces(marking.judgement.measures):
+        return 1.0
+    if marking.row.throat:
+        # Legs are gauged with the leg edge on a hollow weld too; what counts here is the throat.
+        if "throat" in edges:
+            return 1.0
+        marking.because(
+            "edge", "edge-throat", "a hollow face is read at the throat, with the throat edge"
+        )
+        return 0.0
+    mark = edges.count("leg") / len(edges)
+    if mark < 1.0:
+        marking.because(
+            "edge",
+            "edge-leg",
+            "a convex face is gauged at its legs, with the leg edge: at the throat its crown "
+            "flatters it",
+        )
+    return mark
+
+
+def _mark_seat(marking: _Marking) -> float | None:
+    good: list[bool] = []
+    for index, stance in enumerate(marking.stances):
+        # Where no leaf of that size can be seated, an honest try is neither good nor bad.
+        if stance is None or (stance.legal and not stance.seatable):
+            continue
+        good.append(stance.legal and stance.seated)
+        if not stance.legal:
+            marking.because(
+                "seat",
+                "seat-in-steel",
+                f"reading {index + 1}: the leaf stands {stance.depth:.2f} mm inside steel",
+                reading=index,
+                depth=stance.depth,
+            )
+        elif not stance.seated:
+            way = ", ".join(stance.shown.in_the_way)
+            marking.because(
+                "seat",
+                "seat-open",
+                f"reading {index + 1}: the leaf is not seated"
+                + (f"; in the way: {way}" if way else ""),
+                reading=index,
+                in_the_way=way,
+            )
+    return sum(good) / len(good) if good else None
+
+
+def _mark_legs(marking: _Marking) -> float | None:
+    if marking.coupon.task == "read" or not marking.leaf_settles or not marking.row.legs:
+        return None
+    gauged = {member_of(stated) for stated in marking.readings if stated.edge == "leg"}
+    missing = [member for member in MEMBERS if member not in gauged]
+    for member in missing:
+        marking.because(
+            "legs",
+            "leg-not-gauged",
+            f"the leg on the {member} was not gauged with the leg edge",
+            member=member,
+        )
+    return 1.0 - len(missing) / len(MEMBERS)
+
+
+def _mark_reading(marking: _Marking) -> float | None:
+    good: list[bool] = []
+    for index, stance in enumerate(marking.stances):
+        if stance is None or stance.stated.state is None:
+            continue
+        good.append(stance.stated.state in stance.states)
+        if not good[-1]:
+            shown = stance.shown
+            gap = f" ({shown.gap:.2f} mm)" if shown.gap is not None else ""
+            marking.because(
+                "reading",
+                "reading-other",
+                f"reading {index + 1}: the leaf shows {shown.state}{gap}, not "
+                f"{stance.stated.state}",
+                reading=index,
+                stated=stance.stated.state,
+                state=shown.state,
+                gap=shown.gap if shown.gap is not None else 0.0,
+            )
+    return sum(good) / len(good) if good else None
+
+
+def _mark_disposition(marking: _Marking) -> float | None:
+    stated, judgement = marking.attempt.disposition, marking.judgement
+    if stated is None or marking.coupon.task != "judge":
+        return None
+    if stated in judgement.acceptable:
+        return 1.0
+    right = judgement.disposition
+    why, params = _grounds(judgement)
+    marking.because(
+        "disposition",
+        f"right-{right.replace(' ', '-')}",
+        f"right is {right}: {why}",
+        stated=stated,
+        right=right,
+        **params,
+    )
+    return 0.0
+
+
+def _grounds(judgement: Judgement) -> tuple[str, dict[str, float | str]]:
+    """What makes the right disposition right."""
+    if judgement.disposition == "refer":
+        keys = ", ".join(judgement.undecided)
+        return f"no leaf can settle {keys} here", {"keys": keys}
+    failed = [c for c in judgement.checks if not c.passed]
+    grounds = [c for c in failed if c.disposition == judgement.disposition]
+    if not grounds:
+        return "every measure keeps its limit", {}
+    worst = min(grounds, key=lambda check: check.margin)
+    found, limit = format_length(worst.measured), format_length(worst.limit)
+    params: dict[str, float | str] = {
+        "key": worst.key,
+        "measured": worst.measured,
+        "limit": worst.limit,
+    }
+    if worst.doubt > 0.0:
+        return f"{worst.key} is {found}, and {limit} is called for", params
+    return f"{worst.key} is {found}, and {limit} is allowed", params
+
+
+_MARKERS: Final[Mapping[str, Callable[[_Marking], float | None]]] = {
+    "face": _mark_face,
+    "leaf": _mark_leaf,
+    "edge": _mark_edge,
+    "seat": _mark_seat,
+    "legs": _mark_legs,
+    "reading": _mark_reading,
+    "disposition": _mark_disposition,
+}
