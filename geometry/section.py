@@ -327,7 +327,7 @@ def _spatter_faults(joint: Joint, bead: Bead, spatter: tuple[Spatter, ...]) -> l
             )
             continue
         lowest, highest = bead.reach(drop.on), joint.length(drop.on)
-        if drop.near < lowest - 1e-9 or drop.far > highest + 1e-9:
+        if not (lowest - 1e-9 <= drop.near and drop.far <= highest + 1e-9):
             half = drop.far - drop.at
             found.append(
                 Fault(
