@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import asdict, dataclass
-from typing import Literal
+from typing import Final, Literal
 
 from shapely.geometry import MultiPoint, Point
 
@@ -21,7 +21,10 @@ __all__ = ["FaceShape", "Measures", "measure"]
 
 FaceShape = Literal["convex", "concave", "flat"]
 
-_ROOT: Vec = (0.0, 0.0)
+_ROOT: Final[Vec] = (0.0, 0.0)
+
+_ROUNDING: Final = 1e-9
+"""mm: a crown of just `FLAT_FACE` comes out of its arc a few last digits off."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -152,7 +155,7 @@ def _hull_distance(face: tuple[Curve, ...], chord: Segment) -> float:
 
 
 def _shape(convexity: float, concavity: float) -> FaceShape:
-    if max(convexity, concavity) <= FLAT_FACE:
+    if max(convexity, concavity) <= FLAT_FACE + _ROUNDING:
         return "flat"
     return "convex" if convexity > concavity else "concave"
 
