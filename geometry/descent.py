@@ -20,6 +20,8 @@ _LONGEST_STEP = 3.0
 """mm: the longest step, and the band around the body that is looked at for it."""
 _SHORTEST_STEP = 1e-5
 """mm: a step cut below this is no step."""
+_MOST_CUTS = 24
+"""How often a step is halved before it is given up."""
 _WORTH = 1e-7
 """mm squared: a step that promises less than this is not worth taking; the body rests."""
 _MOST_STEPS = 2000
@@ -251,7 +253,7 @@ class Descent:
         length = self._length(step)
         share = min(1.0, min(room, allowed) / length) if length else 1.0
         cost = _square(self._lack(at.spot))
-        while share * length > _SHORTEST_STEP:
+        for _ in range(_MOST_CUTS):
             part = (step[0] * share, step[1] * share, step[2] * share)
             end = self._restored(band.pairs, at, self._moved(at.spot, part))
             if end is not None and travel(band.spot, end.spot, self._reach) <= band.width:
@@ -262,6 +264,8 @@ class Descent:
                         grown = max(2.0 * share * length, 0.05)
                         return way, min(_LONGEST_STEP, max(grown, allowed))
             share *= 0.5
+            if share * length < _SHORTEST_STEP:
+                break
         return [], allowed
 
     def _restored(self, pairs: Pairs, start: At, spot: Spot) -> At | None:

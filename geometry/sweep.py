@@ -58,23 +58,30 @@ def dip(pairs: Pairs, start: At, end: At, reach: float) -> tuple[float, list[int
     shift = math.hypot(end.spot.x - start.spot.x, end.spot.y - start.spot.y)
     # Widest bow of any offset: centripetal plus Coriolis, over eight.
     bow = ((reach + 50.0) * dturn * dturn + 2.0 * shift * abs(dturn)) / 8.0
-    low, high = np.minimum(start.gap, end.gap), np.maximum(start.gap, end.gap)
-    count = pairs.lines
-    doubtful = low < bow
-    # A line that is behind at both ends by more than the bow is never crossed.
-    doubtful[:count] &= high[:count] > -bow
-    # A disc's chord can dip below both ends, by no more than half its own length.
-    doubtful[count:] = low[count:] < bow + shift + reach * abs(dturn)
     depth, guilty = 0.0, []
-    for index in np.flatnonzero(doubtful).tolist():
-        if index < count:
-            found = _line_dip(pairs, start, end, index, dturn)
+    for index in _doubtful(pairs, start, end, bow, shift + reach * abs(dturn)):
+        if index < pairs.lines:
+            found = _line_dip(pairs, start, end, index, dturn, bow)
         else:
-            found = _circle_dip(pairs, start, end, index - count, dturn)
+            found = _circle_dip(pairs, start, end, index - pairs.lines, dturn, bow)
         if found > 0.0:
             depth = max(depth, found)
             guilty.append(index)
     return depth, guilty
+
+
+def _doubtful(pairs: Pairs, start: At, end: At, bow: float, move: float) -> list[int]:
+    """The pairs that offsets at both ends and the length of the move do not clear at once."""
+    low, high = np.minimum(start.gap, end.gap), np.maximum(start.gap, end.gap)
+    count = pairs.lines
+    # A line that is behind at both ends by more than the bow is never crossed.
+    lines = (low[:count] < bow) & (high[:count] > -bow)
+    low, high, outside = low[count:], high[count:], pairs.sign > 0.0
+    # A disc is entered on a chord from outside; a hollow is left on one from inside.
+    near = low + high < 2.0 * bow + move
+    entered = outside & near & (start.gap[count:] >= 0.0)
+    left = ~outside & (low < bow) & (high > -bow - move)
+    return np.flatnonzero(np.concatenate((lines, entered | left))).tolist()
 
 
 def _bend(pairs: Pairs, start: At, end: At, index: int) -> float:
@@ -84,7 +91,9 @@ def _bend(pairs: Pairs, start: At, end: At, index: int) -> float:
     return float(pairs.offset[index] @ v2)
 
 
-def _line_dip(pairs: Pairs, start: At, end: At, index: int, dturn: float) -> float:
+def _line_dip(
+    pairs: Pairs, start: At, end: At, index: int, dturn: float, bow: float
+) -> float:
     g0, g1 = float(start.gap[index]), float(end.gap[index])
     bend = _bend(pairs, start, end, index) if dturn else 0.0
     # The bend itself changes along the move by no more than the turn's own share of it.
@@ -103,7 +112,7 @@ def _line_dip(pairs: Pairs, start: At, end: At, index: int, dturn: float) -> flo
         share = g0 / (g0 - g1)
         at = s0 + (s1 - s0) * share
         # Where the offset is bowed, the crossing lies somewhat earlier or later.
-        play = _EDGE + abs(s1 - s0) * min(1.0, sag / (g0 - g1)) + abs(bend)
+        play = _EDGE + abs(s1 - s0) * min(1.0, sag / (g0 - g1)) + bow
         at_low, at_high = at - play, at + play
         depth = sag - g1
     if at_high < -_EDGE or at_low > length + _EDGE:
@@ -121,7 +130,9 @@ def _in_cone(pairs: Pairs, start: At, end: At, index: int) -> bool:
     return max(dots) + swing >= least
 
 
-def _circle_dip(pairs: Pairs, start: At, end: At, index: int, dturn: float) -> float:
+def _circle_dip(
+    pairs: Pairs, start: At, end: At, index: int, dturn: float, bow: float
+) -> float:
     x0, y0 = float(start.dx[index]), float(start.dy[index])
     x1, y1 = float(end.dx[index]), float(end.dy[index])
     radius, outside = float(pairs.radius[index]), float(pairs.sign[index]) > 0.0
@@ -152,7 +163,10 @@ def _circle_dip(pairs: Pairs, start: At, end: At, index: int, dturn: float) -> f
                 return 0.0
         depth = sag + max(far0, far1) - radius
     x, y = x0 + share * ex, y0 + share * ey
-    return depth if _facing(pairs, start, end, index, (x, y), share, sag) else 0.0
+    change = abs(float(end.gap[index + pairs.lines] - start.gap[index + pairs.lines]))
+    late = min(1.0, sag / change) if change > 0.0 else 1.0
+    play = _EDGE + bow + math.sqrt(square) * (late if sag > 0.0 else 0.0)
+    return depth if _facing(pairs, start, end, index, (x, y), share, play) else 0.0
 
 
 def _entry(
@@ -174,9 +188,9 @@ def _facing(
     index: int,
     offset: tuple[float, float],
     share: float,
-    sag: float,
+    play: float,
 ) -> bool:
-    """Whether both features face each other where their circles meet, with a little play."""
+    """Whether both features face each other where their circles meet, within `play` mm."""
     away = math.hypot(*offset)
     if away == 0.0:
         return True
@@ -185,7 +199,6 @@ def _facing(
         a.x + share * (b.x - a.x), a.y + share * (b.y - a.y), a.turn + share * (b.turn - a.turn)
     )
     v = where.vector
-    play = (1e-6 + 2.0 * math.sqrt(2.0 * sag / away) + 2.0 * abs(b.turn - a.turn)) * away
     return (
         float(pairs.fixed_dot[index] @ v) >= float(pairs.fixed_cos[index]) * away - play
         and float(pairs.moving_dot[index] @ v) >= float(pairs.moving_cos[index]) * away - play
