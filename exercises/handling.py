@@ -3,79 +3,29 @@
 A record is a list of entries ``[ms, x, y, angle, turned, event]``. Entries are only ever added:
 undoing adds one too. A replay shows the recorded poses; nothing is simulated anew.
 
-Most events are one word for what the hand did. Those after which another leaf, another end or a
-cleaned weld is on the bench state what is there from then on, as in ``take: 8 mm, leg, found``:
-so each entry can be shown without going back over the ones before it.
+An event is a word or two for what the hand did (``grab``, ``drag``, ``press home``). Where it
+brought another leaf or another end to the bench it ends with the leaf, as in ``pick 8 mm leg`` or
+``undo a 4 mm throat``; ``put back``, and an ``undo`` without a leaf, leave none there. ``clean``
+means that the toes are clean from then on; an event that ends with ``spattered`` brings the
+spatter back.
 """
 
 from __future__ import annotations
 
 import math
-from bisect import bisect_right
+import re
 from collections.abc import Iterator
-from dataclasses import dataclass
-from typing import Final, Literal, get_args
+from dataclasses import dataclass, replace
+from typing import Final
 
 from exercises.strict_json import Json
-from geometry.leaf import EDGES, Edge
+from geometry.leaf import EDGES, Leaf, leaf_of_mark
 from geometry.pose import Pose
 
-__all__ = ["EVENTS", "Bench", "Entry", "Event", "Frame", "HandlingLog"]
+__all__ = ["Entry", "Frame", "HandlingLog"]
 
-Event = Literal[
-    "take",
-    "grab",
-    "drag",
-    "release",
-    "nudge",
-    "turn",
-    "press home",
-    "turn over",
-    "swap ends",
-    "put back",
-    "clean toes",
-    "undo",
-    "reading",
-    "call",
-]
-EVENTS: Final[tuple[Event, ...]] = get_args(Event)
-
-_RESTATING: Final = frozenset({"take", "swap ends", "clean toes", "undo"})
-
-
-@dataclass(frozen=True, slots=True)
-class Bench:
-    """What lies on the bench beside the pose.
-
-    Parameters
-    ----------
-    mark, edge
-        The leaf in the hand, and its working end.
-    cleaned
-        Whether the toes have been cleaned of spatter.
-
-    Examples
-    --------
-    >>> str(Bench("5/16 in", "throat", cleaned=True)), Bench.parse("8 mm, leg, found")
-    ('5/16 in, throat, cleaned', Bench(mark='8 mm', edge='leg', cleaned=False))
-    """
-
-    mark: str
-    edge: Edge
-    cleaned: bool = False
-
-    def __str__(self) -> str:
-        return f"{self.mark}, {self.edge}, {'cleaned' if self.cleaned else 'found'}"
-
-    @classmethod
-    def parse(cls, text: str) -> Bench:
-        """Return what `str` gave; `ValueError` if it is something else."""
-        parts = [part.strip() for part in text.split(",")]
-        if len(parts) == 3 and parts[0] and parts[2] in ("cleaned", "found"):
-            for edge in EDGES:
-                if parts[1] == edge:
-                    return cls(parts[0], edge, parts[2] == "cleaned")
-        raise ValueError(f"{text!r} is no bench; right would be such as '8 mm, leg, found'")
+_LEAF: Final = re.compile(r" (?P<mark>(?:a )?\d[\d/. ]* (?:mm|in)) (?P<edge>leg|throat)\b")
+_LONGEST_EVENT: Final = 100
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,24 +35,28 @@ class Entry:
     Parameters
     ----------
     ms
-        Whole milliseconds since the coupon was opened.
-    pose
-        Where the leaf lay after it.
+        Whole milliseconds since the record began.
+    x, y, angle, turned
+        The leaf's pose after it: mm, degrees.
     event
         What the hand did.
-    bench
-        What lies on the bench from then on, where the event changed that.
     """
 
     ms: int
-    pose: Pose
-    event: Event
-    bench: Bench | None = None
+    x: float
+    y: float
+    angle: float
+    turned: bool
+    event: str
+
+    @property
+    def pose(self) -> Pose:
+        """Where the leaf lay."""
+        return Pose(self.x, self.y, self.angle, self.turned)
 
     def as_list(self) -> list[Json]:
-        """The entry as records keep it: ``[ms, x, y, angle, turned, event]``."""
-        event = self.event if self.bench is None else f"{self.event}: {self.bench}"
-        return [self.ms, self.pose.x, self.pose.y, self.pose.angle, self.pose.turned, event]
+        """The entry as records keep it."""
+        return [self.ms, self.x, self.y, self.angle, self.turned, self.event]
 
     @classmethod
     def of(cls, listed: Json) -> Entry:
@@ -112,21 +66,22 @@ class Entry:
         ------
         ValueError
             If it is something else; says what.
+
+        Examples
+        --------
+        >>> Entry.of([120, 0, 0.5, 90.0, True, "drag"]).pose
+        Pose(x=0.0, y=0.5, angle=90.0, turned=True)
         """
         if not isinstance(listed, list) or len(listed) != 6:
             raise ValueError("an entry is a list of six: ms, x, y, angle, turned, event")
-        ms, *place, turned, event = listed
+        ms, x, y, angle, turned, event = listed
         if not isinstance(ms, int) or isinstance(ms, bool) or ms < 0:
             raise ValueError(f"ms is {ms!r}; right would be a whole number, 0 or more")
-        if not isinstance(turned, bool) or not isinstance(event, str):
-            raise ValueError("turned is true or false, and event is text")
-        numbers = [_number(value) for value in place]
-        name, _, detail = event.partition(": ")
-        for known in EVENTS:
-            if name == known:
-                pose = Pose(numbers[0], numbers[1], numbers[2], turned)
-                return cls(ms, pose, known, Bench.parse(detail) if detail else None)
-        raise ValueError(f"{event!r} is no event; right would be one of: {', '.join(EVENTS)}")
+        if not isinstance(turned, bool):
+            raise ValueError(f"turned is {turned!r}; right would be true or false")
+        if not isinstance(event, str) or not 0 < len(event) <= _LONGEST_EVENT:
+            raise ValueError(f"the event is no text of 1 to {_LONGEST_EVENT} characters")
+        return cls(ms, _number(x), _number(y), _number(angle), turned, event)
 
 
 def _number(value: Json) -> float:
@@ -137,12 +92,23 @@ def _number(value: Json) -> float:
 
 @dataclass(frozen=True, slots=True)
 class Frame:
-    """One picture of a replay: where which leaf lay, and what had just been done."""
+    """One picture of a replay.
+
+    Parameters
+    ----------
+    ms, event
+        When, and what had just been done.
+    leaf, pose
+        What lay where; `leaf` is None while all leaves hang on the rack.
+    cleaned
+        Whether the toes had been cleaned of spatter.
+    """
 
     ms: int
+    event: str
+    leaf: Leaf | None
     pose: Pose
-    event: Event
-    bench: Bench
+    cleaned: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,29 +117,24 @@ class HandlingLog:
 
     Examples
     --------
-    >>> log = HandlingLog().added(0, Pose(40.0, 40.0), "take", Bench("8 mm", "leg"))
-    >>> log = log.added(120, Pose(38.0, 40.0), "drag").added(90, Pose(40.0, 40.0), "release")
-    >>> log.entries[2].ms, log.frame_at(121).event, log.as_json()[0]
-    (120, 'release', [0, 40.0, 40.0, 0.0, False, 'take: 8 mm, leg, found'])
+    >>> log = HandlingLog().added(Entry(0, 40.0, 40.0, 0.0, False, "pick 8 mm leg"))
+    >>> log = log.added(Entry(120, 38.0, 40.0, 0.0, False, "drag"))
+    >>> frame = log.frame_at(500.0)
+    >>> frame.event, frame.leaf.mark, frame.pose.x, log.as_json()[1]
+    ('drag', '8 mm', 38.0, [120, 38.0, 40.0, 0.0, False, 'drag'])
     """
 
     entries: tuple[Entry, ...] = ()
 
-    def added(self, ms: float, pose: Pose, event: Event, bench: Bench | None = None) -> HandlingLog:
+    def __len__(self) -> int:
+        return len(self.entries)
+
+    def added(self, entry: Entry) -> HandlingLog:
         """Return the record with one entry more.
 
-        Time never runs back in a record: an entry stamped earlier than the last gets its time.
-
-        Raises
-        ------
-        ValueError
-            If the first entry, or an event after which something else lies on the bench, doesn't
-            say what does.
+        Time never runs back in a record: an entry stamped before the last one gets its time.
         """
-        if bench is None and (event in _RESTATING or not self.entries):
-            raise ValueError(f"after {event!r} the record has to say what lies on the bench")
-        last = self.entries[-1].ms if self.entries else 0
-        return HandlingLog((*self.entries, Entry(max(round(ms), last), pose, event, bench)))
+        return HandlingLog((*self.entries, replace(entry, ms=max(entry.ms, self.duration))))
 
     @property
     def duration(self) -> int:
@@ -182,26 +143,26 @@ class HandlingLog:
 
     def frames(self) -> Iterator[Frame]:
         """Every entry as a picture, in order."""
-        bench: Bench | None = None
+        leaf: Leaf | None = None
+        cleaned = False
         for entry in self.entries:
-            bench = entry.bench or bench
-            if bench is not None:
-                yield Frame(entry.ms, entry.pose, entry.event, bench)
+            leaf = _leaf_after(entry.event, leaf)
+            cleaned = _cleaned_after(entry.event, was=cleaned)
+            yield Frame(entry.ms, entry.event, leaf, entry.pose, cleaned)
 
     def frame_at(self, ms: float) -> Frame:
         """Return the picture at a time: the last entry not after `ms`, else the first.
+
+        For one picture; a scrubber keeps ``tuple(log.frames())`` instead.
 
         Raises
         ------
         IndexError
             If the record is empty.
         """
-        index = max(0, bisect_right(self.entries, ms, key=lambda entry: entry.ms) - 1)
-        entry = self.entries[index]
-        stated = (e.bench for e in reversed(self.entries[: index + 1]) if e.bench is not None)
-        bench = next(stated, None)
-        assert bench is not None  # the first entry states it
-        return Frame(entry.ms, entry.pose, entry.event, bench)
+        frames = list(self.frames())
+        past = [frame for frame in frames if frame.ms <= ms]
+        return past[-1] if past else frames[0]
 
     def as_json(self) -> list[list[Json]]:
         """The record as a list of lists."""
@@ -214,21 +175,34 @@ class HandlingLog:
         Raises
         ------
         ValueError
-            If it is something else; says which entry and what.
+            If it is something else; says which entry, and what is wrong with it.
         """
         if not isinstance(listed, list):
             raise ValueError("a record is a list of entries")
-        log = cls()
         entries: list[Entry] = []
         for index, each in enumerate(listed):
             try:
-                entry = Entry.of(each)
-                last = entries[-1:]
-                if last and entry.ms < last[0].ms:
-                    raise ValueError("time runs back")
-                if entry.bench is None and (entry.event in _RESTATING or not last):
-                    raise ValueError("it doesn't say what lies on the bench")
+                entries.append(Entry.of(each))
             except ValueError as error:
                 raise ValueError(f"entry {index + 1}: {error}") from error
-            entries.append(entry)
-        return HandlingLog(tuple(entries)) if entries else log
+            if index and entries[index].ms < entries[index - 1].ms:
+                raise ValueError(f"entry {index + 1}: time runs back")
+        return cls(tuple(entries))
+
+
+def _leaf_after(event: str, before: Leaf | None) -> Leaf | None:
+    found = _LEAF.search(event)
+    if found is None:
+        return None if event.startswith(("put back", "undo")) else before
+    try:
+        leaf = leaf_of_mark(found["mark"])
+    except ValueError:
+        # A record outlives its rack: what no rack has any more can't be drawn.
+        return None
+    return next(leaf.with_edge(edge) for edge in EDGES if edge == found["edge"])
+
+
+def _cleaned_after(event: str, *, was: bool) -> bool:
+    if event.startswith("clean"):
+        return True
+    return was and not event.endswith("spattered")
