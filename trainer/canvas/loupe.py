@@ -8,7 +8,16 @@ from dataclasses import dataclass
 from typing import Final, Literal
 
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
-from PySide6.QtGui import QColor, QImage, QPaintEngine, QPainter, QPainterPath, QPen
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QImage,
+    QPaintEngine,
+    QPainter,
+    QPainterPath,
+    QPen,
+    QRadialGradient,
+)
 
 from trainer.canvas.drawing import Vec
 from trainer.canvas.furniture import MARGIN, chip_size, paint_chip
@@ -86,7 +95,8 @@ def lens_of(
     target = _target(scene, shapes)
     if scene.loupe is None or target is None:
         return None
-    radius = min(max(0.17 * min(view.size), 64.0), 124.0)
+    # In fours, so that the glass starts on a whole device pixel at any common ratio.
+    radius = 4.0 * round(min(max(0.17 * min(view.size), 64.0), 124.0) / 4.0)
     at = view.to_screen(target)
     corner = _best_corner(scene, view, shapes, radius, at, previous)
     scale = loupe_scale(view, scene.loupe.zoom, scene.eye_limit, capped=scene.capped)
@@ -116,7 +126,7 @@ def _middle(corner: Corner, view: View, radius: float) -> Vec:
     inset = radius + _RIM + MARGIN
     x = inset if corner.endswith("left") else view.size[0] - inset
     y = inset if corner.startswith("top") else view.size[1] - inset - _LABEL
-    return (x, y)
+    return (round(x * view.ratio) / view.ratio, round(y * view.ratio) / view.ratio)
 
 
 def _best_corner(
@@ -170,22 +180,34 @@ def paint_lens(
     """Paint the loupe: leader, glass, rim and label. `content` paints what a view shows."""
     _paint_leader(painter, lens, theme)
     middle = QPointF(*lens.middle)
-    for grow, alpha in ((9.0, 0.05), (6.0, 0.07), (3.0, 0.10)):
-        painter.setPen(Qt.PenStyle.NoPen)
-        painter.setBrush(tint(theme.bench.shadow, alpha))
-        away = lens.radius + _RIM + grow
-        painter.drawEllipse(middle + QPointF(1.0, 3.0), away, away)
+    _paint_shade(painter, lens, theme)
     engine = painter.paintEngine()
     if engine is not None and engine.type() == QPaintEngine.Type.SVG:
         painter.drawImage(lens.rect, _glass_image(lens, content))
     else:
         _paint_glass(painter, lens, content)
-    painter.setBrush(Qt.BrushStyle.NoBrush)
-    painter.setPen(QPen(QColor(theme.bench.edge), _RIM))
-    painter.drawEllipse(middle, lens.radius + _RIM / 2.0 - 0.5, lens.radius + _RIM / 2.0 - 0.5)
-    painter.setPen(QPen(QColor(theme.bench.brass), 1.5))
-    painter.drawEllipse(middle, lens.radius - 0.5, lens.radius - 0.5)
+    painter.fillPath(_ring(middle, lens.radius - 1.5, lens.radius + 1.0),
+                     QColor(theme.bench.brass))
+    painter.fillPath(_ring(middle, lens.radius, lens.radius + _RIM), QColor(theme.bench.edge))
     _paint_label(painter, lens, theme)
+
+
+def _ring(middle: QPointF, inner: float, outer: float) -> QPainterPath:
+    path = QPainterPath()
+    path.addEllipse(middle, outer, outer)
+    path.addEllipse(middle, inner, inner)
+    return path
+
+
+def _paint_shade(painter: QPainter, lens: Lens, theme: Theme) -> None:
+    """The soft shadow of the rim."""
+    rim = lens.radius + _RIM
+    middle = QPointF(*lens.middle) + QPointF(1.0, 3.0)
+    shade = QRadialGradient(middle, rim + 10.0)
+    shade.setColorAt(0.0, tint(theme.bench.shadow, 0.30))
+    shade.setColorAt((rim - 2.0) / (rim + 10.0), tint(theme.bench.shadow, 0.30))
+    shade.setColorAt(1.0, tint(theme.bench.shadow, 0.0))
+    painter.fillPath(_ring(middle, rim - 6.0, rim + 10.0), QBrush(shade))
 
 
 def _paint_leader(painter: QPainter, lens: Lens, theme: Theme) -> None:

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable
 from typing import Final
 
 from PySide6.QtCore import QLineF, QPointF, Qt
@@ -15,9 +14,10 @@ from PySide6.QtGui import (
     QPainterPath,
     QPen,
     QRadialGradient,
+    QTransform,
 )
 
-from trainer.canvas.light import tint, world
+from trainer.canvas.light import mixed, tint, world
 from trainer.canvas.shapes import SectionPaths
 from trainer.canvas.view import View
 from trainer.look.tokens import Theme
@@ -30,56 +30,45 @@ _HATCH_PX: Final = 9.0
 
 def paint_steel(painter: QPainter, paths: SectionPaths, view: View, theme: Theme) -> None:
     """Paint the section as it stands in `view`."""
+    # Paths are mapped to pixels first: stroking under a scaling painter takes ten times as long.
     to_screen = world(view)
-    painter.save()
-    painter.setTransform(to_screen, True)
-    painter.setPen(Qt.PenStyle.NoPen)
+    bodies = [(name, to_screen.map(body)) for name, body in paths.bodies]
+    steel = to_screen.map(paths.steel)
     # Under the bodies, so that no light shines through the seams where their edges meet.
-    painter.fillPath(paths.steel, QColor(theme.bench.steel_near))
-    for name, body in paths.bodies:
+    painter.fillPath(steel, QColor(theme.bench.steel_near))
+    for name, body in bodies:
         if name in ("base", "upright"):
-            painter.fillPath(body, _plate_brush(name, paths, theme))
-    _paint_heat(painter, paths, theme)
-    painter.restore()
-    for name, body in paths.bodies:
-        if name in ("base", "upright"):
-            lean = 1.0 if name == "base" else -1.0
-            _paint_hatch(painter, to_screen.map(body), view, lean, theme)
-    painter.save()
-    painter.setTransform(to_screen, True)
-    _paint_bead(painter, paths, view, theme)
-    _paint_edges(painter, paths, view, theme)
-    painter.restore()
+            painter.fillPath(body, _plate_brush(name, paths, to_screen, theme))
+            _paint_hatch(painter, body, view, 1.0 if name == "base" else -1.0, theme)
+    for band in paths.heat:
+        painter.fillPath(to_screen.map(band), tint(theme.bench.heat, 0.115))
+    _paint_bead(painter, paths, bodies, to_screen, theme)
+    _paint_edges(painter, bodies, steel, theme)
 
 
-def _plate_brush(name: str, paths: SectionPaths, theme: Theme) -> QBrush:
+def _plate_brush(name: str, paths: SectionPaths, to_screen: QTransform, theme: Theme) -> QBrush:
     """Darker away from the face that is worked on."""
     bench = theme.bench
     bounds = paths.body(name).boundingRect()
     if name == "base":
-        gradient = QLinearGradient(0.0, 0.0, 0.0, bounds.top())
+        far_end = QPointF(0.0, bounds.top())
         near, far = bench.steel_near, bench.steel_far
     else:
         angle = math.radians(paths.drawing.angle)
-        deep = bounds.width()
-        gradient = QLinearGradient(0.0, 0.0, -math.sin(angle) * deep, math.cos(angle) * deep)
+        far_end = QPointF(-math.sin(angle), math.cos(angle)) * bounds.width()
         near, far = bench.upright_near, bench.upright_far
+    gradient = QLinearGradient(to_screen.map(QPointF(0.0, 0.0)), to_screen.map(far_end))
     gradient.setColorAt(0.0, QColor(near))
     gradient.setColorAt(1.0, QColor(far))
     return QBrush(gradient)
-
-
-def _paint_heat(painter: QPainter, paths: SectionPaths, theme: Theme) -> None:
-    """Tint the members where the weld's heat has changed them, in bands as an etchant shows."""
-    for band in paths.heat:
-        painter.fillPath(band, tint(theme.bench.heat, 0.115))
 
 
 def _paint_hatch(
     painter: QPainter, outline: QPainterPath, view: View, lean: float, theme: Theme
 ) -> None:
     """Hatch within a plate's outline (logical pixels), at 45 degrees."""
-    pen = QPen(tint(theme.bench.hatch, 0.34), 1.0)
+    # An opaque pen one pixel wide: blended or wider, the lines take five times as long.
+    pen = QPen(mixed(theme.bench.steel_near, theme.bench.hatch, 0.30), 1.0)
     pen.setCapStyle(Qt.PenCapStyle.FlatCap)
     painter.setPen(pen)
     painter.drawLines(_hatch_lines(outline, view, lean))
@@ -122,36 +111,40 @@ def _hatch_lines(outline: QPainterPath, view: View, lean: float) -> list[QLineF]
     return lines
 
 
-def _paint_bead(painter: QPainter, paths: SectionPaths, view: View, theme: Theme) -> None:
+def _paint_bead(
+    painter: QPainter,
+    paths: SectionPaths,
+    bodies: list[tuple[str, QPainterPath]],
+    to_screen: QTransform,
+    theme: Theme,
+) -> None:
     bench = theme.bench
-    metal = QRadialGradient(QPointF(0.0, 0.0), max(paths.drawing.legs))
+    reach = max(paths.drawing.legs) * to_screen.m11()
+    metal = QRadialGradient(to_screen.map(QPointF(0.0, 0.0)), reach)
     metal.setColorAt(0.0, QColor(bench.bead_core))
     metal.setColorAt(1.0, QColor(bench.bead_rim))
-    for name, body in paths.bodies:
+    for name, body in bodies:
         if name == "weld" or name.startswith("overlap"):
             painter.fillPath(body, QBrush(metal))
         elif name.startswith("spatter"):
             painter.fillPath(body, QColor(bench.bead_core))
-    for layer, (colour, alpha, width) in zip(
-        paths.grain,
-        ((bench.grain, 0.42, 1.1), (bench.grain, 0.16, 0.8)),
-        strict=True,
-    ):
-        pen = QPen(tint(colour, alpha), width / view.scale)
+    layers, crystals = paths.grain
+    for lines, share, width in ((crystals, 0.12, 0.8), (layers, 0.36, 1.0)):
+        pen = QPen(mixed(bench.bead_rim, bench.grain, share), width)
         pen.setCapStyle(Qt.PenCapStyle.FlatCap)
-        painter.strokePath(layer, pen)
+        painter.strokePath(to_screen.map(lines), pen)
 
 
-def _paint_edges(painter: QPainter, paths: SectionPaths, view: View, theme: Theme) -> None:
-    inner = QPen(tint(theme.bench.edge, 0.75), 1.0 / view.scale)
-    outer = QPen(QColor(theme.bench.edge), 1.25 / view.scale)
+def _paint_edges(
+    painter: QPainter,
+    bodies: list[tuple[str, QPainterPath]],
+    steel: QPainterPath,
+    theme: Theme,
+) -> None:
+    inner = QPen(mixed(theme.bench.edge, theme.bench.bead_core, 0.25), 1.0)
+    outer = QPen(QColor(theme.bench.edge), 1.25)
     for pen in (inner, outer):
         pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
-    _stroke(painter, (body for _, body in paths.bodies), inner)
-    _stroke(painter, (paths.steel,), outer)
-
-
-def _stroke(painter: QPainter, lines: Iterable[QPainterPath], pen: QPen) -> None:
-    for line in lines:
-        painter.strokePath(line, pen)
-
+    for _, body in bodies:
+        painter.strokePath(body, inner)
+    painter.strokePath(steel, outer)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from typing import Final, Literal
 
 from PySide6.QtGui import QFont, QFontDatabase
@@ -22,8 +23,12 @@ _WEIGHTS: Final[dict[str, QFont.Weight]] = {
 }
 
 
+@cache
 def load_fonts() -> tuple[str, ...]:
-    """Make the shipped fonts known to Qt; return their families (none if they can't be read)."""
+    """Make the shipped fonts known to Qt, once; return their families.
+
+    None are returned if they can't be read: then the system's own sans serif stands in.
+    """
     families: list[str] = []
     for path in sorted(asset("fonts").glob("*.otf")):
         known = QFontDatabase.addApplicationFont(str(path))

@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QColor, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
+from trainer.look.fonts import font, load_fonts
 from trainer.look.sheet import stylesheet
 from trainer.look.tokens import DARK, LIGHT, Theme
 
@@ -54,6 +55,14 @@ def palette_of(theme: Theme) -> QPalette:
 
 
 def apply(app: QApplication, theme: Theme) -> None:
-    """Dress every ordinary widget of `app` in `theme`."""
+    """Dress every ordinary widget of `app` in `theme`.
+
+    The shipped fonts are loaded the first time. Widgets draw in Qt's own Fusion style, the one
+    that a stylesheet may recolour everywhere.
+    """
+    load_fonts()
+    if app.style().name() != "fusion":
+        app.setStyle("Fusion")
+    app.setFont(font(theme))
     app.setPalette(palette_of(theme))
     app.setStyleSheet(stylesheet(theme))

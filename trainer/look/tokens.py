@@ -177,7 +177,7 @@ LIGHT: Final = Theme(
         ("held off", "#6a3fa0"), ("not seated", "#4a545d"),
     ),
     bench=Bench(
-        glow="#fffef7", light="#fbf2da", dusk="#e6d5ab", grid="#d3c294", grid_strong="#bfa970",
+        glow="#fffef7", light="#fbf2da", dusk="#e6d5ab", grid="#e0d2a8", grid_strong="#cfbc8a",
         steel_near="#4b5763", steel_far="#3a444e", upright_near="#55616d", upright_far="#465260",
         hatch="#8b98a5", edge="#1c242c", bead_core="#6b5143", bead_rim="#8a6c58",
         grain="#c9ab92", heat="#a9744c", leaf_bright="#b9c3ca", leaf_dark="#8d99a5",
@@ -209,7 +209,7 @@ DARK: Final = Theme(
         ("held off", "#c3a2ee"), ("not seated", "#b9c2ca"),
     ),
     bench=Bench(
-        glow="#fff9e6", light="#ecd9aa", dusk="#927a4c", grid="#bfa876", grid_strong="#a58c58",
+        glow="#fff9e6", light="#ecd9aa", dusk="#927a4c", grid="#c9b484", grid_strong="#b39b68",
         steel_near="#39434d", steel_far="#2a323a", upright_near="#414c57", upright_far="#333d47",
         hatch="#74818e", edge="#0d1115", bead_core="#553f34", bead_rim="#745a49",
         grain="#b2937b", heat="#9a683f", leaf_bright="#a3adb5", leaf_dark="#76828e",

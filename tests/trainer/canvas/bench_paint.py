@@ -16,6 +16,7 @@ from dataclasses import replace
 from PySide6.QtWidgets import QApplication
 
 from geometry.bead import Bead
+from geometry.curves import Arc
 from geometry.joint import Joint
 from geometry.leaf import leaf_of_mark
 from geometry.pose import Pose
@@ -30,19 +31,16 @@ def traced(count: int) -> Section:
     """A section whose face is `count` slightly noisy points."""
     chance = random.Random(3)
     arc = Section.of(Joint(), Bead(8.0, 7.2, 1.0)).face[0]
+    assert isinstance(arc, Arc)
     points = []
-    for index, (x, y) in enumerate(zip(*_spread(arc.flatten(1e-6), count), strict=True)):
-        noise = 0.0 if index in (0, count - 1) else chance.gauss(0.0, 0.01)
-        points.append((x + noise, y + noise))
+    for index in range(count):
+        share = index / (count - 1)
+        angle = arc.first + share * arc.sweep
+        radius = arc.radius + math.sin(math.pi * share) * chance.uniform(-0.01, 0.01)
+        points.append(
+            (arc.centre[0] + radius * math.cos(angle), arc.centre[1] + radius * math.sin(angle))
+        )
     return Section.of(Joint(), Bead.traced(tuple(points), Joint()))
-
-
-def _spread(points, count):  # type: ignore[no-untyped-def]
-    import numpy as np
-
-    share = np.linspace(0.0, 1.0, len(points))
-    wanted = np.linspace(0.0, 1.0, count)
-    return np.interp(wanted, share, points[:, 0]), np.interp(wanted, share, points[:, 1])
 
 
 def frame_times(canvas: Canvas, *, full: bool) -> list[float]:

@@ -1,0 +1,63 @@
+"""Icons: our own SVG drawings, in the colours of the theme."""
+
+from __future__ import annotations
+
+from functools import cache
+from typing import Final
+
+from PySide6.QtCore import QByteArray, QRectF, Qt
+from PySide6.QtGui import QIcon, QPainter, QPixmap
+from PySide6.QtSvg import QSvgRenderer
+
+from trainer.assets import asset
+from trainer.look.tokens import Theme
+
+__all__ = ["ICONS", "icon", "icon_pixmap"]
+
+ICONS: Final = (
+    "clean", "dark", "disc", "fit", "light", "loupe", "open", "pause", "play", "press-home",
+    "put-back", "redo", "ring", "slash", "swap-ends", "triangle", "turn-left", "turn-over",
+    "turn-right", "undo", "zoom-in", "zoom-out",
+)
+
+_SIZES: Final = (16, 20, 24, 32, 48, 64)
+
+
+@cache
+def _drawing(name: str) -> str:
+    return asset("icons", f"{name}.svg").read_text(encoding="utf-8")
+
+
+def icon_pixmap(name: str, colour: str, size: int, ratio: float = 1.0) -> QPixmap:
+    """Return an icon of `size` logical pixels, drawn in one colour (``#rrggbb``).
+
+    Raises
+    ------
+    FileNotFoundError
+        If there is no icon of that name; `ICONS` lists them.
+    """
+    renderer = QSvgRenderer(QByteArray(_drawing(name).replace("currentColor", colour).encode()))
+    pixmap = QPixmap(round(size * ratio), round(size * ratio))
+    pixmap.fill(Qt.GlobalColor.transparent)
+    painter = QPainter(pixmap)
+    renderer.render(painter, QRectF(0.0, 0.0, pixmap.width(), pixmap.height()))
+    painter.end()
+    pixmap.setDevicePixelRatio(ratio)
+    return pixmap
+
+
+def icon(name: str, theme: Theme, *, colour: str | None = None) -> QIcon:
+    """Return an icon in the theme's ink (or `colour`), greyed where disabled.
+
+    Raises
+    ------
+    FileNotFoundError
+        If there is no icon of that name; `ICONS` lists them.
+    """
+    result = QIcon()
+    for size in _SIZES:
+        for mode, tone in (
+            (QIcon.Mode.Normal, colour or theme.ink), (QIcon.Mode.Disabled, theme.disabled)
+        ):
+            result.addPixmap(icon_pixmap(name, tone, size), mode)
+    return result
