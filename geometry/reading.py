@@ -388,9 +388,11 @@ class _Lie:
         local = np.asarray(points, dtype=np.float64)
         cos, sin = self.pose.axes
         across = -local[:, 1] if self.pose.turned else local[:, 1]
-        return np.column_stack(
+        placed = np.column_stack(
             (
                 self.pose.x + cos * local[:, 0] - sin * across,
                 self.pose.y + sin * local[:, 0] + cos * across,
             )
         )
+        # At an angle of 1e-170 degrees GEOS would divide by zero, and numpy would warn of it.
+        return placed.round(12)

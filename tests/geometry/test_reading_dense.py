@@ -1,0 +1,191 @@
+"""Readings on uneven faces against a second method: dense points, no shapely, its own seat."""
+
+from __future__ import annotations
+
+import math
+import random
+from dataclasses import replace
+
+import numpy as np
+import pytest
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from geometry.bead import Bead
+from geometry.curves import Vec
+from geometry.joint import Joint, other_member
+from geometry.leaf import EDGES, Leaf, rack
+from geometry.pose import Pose, wrap_degrees
+from geometry.reading import EYE_LIMIT, Reading, read
+from geometry.section import Section
+from tests.geometry.dense import Slide, face_points, slide
+from tests.geometry.sound import sections, traced_sections
+
+T = Joint()
+ROUGH = [*rack("metric")[1:8], *rack("throat")[2:7]]
+"""Leaves of 4 to 12 mm."""
+
+
+def scanned(seed: int, leg_base: float, leg_upright: float, crown: float) -> Section:
+    """A face as a profile scanner gives it: some hundred uneven, slightly noisy points."""
+    dice = random.Random(seed)
+    arc = Bead(leg_base, leg_upright, crown=crown).face(T)[0]
+    ideal = np.concatenate([arc.flatten(1e-6)])
+    turns = np.unwrap(np.arctan2(ideal[:, 1], ideal[:, 0]))
+    reach = np.hypot(*ideal.T)
+    steps = sorted(dice.uniform(0.004, 0.996) for _ in range(400))
+    points: list[Vec] = [(leg_base, 0.0)]
+    for step in steps:
+        turn = step * math.pi / 2.0
+        if ideal.shape[0] > 2:
+            out = float(np.interp(turn, turns, reach))
+        else:
+            out = 1.0 / (math.cos(turn) / leg_base + math.sin(turn) / leg_upright)
+        out += dice.gauss(0.0, 0.01)
+        points.append((out * math.cos(turn), out * math.sin(turn)))
+    points.append((0.0, leg_upright))
+    return Section.of(T, Bead.traced(tuple(points), T))
+
+
+def far_from_the_limits(moved: Slide) -> bool:
+    """Whether neither method stands on the edge between two states."""
+    return (
+        abs(moved.off - EYE_LIMIT) > 2e-3
+        and abs(moved.to_face - EYE_LIMIT) > 2e-3
+        # What is at the tip and what is beside it, and whether only that carries the leaf.
+        and not 0.05 < moved.from_point < 0.25
+        and not (moved.off > EYE_LIMIT and moved.slack < 0.02)
+    )
+
+
+def expected(section: Section, leaf: Leaf, moved: Slide) -> tuple[str, float | None]:
+    """State and gap by the contract's table, from what the second method measured."""
+    if moved.off > EYE_LIMIT:
+        return ("held off", moved.off) if moved.from_point <= EYE_LIMIT else ("not seated", None)
+    if moved.to_face <= EYE_LIMIT:
+        return "touch", None
+    if leaf.edge == "leg":
+        return "daylight", leaf.size - section.bead.leg_upright
+    # The face's crossing with the bisector that is nearest to the spur.
+    face = face_points(section) - (moved.off, 0.0)
+    beyond = face[:, 1] > face[:, 0]
+    cut = face[1:][beyond[1:] != beyond[:-1]]
+    short = (2.0 * leaf.spur[0] - cut.sum(axis=1)) * math.sqrt(0.5)
+    return "daylight", float(short[short > 0.0].min())
+
+
+def compare(section: Section, leaf: Leaf, moved: Slide) -> Reading:
+    """Compare the two methods where the leaf comes to rest; return the reading."""
+    reading = read(section, leaf, Pose(moved.off + 1e-7, 0.0))
+    state, gap = expected(section, leaf, moved)
+    assert (reading.state, moved) == (state, moved)
+    if gap is None:
+        assert reading.gap is None
+    else:
+        assert reading.gap == pytest.approx(gap, abs=1e-3)
+    assert reading.in_the_way == (("face",) if state == "not seated" else ())
+    return reading
+
+
+@given(traced_sections(), st.sampled_from(ROUGH), st.booleans())
+def test_rough_faces(section: Section, leaf: Leaf, swapped: bool) -> None:
+    # A long base leg puts weld beneath the long edge; the second method only slides.
+    held = leaf.swapped() if swapped else leaf
+    assume(section.bead.leg_base < held.long_edge[0][0] - 0.02)
+    moved = slide(held, face_points(section))
+    assume(far_from_the_limits(moved))
+    compare(section, held, moved)
+
+
+@given(
+    st.integers(0, 10_000),
+    st.floats(6.0, 10.0),
+    st.floats(6.0, 10.0),
+    st.floats(-1.2, 1.2),
+    st.sampled_from(ROUGH),
+    st.booleans(),
+)
+def test_scanned_faces(
+    seed: int, base: float, upright: float, crown: float, leaf: Leaf, swapped: bool
+) -> None:
+    held = leaf.swapped() if swapped else leaf
+    assume(base < held.long_edge[0][0] - 0.05)
+    section = scanned(seed, base, upright, crown)
+    moved = slide(held, face_points(section))
+    assume(far_from_the_limits(moved))
+    compare(section, held, moved)
+
+
+def test_scanned_faces_come_to_every_state() -> None:
+    # So that the comparison above can't pass by never seeing a state.
+    seen: set[tuple[str, str]] = set()
+    for seed, (leg, crown) in enumerate(((8.0, 0.0), (8.0, 1.0), (8.0, -1.0))):
+        section = scanned(seed, leg, leg, crown)
+        for leaf in ROUGH:
+            for held in (leaf, leaf.swapped()):
+                moved = slide(held, face_points(section))
+                if far_from_the_limits(moved) and leg < held.long_edge[0][0] - 0.05:
+                    seen.add((held.edge, compare(section, held, moved).state))
+    assert seen >= {(edge, state) for edge in EDGES for state in ("touch", "daylight", "held off")}
+
+
+def mirrored(section: Section) -> Section:
+    """The section seen in a mirror along the joint's bisector: base and upright trade places."""
+    joint, bead = section.joint, section.bead
+    swapped = replace(
+        joint,
+        base_thickness=joint.upright_thickness,
+        upright_thickness=joint.base_thickness,
+        base_length=joint.upright_length,
+        upright_length=joint.base_length,
+    )
+    spatter = tuple(replace(drop, on=other_member(drop.on)) for drop in section.spatter)
+    toes = {
+        "undercut_base": bead.undercut_upright,
+        "undercut_upright": bead.undercut_base,
+        "overlap_base": bead.overlap_upright,
+        "overlap_upright": bead.overlap_base,
+    }
+    if bead.trace is not None:
+        trace = tuple(_reflected(point, joint) for point in reversed(bead.trace))
+        return Section.of(swapped, replace(Bead.traced(trace, joint), **toes), spatter)
+    legs = bead.leg_upright, bead.leg_base
+    return Section.of(swapped, Bead(*legs, crown=bead.crown, **toes), spatter)
+
+
+def _reflected(point: Vec, joint: Joint) -> Vec:
+    cos, sin = math.cos(joint.radians), math.sin(joint.radians)
+    if joint.angle == 90.0:
+        cos, sin = 0.0, 1.0
+    return (point[0] * cos + point[1] * sin, point[0] * sin - point[1] * cos)
+
+
+def _other_names(names: tuple[str, ...]) -> set[str]:
+    trade = {"base": "upright", "upright": "base"}
+    return {"_".join(trade.get(word, word) for word in name.split("_")) for name in names}
+
+
+@given(
+    st.one_of(sections(), traced_sections()),
+    st.sampled_from(ROUGH),
+    st.booleans(),
+    st.tuples(st.floats(-1.0, 4.0), st.floats(-0.3, 1.0)),
+    st.one_of(st.just(0.0), st.floats(-2.0, 2.0)),
+)
+def test_a_mirror_reads_base_as_upright(
+    section: Section, leaf: Leaf, swapped: bool, at: Vec, lean: float
+) -> None:
+    # A root opening lifts the upright only, so it has no mirror image. Readings don't hang on it.
+    section = replace(section, joint=replace(section.joint, root_opening=0.0))
+    held = leaf.swapped() if swapped else leaf
+    joint = section.joint
+    pose = Pose(*at, lean)
+    image = Pose(*_reflected(at, joint), wrap_degrees(joint.angle - lean), turned=True)
+    one, two = read(section, held, pose), read(mirrored(section), held, image)
+    assert two.state == one.state
+    assert two.flush == one.flush
+    assert two.gap == pytest.approx(one.gap, abs=1e-6)
+    found = {name for name in two.in_the_way if not name.startswith(("base_", "upright_"))}
+    assert _other_names(tuple(sorted(found))) == {
+        name for name in one.in_the_way if not name.startswith(("base_", "upright_"))
+    }
