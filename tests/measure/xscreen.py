@@ -8,6 +8,7 @@ from __future__ import annotations
 import contextlib
 import ctypes
 import ctypes.util
+import itertools
 import math
 import os
 import subprocess
@@ -66,7 +67,7 @@ class Pointer:
         self._x11.XOpenDisplay.restype = ctypes.c_void_p
         self._x11.XKeysymToKeycode.restype = ctypes.c_ubyte
         self._display = ctypes.c_void_p(self._x11.XOpenDisplay(None))
-        if not self._display:
+        if self._display.value is None:
             raise OSError("no X display answers")
 
     def __enter__(self) -> Self:
@@ -122,7 +123,7 @@ def sampled(
     [(0.0, 0.0, 0.0), (10.0, 1.0, 2.0), (20.0, 2.0, 4.0)]
     """
     rows = [corners[0]]
-    for (t0, x0, y0), (t1, x1, y1) in zip(corners, corners[1:], strict=False):
+    for (t0, x0, y0), (t1, x1, y1) in itertools.pairwise(corners):
         count = max(1, math.ceil((t1 - t0) * rate / 1000.0))
         for i in range(1, count + 1):
             part = i / count
