@@ -1,0 +1,1 @@
+"""The bench: the screen where a leaf is handled on a coupon."""

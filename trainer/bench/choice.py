@@ -1,0 +1,176 @@
+"""A button that says one thing and, smaller, what it means: for everything that is stated."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+
+from PySide6.QtCore import QSignalBlocker, QSize, Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import (
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QSizePolicy,
+    QVBoxLayout,
+    QWidget,
+)
+
+from trainer.bench.glyph import Glyph, GlyphShape
+
+__all__ = ["Choice", "ChoiceRow"]
+
+
+class Choice(QPushButton):
+    """One of several things that can be stated.
+
+    Parameters
+    ----------
+    title
+        The word.
+    gloss
+        What it means, in a few words; may be empty.
+    glyph
+        A sign beside or above the word.
+    key
+        The key that does the same, shown beside the word; may be empty.
+    upright
+        Sign above the word instead of beside it.
+    """
+
+    def __init__(
+        self,
+        title: str,
+        gloss: str = "",
+        glyph: GlyphShape = "",
+        key: str = "",
+        *,
+        upright: bool = False,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.setCheckable(True)
+        self.setAutoDefault(False)
+        self.setProperty("kind", "choice")
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setAccessibleName(title)
+        self.setAccessibleDescription(", ".join(part for part in (gloss, key) if part))
+        box = QVBoxLayout(self)
+        box.setContentsMargins(10, 5, 10, 5)
+        box.setSpacing(1)
+        word = QHBoxLayout()
+        word.setSpacing(6)
+        self._gloss = _label(gloss, "gloss")
+        if upright:
+            box.addWidget(Glyph(glyph, self), alignment=Qt.AlignmentFlag.AlignHCenter)
+            box.setContentsMargins(4, 5, 4, 4)
+            word.addStretch(1)
+        elif glyph:
+            word.addWidget(Glyph(glyph, self))
+        word.addWidget(_label(title, "choice"))
+        if key:
+            word.addWidget(_label(key, "key"))
+        word.addStretch(1)
+        box.addLayout(word)
+        if gloss:
+            box.addWidget(self._gloss)
+
+    def sizeHint(self) -> QSize:
+        """As large as what it says."""
+        layout = self.layout()
+        hint = layout.sizeHint() if layout is not None else super().sizeHint()
+        return hint.expandedTo(QSize(24, 32))
+
+    def minimumSizeHint(self) -> QSize:
+        """No smaller than what it says."""
+        return self.sizeHint()
+
+
+def _label(text: str, tone: str) -> QLabel:
+    label = QLabel(text)
+    label.setProperty("tone", tone)
+    label.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+    return label
+
+
+class ChoiceRow(QWidget):
+    """Choices of which one at most holds: one stop for Tab, arrows within.
+
+    Parameters
+    ----------
+    name
+        What a screen reader calls the group.
+    choices
+        Value and button, in order.
+    chosen
+        Called with the value of the button that was clicked.
+    columns
+        Buttons in a row.
+    """
+
+    def __init__(
+        self,
+        name: str,
+        choices: Sequence[tuple[str, Choice]],
+        chosen: Callable[[str], None],
+        *,
+        columns: int,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(name)
+        self._choices = tuple(choices)
+        self._columns = columns
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setSpacing(6)
+        for index, (value, button) in enumerate(self._choices):
+            grid.addWidget(button, index // columns, index % columns)
+            button.clicked.connect(lambda _=False, value=value: chosen(value))
+            button.installEventFilter(self)
+        for column in range(columns):
+            grid.setColumnStretch(column, 1)
+        self._rove(0)
+
+    @property
+    def buttons(self) -> dict[str, Choice]:
+        """The buttons by value."""
+        return dict(self._choices)
+
+    def show_value(self, value: str | None) -> None:
+        """Show which one holds, without telling anyone that it was chosen."""
+        for index, (each, button) in enumerate(self._choices):
+            with QSignalBlocker(button):
+                button.setChecked(each == value)
+            if each == value:
+                self._rove(index)
+
+    def _rove(self, index: int) -> None:
+        """Make `index` the one that Tab stops at."""
+        for at, (_, button) in enumerate(self._choices):
+            policy = Qt.FocusPolicy.TabFocus if at == index else Qt.FocusPolicy.NoFocus
+            button.setFocusPolicy(policy)
+
+    def step_focus(self, button: QPushButton, key: int) -> bool:
+        """Move the focus from `button` as an arrow `key` says; whether there was anywhere to go."""
+        steps = {
+            Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1,
+            Qt.Key.Key_Up: -self._columns, Qt.Key.Key_Down: self._columns,
+        }
+        step = steps.get(Qt.Key(key))
+        if step is None:
+            return False
+        buttons = [each for _, each in self._choices]
+        to = next(at for at, each in enumerate(buttons) if each is button) + step
+        if 0 <= to < len(buttons):
+            self._rove(to)
+            buttons[to].setFocus(Qt.FocusReason.TabFocusReason)
+        return True
+
+    def eventFilter(self, watched: object, event: object) -> bool:
+        """Arrow keys move within the group."""
+        if isinstance(event, QKeyEvent) and event.type() == QKeyEvent.Type.KeyPress:
+            if isinstance(watched, QPushButton) and self.step_focus(watched, event.key()):
+                return True
+        return False

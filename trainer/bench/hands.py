@@ -1,0 +1,132 @@
+"""What buttons, keys and the pointer ask of the leaf, turned into calls on the controller."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Final
+
+from PySide6.QtCore import QObject, QPoint
+from PySide6.QtGui import QPixmap
+from PySide6.QtWidgets import QWidget
+
+from geometry.curves import Vec
+from geometry.leaf import rack
+from trainer.bench import moves
+from trainer.bench.controller import BenchController
+from trainer.bench.ghost import LeafGhost
+from trainer.bench.state import cleaned
+from trainer.canvas.canvas import Canvas
+
+__all__ = ["FINE_MOVE", "FINE_TURN", "Hands"]
+
+FINE_MOVE: Final = 0.1
+"""mm that a key or a button moves the leaf."""
+
+FINE_TURN: Final = 0.1
+"""Degrees that a key or a button turns it. With Shift ten times as much, as for moves."""
+
+_COARSE: Final = 10.0
+_WAYS: Final[dict[str, Vec]] = {
+    "move left": (-1.0, 0.0), "move right": (1.0, 0.0),
+    "move up": (0.0, 1.0), "move down": (0.0, -1.0),
+}
+
+
+class Hands(QObject):
+    """Wires the canvas's gestures, and does what is asked by name."""
+
+    def __init__(self, controller: BenchController, canvas: Canvas, window: QWidget) -> None:
+        super().__init__(window)
+        self._controller = controller
+        self._canvas = canvas
+        self._ghost = LeafGhost(window)
+        canvas.grabbed.connect(lambda x, y: controller.grab((x, y)))
+        canvas.dragged.connect(controller.drag)
+        canvas.released.connect(controller.release)
+        canvas.clicked.connect(self._click)
+        canvas.wheel_turned.connect(self._wheel)
+        controller.refused.connect(canvas.shake)
+        self._steps: dict[str, Callable[[], None]] = {
+            "press home": controller.press_home,
+            "turn over": lambda: controller.do(moves.turn_over),
+            "swap ends": lambda: controller.do(moves.swap_ends),
+            "clean toes": lambda: controller.do(cleaned),
+            "put back": lambda: controller.do(moves.put_back),
+            "undo": controller.undo,
+            "leaf before": lambda: self.step_leaf(-1),
+            "leaf after": lambda: self.step_leaf(1),
+        }
+
+    def do(self, name: str, *, coarse: bool = False) -> bool:
+        """Do what is called `name`; whether there is such a thing."""
+        times = _COARSE if coarse else 1.0
+        if name in _WAYS:
+            dx, dy = (times * FINE_MOVE * part for part in _WAYS[name])
+            self._controller.do(lambda state, now: moves.nudge(state, dx, dy, now))
+        elif name in ("turn left", "turn right"):
+            degrees = times * FINE_TURN * (1.0 if name == "turn left" else -1.0)
+            self._controller.do(lambda state, now: moves.turn_by(state, degrees, now))
+        elif name.startswith("leaf ") and name[5:].isdigit():
+            self.pick_at(int(name[5:]))
+        elif name in self._steps:
+            self._steps[name]()
+        else:
+            return False
+        return True
+
+    def pick(self, mark: str) -> None:
+        """Take a leaf off the rack; the hands are then at the picture."""
+        self._controller.do(lambda state, now: moves.pick(state, mark, now))
+        self._canvas.setFocus()
+
+    def pick_at(self, place: int) -> None:
+        """Take the leaf at a place of the rack, from 0, if one hangs there."""
+        leaves = rack(self._controller.state.rack)
+        if 0 <= place < len(leaves):
+            self.pick(leaves[place].mark)
+
+    def step_leaf(self, step: int) -> None:
+        """Take the next larger or smaller leaf; the first or last if none is out."""
+        state = self._controller.state
+        marks = [leaf.mark for leaf in rack(state.rack)]
+        if state.leaf is not None and state.leaf.mark in marks:
+            self.pick_at(marks.index(state.leaf.mark) + step)
+        else:
+            self.pick_at(0 if step > 0 else len(marks) - 1)
+
+    def pull(self, mark: str, at: QPoint, picture: QPixmap) -> None:
+        """Carry a leaf from the rack to a point of the screen: over the picture it is in hand."""
+        spot = self._spot(at)
+        if self._in_hand():
+            self._controller.drag([self._canvas.view.to_mm((spot.x(), spot.y()))])
+            return
+        if self._canvas.rect().contains(spot):
+            to = self._canvas.view.to_mm((spot.x(), spot.y()))
+            self._controller.do(lambda state, now: moves.grab_new(state, mark, to, now))
+        if self._in_hand():
+            self._ghost.hide()
+        else:
+            self._ghost.carry(picture, at)
+
+    def let_go(self, mark: str, at: QPoint) -> None:
+        """End a pull: the leaf stays; dropped on the picture where it can't lie, it comes ready."""
+        self._ghost.hide()
+        if self._in_hand():
+            self._controller.release()
+        elif self._canvas.rect().contains(self._spot(at)):
+            self.pick(mark)
+        self._canvas.setFocus()
+
+    def _in_hand(self) -> bool:
+        return self._controller.state.hand is not None
+
+    def _spot(self, at: QPoint) -> QPoint:
+        return self._canvas.mapFromGlobal(at)
+
+    def _click(self, x: float, y: float) -> None:
+        spot = self._canvas.view.to_screen((x, y))
+        if not self._canvas.is_on_leaf(spot):
+            self._controller.do(lambda state, now: moves.place(state, (x, y), now))
+
+    def _wheel(self, degrees: float, x: float, y: float) -> None:
+        self._controller.do(lambda state, now: moves.turn_by(state, degrees, now))

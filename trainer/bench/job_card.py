@@ -1,0 +1,166 @@
+"""The job card: what the coupon asks, and the readings taken so far."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QFrame,
+    QGridLayout,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from exercises.attempt import StatedReading
+from geometry.lengths import Unit
+from trainer.bench import words
+from trainer.bench.glyph import STATE_GLYPHS, Glyph
+from trainer.bench.state import BenchState
+from trainer.bench.symbol import SymbolView
+
+__all__ = ["JobCard", "ReadingRow"]
+
+
+class ReadingRow(QWidget):
+    """One stated reading, with a button that takes it back.
+
+    Signals
+    -------
+    taken_back
+        The button was pressed.
+    """
+
+    taken_back = Signal()
+
+    def __init__(self, reading: StatedReading, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.reading = reading
+        row = QHBoxLayout(self)
+        row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(8)
+        seat = QLabel(words.reading_seat(reading))
+        seat.setMinimumWidth(84)
+        row.addWidget(seat)
+        tool = QLabel(words.reading_tool(reading))
+        tool.setProperty("tone", "quiet")
+        row.addWidget(tool, 1)
+        shown = words.state_word(reading.state) if reading.state else ""
+        if reading.state:
+            row.addWidget(Glyph(STATE_GLYPHS[reading.state], self))
+        row.addWidget(QLabel(shown))
+        self.remove = QPushButton("\u00d7")
+        self.remove.setProperty("kind", "small")
+        self.remove.setFixedSize(24, 24)
+        self.remove.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        words_of = f"{words.reading_seat(reading)}, {words.reading_tool(reading)}, {shown}"
+        self.remove.setAccessibleName(self.tr("Take back: {reading}").format(reading=words_of))
+        self.remove.setToolTip(self.tr("Take this reading back"))
+        self.remove.clicked.connect(self.taken_back)
+        row.addWidget(self.remove)
+
+
+class JobCard(QFrame):
+    """What is asked, and what has been read.
+
+    Signals
+    -------
+    taken_back
+        The place in the list of a reading to take back.
+    """
+
+    taken_back = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("kind", "panel")
+        self.setAccessibleName(self.tr("Job card"))
+        box = QVBoxLayout(self)
+        box.setContentsMargins(18, 14, 18, 14)
+        box.setSpacing(6)
+        head = QHBoxLayout()
+        head.addWidget(_toned(self.tr("Job card"), "heading"))
+        head.addStretch(1)
+        self._id = _toned("", "quiet")
+        head.addWidget(self._id)
+        box.addLayout(head)
+        self._title = QLabel()
+        self._title.setWordWrap(True)
+        box.addWidget(self._title)
+        self._symbol = SymbolView()
+        box.addWidget(self._symbol)
+        self._facts = QGridLayout()
+        self._facts.setHorizontalSpacing(12)
+        self._facts.setVerticalSpacing(4)
+        self._facts.setColumnStretch(1, 1)
+        self._values = [self._fact(row, name) for row, name in enumerate(self._names())]
+        box.addLayout(self._facts)
+        line = QFrame()
+        line.setProperty("kind", "line")
+        line.setFixedHeight(1)
+        box.addSpacing(4)
+        box.addWidget(line)
+        box.addWidget(_toned(self.tr("Readings taken"), "heading"))
+        self._none = _toned(self.tr("None yet: seat a leaf and say what it shows."), "quiet")
+        self._none.setWordWrap(True)
+        box.addWidget(self._none)
+        self._rows = QVBoxLayout()
+        self._rows.setSpacing(2)
+        box.addLayout(self._rows)
+        self._shown: tuple[StatedReading, ...] = ()
+        self.rows: list[ReadingRow] = []
+
+    def _names(self) -> tuple[str, str, str, str]:
+        return self.tr("Task"), self.tr("Called for"), self.tr("Joint"), self.tr("Rules")
+
+    def _fact(self, row: int, name: str) -> QLabel:
+        key = _toned(name, "quiet")
+        key.setAlignment(Qt.AlignmentFlag.AlignTop)
+        value = QLabel()
+        value.setWordWrap(True)
+        value.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._facts.addWidget(key, row, 0)
+        self._facts.addWidget(value, row, 1)
+        return value
+
+    def show_state(self, state: BenchState, unit: Unit) -> None:
+        """Show the state's coupon and readings, lengths in `unit`."""
+        coupon = state.coupon
+        self._id.setText(coupon.id)
+        self._title.setText(coupon.title.in_language(words.language()))
+        asked = words.called_for(coupon, unit)
+        size = words.symbol_size(coupon)
+        self._symbol.show_size(
+            size, self.tr("Weld symbol: fillet, {size}, {asked}").format(size=size, asked=asked)
+        )
+        facts = (
+            words.task_words(coupon.task),
+            asked,
+            words.joint_words(coupon.section, unit),
+            words.rules_word(coupon.rules),
+        )
+        for label, text in zip(self._values, facts, strict=True):
+            label.setText(text)
+        if state.readings != self._shown:
+            self._show_readings(state.readings)
+        for row in self.rows:
+            row.remove.setVisible(state.phase == "handling")
+
+    def _show_readings(self, readings: tuple[StatedReading, ...]) -> None:
+        self._shown = readings
+        for row in self.rows:
+            self._rows.removeWidget(row)
+            row.setParent(None)
+            row.deleteLater()
+        self.rows = [ReadingRow(reading) for reading in readings]
+        for index, row in enumerate(self.rows):
+            row.taken_back.connect(lambda index=index: self.taken_back.emit(index))
+            self._rows.addWidget(row)
+        self._none.setVisible(not readings)
+
+
+def _toned(text: str, tone: str) -> QLabel:
+    label = QLabel(text)
+    label.setProperty("tone", tone)
+    return label

@@ -1,0 +1,210 @@
+"""Reasons and readings in the user's language: by code, with the core's English to fall back on."""
+
+from __future__ import annotations
+
+from exercises.grading import Reason
+from geometry.lengths import Unit, format_length
+from geometry.reading import Reading
+from trainer.bench import words
+from trainer.bench.translation import translate
+
+__all__ = ["mark_word", "measure_word", "reason_text", "short_reason", "what_it_shows"]
+
+def mark_word(mark: str) -> str:
+    """What a mark is for."""
+    known = {
+        "face": translate("Debrief", "Face"),
+        "leaf": translate("Debrief", "Leaf"),
+        "edge": translate("Debrief", "Edge"),
+        "seat": translate("Debrief", "Seat"),
+        "legs": translate("Debrief", "Both legs"),
+        "reading": translate("Debrief", "Reading"),
+        "disposition": translate("Debrief", "Disposition"),
+    }
+    return known.get(mark, mark)
+
+
+def measure_word(key: str) -> str:
+    """A measure or a limit by its key."""
+    known = {
+        "leg_base": translate("Debrief", "leg on the base"),
+        "leg_upright": translate("Debrief", "leg on the upright"),
+        "actual_throat": translate("Debrief", "actual throat"),
+        "theoretical_throat": translate("Debrief", "theoretical throat"),
+        "effective_size": translate("Debrief", "effective size"),
+        "effective_throat": translate("Debrief", "effective throat"),
+        "convexity": translate("Debrief", "convexity"),
+        "concavity": translate("Debrief", "concavity"),
+        "undercut_base": translate("Debrief", "undercut in the base"),
+        "undercut_upright": translate("Debrief", "undercut in the upright"),
+        "overlap_base": translate("Debrief", "overlap on the base"),
+        "overlap_upright": translate("Debrief", "overlap on the upright"),
+        "root_opening": translate("Debrief", "root opening"),
+    }
+    return known.get(key, key)
+
+
+def _length(value: object, unit: Unit) -> str:
+    return format_length(float(value), unit) if isinstance(value, (int, float)) else ""
+
+
+def reason_text(reason: Reason, unit: Unit) -> str:
+    """A reason in full, lengths in `unit`."""
+    params = reason.params
+    of_reading = _reading_words(reason, unit)
+    if of_reading:
+        return of_reading
+    if reason.code.startswith("right-"):
+        return _disposition_words(reason, unit)
+    member = str(params.get("member", ""))
+    known = {
+        "face-convex": translate(
+            "Debrief", "The face is convex: {off} beyond the line from toe to toe."
+        ),
+        "face-concave": translate(
+            "Debrief", "The face is hollow: {off} short of the line from toe to toe."
+        ),
+        "face-flat": translate(
+            "Debrief", "The face is flat: {off} off the line from toe to toe."
+        ),
+        "no-reading": translate("Debrief", "No leaf was held to the weld."),
+        "leaf-other": translate(
+            "Debrief",
+            "The limit is {size}: use the leaf of that size or, where the rack has none, the two "
+            "that bracket it.",
+        ),
+        "edge-throat": translate(
+            "Debrief", "A hollow face is read at the throat, with the throat edge."
+        ),
+        "edge-leg": translate(
+            "Debrief",
+            "A convex face is gauged at its legs, with the leg edge: at the throat its crown "
+            "flatters it.",
+        ),
+        "leg-not-gauged": translate(
+            "Debrief", "The leg on the {member} was not gauged with the leg edge."
+        ),
+    }
+    text = known.get(reason.code)
+    if text is None:
+        return reason.text
+    return text.format(
+        off=_length(params.get("off"), unit),
+        size=_length(params.get("size"), unit),
+        member=words.piece_word(member) if member else "",
+    )
+
+
+def _reading_words(reason: Reason, unit: Unit) -> str:
+    """Reasons that speak of one stated reading; empty for others."""
+    params = reason.params
+    index = params.get("reading")
+    if index is None:
+        return ""
+    name = translate("Debrief", "Reading {n}").format(n=int(index) + 1)
+    if reason.code == "seat-in-steel":
+        text = translate("Debrief", "{name}: the leaf stands {depth} inside steel.")
+        return text.format(name=name, depth=_length(params.get("depth"), unit))
+    if reason.code == "seat-open":
+        way = [piece for piece in str(params.get("in_the_way", "")).split(", ") if piece]
+        if not way:
+            return translate("Debrief", "{name}: the leaf is not seated.").format(name=name)
+        text = translate("Debrief", "{name}: the leaf is not seated; in the way: {way}.")
+        return text.format(name=name, way=", ".join(words.piece_word(piece) for piece in way))
+    if reason.code == "reading-other":
+        text = translate("Debrief", "{name}: the leaf shows {state}{gap}; you said {stated}.")
+        gap = params.get("gap")
+        return text.format(
+            name=name,
+            state=words.state_word(str(params.get("state"))).lower(),
+            gap=f" ({_length(gap, unit)})" if gap else "",
+            stated=words.state_word(str(params.get("stated"))).lower(),
+        )
+    return ""
+
+
+def _disposition_words(reason: Reason, unit: Unit) -> str:
+    params = reason.params
+    right = words.disposition_word(str(params.get("right"))).lower()
+    if "keys" in params:
+        keys = ", ".join(measure_word(key) for key in str(params["keys"]).split(", "))
+        text = translate("Debrief", "Right is: {right}. No leaf can settle the {keys} here.")
+        return text.format(right=right, keys=keys)
+    if "key" not in params:
+        text = translate("Debrief", "Right is: {right}. Every measure keeps its limit.")
+        return text.format(right=right)
+    key = str(params["key"])
+    if key.startswith(("undercut", "overlap", "root")):
+        text = translate("Debrief", "Right is: {right}. The {key} is {found}; {limit} is allowed.")
+    else:
+        text = translate(
+            "Debrief", "Right is: {right}. The {key} is {found}; {limit} is called for."
+        )
+    return text.format(
+        right=right,
+        key=measure_word(key),
+        found=_length(params.get("measured"), unit),
+        limit=_length(params.get("limit"), unit),
+    )
+
+
+def short_reason(reason: Reason, unit: Unit) -> str:
+    """A reason in two or three words, for standing beside its place."""
+    params = reason.params
+    member = str(params.get("member", ""))
+    known = {
+        "face-convex": translate("Debrief", "convex, {off}"),
+        "face-concave": translate("Debrief", "hollow, {off}"),
+        "face-flat": translate("Debrief", "flat face"),
+        "no-reading": translate("Debrief", "no reading"),
+        "leaf-other": translate("Debrief", "limit {size}"),
+        "edge-throat": translate("Debrief", "throat edge here"),
+        "edge-leg": translate("Debrief", "legs, not throat"),
+        "leg-not-gauged": translate("Debrief", "not gauged"),
+        "seat-in-steel": translate("Debrief", "inside steel"),
+        "seat-open": translate("Debrief", "not seated"),
+    }
+    if reason.code == "reading-other":
+        return words.state_word(str(params.get("state"))).lower()
+    if reason.code.startswith("right-"):
+        if "measured" not in params:
+            return words.disposition_word(str(params.get("right"))).lower()
+        return f"{measure_word(str(params.get('key')))} {_length(params['measured'], unit)}"
+    text = known.get(reason.code, mark_word(reason.mark))
+    return text.format(
+        off=_length(params.get("off"), unit), size=_length(params.get("size"), unit), member=member
+    )
+
+
+def what_it_shows(shown: Reading, edge: str, unit: Unit) -> str:
+    """What a leaf showed, and what that means."""
+    gap = format_length(shown.gap, unit) if shown.gap is not None else ""
+    if shown.state == "touch":
+        text = (
+            translate("Debrief", "Touch: tip and toe meet; the leg is the leaf's size.")
+            if edge == "leg"
+            else translate("Debrief", "Touch: the spur meets the face, both edges flush.")
+        )
+    elif shown.state == "daylight":
+        text = (
+            translate("Debrief", "Daylight, {gap} from tip to toe: the leg is smaller.")
+            if edge == "leg"
+            else translate("Debrief", "Daylight, {gap} from spur to face: the throat is smaller.")
+        )
+    elif shown.state == "held off":
+        text = (
+            translate("Debrief", "Held off by {gap}: weld metal lies under the tip; the leg is "
+                      "larger.")
+            if edge == "leg"
+            else translate("Debrief", "Held off by {gap}: the spur rides on the face; the throat "
+                           "is larger.")
+        )
+    else:
+        way = ", ".join(dict.fromkeys(words.piece_word(piece) for piece in shown.in_the_way))
+        text = (
+            translate("Debrief", "Not seated, and says nothing; in the way: {way}.")
+            if way
+            else translate("Debrief", "Not seated: it isn't home, and says nothing.")
+        )
+        return text.format(way=way)
+    return text.format(gap=gap)

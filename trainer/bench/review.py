@@ -1,0 +1,126 @@
+"""The debrief, put together: what is shown once a call is on record."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from PySide6.QtCore import QObject, Signal
+
+from geometry.leaf import Leaf
+from geometry.pose import Pose
+from geometry.section import Section
+from trainer.bench.controller import BenchController
+from trainer.bench.debrief_panel import DebriefPanel, NextBar
+from trainer.bench.layout import BenchLayout
+from trainer.bench.picture import unit_of
+from trainer.bench.replay import Player, ReplayPanel
+from trainer.bench.review_picture import review_scene
+from trainer.bench.state import BenchState
+from trainer.bench.truth import Told, Truth, tell, truth_of
+from trainer.look.tokens import LIGHT, Theme
+from trainer.settings import Settings
+
+__all__ = ["Review"]
+
+
+class Review(QObject):
+    """Debrief panel, replay strip, and the picture with the truth over it.
+
+    Signals
+    -------
+    next_asked, again_asked
+        Where to go from here.
+    """
+
+    next_asked = Signal()
+    again_asked = Signal()
+
+    def __init__(self, bench: BenchLayout, controller: BenchController, parent: QObject) -> None:
+        super().__init__(parent)
+        self._canvas = bench.canvas
+        self._controller = controller
+        self.player = Player(self)
+        self.player.changed.connect(self._show_moment)
+        self.panel = DebriefPanel()
+        self.panel.reading_asked.connect(self.player.look_at)
+        self.replay = ReplayPanel(self.player)
+        self.bar = NextBar()
+        self.bar.next_asked.connect(self.next_asked)
+        self.bar.again_asked.connect(self.again_asked)
+        bench.side_box.insertWidget(0, self.panel)
+        bench.foot_box.addWidget(self.replay)
+        bench.pinned_box.addWidget(self.bar)
+        self._settings, self._theme = Settings(), LIGHT
+        self._truth: Truth | None = None
+        self._told: tuple[Told, ...] = ()
+        self._of: BenchState | None = None
+        self._worded: tuple[BenchState, str] | None = None
+
+    def do(self, name: str) -> bool:
+        """Do what a key asks for in a debrief."""
+        keys: dict[str, Callable[[], object]] = {
+            "press home": self.player.play,
+            "move left": lambda: self.player.step(-1),
+            "move right": lambda: self.player.step(1),
+            "state touch": lambda: self.player.cover(not self.player.now.covered),
+            "record": lambda: self.next_asked.emit(),
+            "again": lambda: self.again_asked.emit(),
+        }
+        if name not in keys:
+            return False
+        keys[name]()
+        return True
+
+    def show_state(
+        self, state: BenchState, settings: Settings, theme: Theme, *, last: bool
+    ) -> None:
+        """Show the debrief of a state that has one; else stand aside."""
+        debrief = state.phase == "debrief"
+        for widget in (self.panel, self.replay, self.bar):
+            widget.setVisible(debrief)
+        self._settings, self._theme = settings, theme
+        if not debrief:
+            self.player.stop()
+            self._of = None
+            return
+        self.bar.show_last(last)
+        if self._of is not state:
+            self._of = state
+            self._truth, self._told = truth_of(state.coupon.section), tell(state)
+        unit = unit_of(state.coupon, settings)
+        if self._truth is not None and self._worded != (state, unit):
+            fresh = self._worded is None or self._worded[0] is not state
+            self._worded = (state, unit)
+            self.panel.fill(state, self._truth, self._told, unit)
+            if fresh:
+                self.player.load(state.handling)
+        self._show_moment()
+
+    def _show_moment(self) -> None:
+        """Show the moment, or the reading, that is looked at."""
+        if self._of is None or self._truth is None:
+            return
+        section, leaf, pose = self._moment(self._of)
+        self.panel.show_reading(self.player.now.reading)
+        self.replay.show_playing()
+        self._canvas.set_scene(
+            review_scene(
+                self._of, section, leaf, pose, self._truth, self._told,
+                self._settings, self._theme, covered=self.player.now.covered,
+            )
+        )
+
+    def _moment(self, state: BenchState) -> tuple[Section, Leaf | None, Pose | None]:
+        """Section, leaf and pose at the moment that is looked at."""
+        now, log = self.player.now, self.player.log
+        if now.reading is not None and now.reading < len(self._told):
+            told = self._told[now.reading]
+            return state.section, told.leaf, told.pose
+        if not log.entries:
+            return state.section, None, None
+        frame = self.player.frame
+        whole = state.coupon.section
+        section = state.section if frame.cleaned and not state.section.spatter else whole
+        if frame.leaf is None:
+            return section, None, None
+        return section, frame.leaf.worn(state.coupon.leaf_wear), frame.pose

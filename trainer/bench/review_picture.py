@@ -1,0 +1,97 @@
+"""The scene of the debrief: the truth over the section, reasons beside their places."""
+
+from __future__ import annotations
+
+from exercises.grading import Reason
+from geometry.leaf import Leaf
+from geometry.lengths import Unit, format_length
+from geometry.pose import Pose
+from geometry.section import Section
+from trainer.bench.picture import unit_of
+from trainer.bench.reasons import measure_word, short_reason
+from trainer.bench.state import BenchState
+from trainer.bench.truth import Told, Truth, place_of
+from trainer.canvas.drawing import Vec
+from trainer.canvas.scene import Area, Dimension, Line, Mark, Overlay, Scene
+from trainer.look.tokens import Theme
+from trainer.settings import Settings
+
+__all__ = ["review_scene", "truth_overlays"]
+
+_BESIDE = 20.0
+"""Logical pixels between a member's face and the dimension line of its leg."""
+
+
+def truth_overlays(truth: Truth, unit: Unit) -> tuple[Overlay, ...]:
+    """True legs, the inscribed triangle, and both throats."""
+    measures, root = truth.measures, (0.0, 0.0)
+    effective = (
+        f"{measure_word('effective_throat')} {_said(measures.effective_throat, unit)}"
+    )
+    actual = f"{measure_word('actual_throat')} {_said(measures.actual_throat, unit)}"
+    return (
+        Area(truth.triangle, "limit", f"{measure_word('effective_size')} "
+             f"{_said(measures.effective_size, unit)}"),
+        Line((root, truth.face_near), "shown", actual),
+        Line((root, truth.throat_foot), "limit", effective),
+        Dimension(root, truth.toes[0], _said(measures.leg_base, unit), "truth", -_BESIDE),
+        Dimension(root, truth.toes[1], _said(measures.leg_upright, unit), "truth", _BESIDE),
+    )
+
+
+def _said(length: float, unit: Unit) -> str:
+    return format_length(length, unit, decimals=2 if unit == "mm" else 3)
+
+
+def _reason_marks(
+    state: BenchState, truth: Truth, told: tuple[Told, ...], unit: Unit
+) -> tuple[Overlay, ...]:
+    """One mark for each place, saying every reason that speaks of it."""
+    if state.grade is None:
+        return ()
+    places: dict[Vec, list[tuple[int, Reason]]] = {}
+    for number, reason in enumerate(state.grade.reasons, start=1):
+        x, y = place_of(reason, state.coupon, truth, told)
+        places.setdefault((round(x, 2), round(y, 2)), []).append((number, reason))
+    return tuple(
+        Mark(at, "fault", "; ".join(f"{n} {short_reason(why, unit)}" for n, why in reasons))
+        for at, reasons in places.items()
+    )
+
+
+def review_scene(
+    state: BenchState,
+    section: Section,
+    leaf: Leaf | None,
+    pose: Pose | None,
+    truth: Truth,
+    told: tuple[Told, ...],
+    settings: Settings,
+    theme: Theme,
+    *,
+    covered: bool,
+) -> Scene:
+    """What is seen after a call.
+
+    Parameters
+    ----------
+    section, leaf, pose
+        What lay on the bench at the moment that is looked at.
+    truth, told
+        What was true, and what each reading truly showed.
+    covered
+        Whether the truth and the reasons lie over the picture, or it is looked at bare.
+    """
+    unit = unit_of(state.coupon, settings)
+    overlays = (
+        (*truth_overlays(truth, unit), *_reason_marks(state, truth, told, unit)) if covered else ()
+    )
+    return Scene(
+        section=section,
+        leaf=leaf,
+        pose=pose,
+        overlays=overlays,
+        theme=theme,
+        unit=unit,
+        eye_limit=state.coupon.eye_limit,
+    )

@@ -1,0 +1,288 @@
+"""The bench, put together: one controller, and views that repaint from its state."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from typing import cast
+
+from PySide6.QtCore import QObject, QPoint, Signal
+from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
+from PySide6.QtWidgets import QWidget
+
+from exercises.coupon import Disposition
+from exercises.tray import Tray
+from geometry.leaf import RackName
+from geometry.measures import FaceShape
+from geometry.reading import State
+from trainer.bench import state as changes
+from trainer.bench import words
+from trainer.bench.call_panel import CallPanel, RecordBar
+from trainer.bench.controller import BenchController
+from trainer.bench.hands import Hands
+from trainer.bench.job_card import JobCard
+from trainer.bench.keys import BenchKeys, key_list
+from trainer.bench.layout import BenchLayout
+from trainer.bench.picture import handling_scene, unit_of
+from trainer.bench.rack_panel import RackPanel
+from trainer.bench.recording import record_of
+from trainer.bench.review import Review
+from trainer.bench.state import BenchState
+from trainer.records import Records, RecordsError
+from trainer.settings import LengthUnit
+from trainer.window import MainWindow
+
+__all__ = ["BenchScreen", "Course"]
+
+
+@dataclass(frozen=True, slots=True)
+class Course:
+    """Which coupon of which tray is on the bench."""
+
+    tray: Tray
+    index: int = 0
+
+    @property
+    def last(self) -> bool:
+        """Whether it is the tray's last coupon."""
+        return self.index == len(self.tray.coupons) - 1
+
+    def moved(self, index: int) -> Course:
+        """The same tray at another coupon; past the last comes the first."""
+        return replace(self, index=index % len(self.tray.coupons))
+
+
+class BenchScreen(QObject):
+    """Fills the window's bench with what a coupon needs.
+
+    Parameters
+    ----------
+    window
+        Its bar and settings are listened to.
+    bench
+        Is filled.
+    tray
+        What to begin with.
+    records
+        Where calls go; None keeps none.
+
+    Signals
+    -------
+    announced
+        What was said to a screen reader: contacts only, before a call.
+    """
+
+    announced = Signal(str)
+
+    def __init__(
+        self, window: MainWindow, bench: BenchLayout, tray: Tray, records: Records | None
+    ) -> None:
+        super().__init__(window)
+        self.window = window
+        self.bench = bench
+        self.canvas = bench.canvas
+        self.records = records
+        self.course = Course(tray)
+        self.controller = BenchController(tray.coupons[0], self)
+        self.hands = Hands(self.controller, self.canvas, window)
+        self._said = ""
+        self._fill()
+        self._listen(window)
+        self._keys = BenchKeys(self.do, self)
+        bench.installEventFilter(self._keys)
+        window.keys = key_list()
+        self._arrange(bench.compact)
+        self._show_course()
+        self.show_state()
+
+    def _fill(self) -> None:
+        bench = self.bench
+        self.rack_panel = RackPanel()
+        bench.foot_box.addWidget(self.rack_panel)
+        self.job_card = JobCard()
+        self.call_panel = CallPanel()
+        self.record_bar = RecordBar()
+        bench.side_box.insertWidget(0, self.job_card)
+        bench.side_box.insertWidget(1, self.call_panel)
+        bench.pinned_box.addWidget(self.record_bar)
+        self.review = Review(bench, self.controller, self)
+        self.canvas.setAccessibleName(self.tr("Section of the weld"))
+        order = (self.canvas, self.rack_panel, self.job_card, self.call_panel, self.record_bar)
+        for before, after in zip(order, order[1:], strict=False):
+            QWidget.setTabOrder(before, after)
+
+    def _listen(self, window: MainWindow) -> None:
+        self.controller.changed.connect(self.show_state)
+        self.controller.called.connect(self._put_on_record)
+        panel, call = self.rack_panel, self.call_panel
+        panel.picked.connect(self.hands.pick)
+        panel.pulled.connect(self._pull)
+        panel.let_go.connect(self.hands.let_go)
+        panel.rack_asked.connect(self._show_rack)
+        panel.unit_asked.connect(self._choose_unit)
+        panel.stepped.connect(lambda name: self.do(name, False))
+        self.job_card.taken_back.connect(
+            lambda at: self._change(lambda state, now: changes.without_reading(state, at, now))
+        )
+        call.face_named.connect(self._name_face)
+        call.state_stated.connect(self._state_reading)
+        call.disposition_named.connect(self._name_disposition)
+        call.sureness_named.connect(
+            lambda sure: self._change(lambda state, now: changes.name_sureness(state, sure, now))
+        )
+        self.record_bar.recorded.connect(self.controller.record)
+        self.review.next_asked.connect(lambda: self.go_to(self.course.index + 1))
+        self.review.again_asked.connect(self.again)
+        window.coupon_asked.connect(self.go_to)
+        window.settings_changed.connect(self.show_state)
+        window.theme_changed.connect(self.show_state)
+        self.bench.compacted.connect(self._arrange)
+
+    # What is asked for
+
+    def do(self, name: str, shift: bool) -> bool:
+        """Do what a key or a step button asks for; whether it meant anything here."""
+        if self._look(name):
+            return True
+        if self.controller.state.phase == "debrief":
+            return self.review.do(name)
+        if name == "record":
+            self.controller.record()
+        elif name.startswith("state "):
+            self._state_reading(name.removeprefix("state "))
+        else:
+            return self.hands.do(name, coarse=shift)
+        return True
+
+    def _look(self, name: str) -> bool:
+        canvas = self.canvas
+        looks: dict[str, Callable[[], None]] = {
+            "zoom in": canvas.zoom_in,
+            "zoom out": canvas.zoom_out,
+            "fit": canvas.fit,
+            "loupe": self._switch_loupe,
+        }
+        if name not in looks:
+            return False
+        looks[name]()
+        return True
+
+    def open_tray(self, tray: Tray) -> None:
+        """Lay out the first coupon of another tray."""
+        self.course = Course(tray)
+        self._lay_out()
+
+    def go_to(self, index: int) -> None:
+        """Lay out another coupon of the tray."""
+        self.course = self.course.moved(index)
+        self._lay_out()
+
+    def again(self) -> None:
+        """Lay the same coupon out anew."""
+        self._lay_out()
+
+    def _lay_out(self) -> None:
+        self.controller.lay_out(self.course.tray.coupons[self.course.index])
+        self._show_course()
+        self.canvas.fit()
+        self.canvas.setFocus()
+
+    def _change(self, change: Callable[[BenchState, float], BenchState]) -> None:
+        self.controller.do(change)
+
+    def _show_rack(self, name: str) -> None:
+        self._change(lambda state, now: changes.show_rack(state, cast(RackName, name)))
+
+    def _name_face(self, face: str) -> None:
+        self._change(lambda state, now: changes.name_face(state, cast(FaceShape, face), now))
+
+    def _state_reading(self, shown: str) -> None:
+        self._change(lambda state, now: changes.state_reading(state, cast(State, shown), now))
+
+    def _name_disposition(self, value: str) -> None:
+        wanted = cast(Disposition, value)
+        self._change(lambda state, now: changes.name_disposition(state, wanted, now))
+
+    def _choose_unit(self, unit: str) -> None:
+        wanted = cast(LengthUnit, unit)
+        self.window.change_settings(replace(self.window.settings, unit=wanted))
+
+    def _switch_loupe(self) -> None:
+        settings = self.window.settings
+        self.window.change_settings(replace(settings, loupe=not settings.loupe))
+
+    def _pull(self, mark: str, at: QPoint) -> None:
+        button = next(b for b in self.rack_panel.rack.buttons if b.leaf.mark == mark)
+        self.hands.pull(mark, at, button.grab())
+
+    # What is shown
+
+    def show_state(self) -> None:
+        """Repaint every view from the state."""
+        state, window = self.controller.state, self.window
+        settings, theme = window.settings, window.theme
+        self.controller.reduced_motion = theme.reduced_motion
+        unit = unit_of(state.coupon, settings)
+        debrief = state.phase == "debrief"
+        self.rack_panel.setVisible(not debrief)
+        self.call_panel.setVisible(not debrief)
+        self.record_bar.setVisible(not debrief)
+        self.review.show_state(state, settings, theme, last=self.course.last)
+        self.job_card.show_state(state, unit)
+        if not debrief:
+            self.rack_panel.show_state(state, theme, unit, loupe=settings.loupe)
+            self.call_panel.show_state(state)
+            self.record_bar.show_state(state)
+            self.canvas.set_scene(
+                handling_scene(state, self.controller.shown_pose, settings, theme)
+            )
+            self._announce(state)
+
+    def _show_course(self) -> None:
+        tag = words.language()
+        tray = self.course.tray
+        titles = [coupon.title.in_language(tag) or coupon.id for coupon in tray.coupons]
+        self.window.bar.show_tray(tray.title.in_language(tag), titles, self.course.index)
+
+    def _arrange(self, compact: bool) -> None:
+        self.rack_panel.set_compact(compact)
+
+    def _announce(self, state: BenchState) -> None:
+        """Tell a screen reader which parts touch, once the leaf is at rest."""
+        if state.hand is not None or self.controller.moving:
+            return
+        if state.leaf is None:
+            text = self.tr("No leaf in hand")
+        else:
+            text = self.tr("{leaf}: {contacts}").format(
+                leaf=f"{state.leaf.mark}, {words.edge_word(state.leaf.edge)}",
+                contacts=words.contacts(state.touches),
+            )
+        if text == self._said:
+            return
+        self._said = text
+        self.canvas.setAccessibleDescription(text)
+        self.announced.emit(text)
+        if QAccessible.isActive():
+            QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self.canvas, text))
+
+    def _put_on_record(self) -> None:
+        if self.records is None:
+            return
+        canvas = self.canvas
+        lens = canvas.lens
+        zoom = {
+            "picture": canvas.view.device_scale,
+            "loupe": lens.view.device_scale if lens is not None else None,
+        }
+        try:
+            self.records.add(record_of(self.controller.state, zoom))
+        except RecordsError as error:
+            self.window.show_notice(
+                self.tr("The call could not be kept"),
+                self.tr(
+                    "The debrief is shown all the same, but the call is not in the records.\n\n"
+                    "{file}: {reason}\n\nFree some space there, or make the folder writable, "
+                    "and judge the coupon again."
+                ).format(file=error.path, reason=error.reason),
+            )

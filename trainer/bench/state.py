@@ -1,0 +1,294 @@
+"""What stands on the bench: one frozen value, replaced whole by every gesture.
+
+No Qt here: widgets call these functions through the controller and repaint from what they return.
+Times are milliseconds of any monotonic clock and always come from the caller.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from typing import Final, Literal
+
+from exercises.attempt import Attempt, StatedReading
+from exercises.coupon import Coupon, Disposition
+from exercises.grading import Grade, grade
+from exercises.handling import Entry, HandlingLog
+from geometry.contact import Touch
+from geometry.curves import Vec
+from geometry.joint import Member
+from geometry.leaf import Leaf, RackName
+from geometry.measures import FaceShape
+from geometry.pose import Pose
+from geometry.reading import State
+from geometry.section import Section
+
+__all__ = [
+    "MERGE_WITHIN",
+    "BenchState",
+    "Hold",
+    "Phase",
+    "attempt_of",
+    "call",
+    "cleaned",
+    "logged",
+    "name_disposition",
+    "name_face",
+    "name_sureness",
+    "open_coupon",
+    "rack_for",
+    "seat_of",
+    "show_rack",
+    "state_reading",
+    "stepped",
+    "undone",
+    "with_leaf",
+    "without_reading",
+]
+
+Phase = Literal["handling", "debrief"]
+
+_SMALL: Final = frozenset({"nudge", "turn", "sure"})
+
+MERGE_WITHIN: Final = 400.0
+"""ms: steps of one kind that follow each other faster than this are one gesture, so one undo."""
+
+
+@dataclass(frozen=True, slots=True)
+class Hold:
+    """A hand on the blade.
+
+    Parameters
+    ----------
+    grab
+        The held point in the leaf's frame, mm.
+    pointer
+        Where the hand wants it, mm in the section's frame.
+    angle
+        What the wrist wants, degrees.
+    flush_since
+        ms, when the leaf last fell flush under this hand; None while it isn't.
+    """
+
+    grab: Vec
+    pointer: Vec
+    angle: float
+    flush_since: float | None = None
+
+
+@dataclass(frozen=True, slots=True, eq=False)
+class BenchState:
+    """One moment at the bench.
+
+    Parameters
+    ----------
+    coupon
+        What is to be judged, as the tray has it.
+    section
+        The coupon's section as it stands: maybe with its toes cleaned.
+    rack
+        Which set of leaves hangs on the rack.
+    leaf, pose
+        The leaf in the hand's reach and where it lies; both None while it hangs on the rack.
+    hand
+        The hand on it, if any.
+    touches
+        Where the leaf touched steel after its last move.
+    way
+        The poses of the last move, first to last: for showing it, never for reading it.
+    readings, face, disposition, sure
+        What has been stated so far.
+    handling, began
+        The recorded path, and the ms of the clock at which it began.
+    refused
+        How many moves were refused so far; a view that sees it rise shakes the leaf.
+    phase, grade
+        `debrief` with a grade once the call is on record.
+    before
+        The value to go back to; one for each gesture.
+    step
+        Kind and ms of the last gesture, for merging quick repeats.
+    """
+
+    coupon: Coupon
+    section: Section
+    rack: RackName
+    leaf: Leaf | None = None
+    pose: Pose | None = None
+    hand: Hold | None = None
+    touches: tuple[Touch, ...] = ()
+    way: tuple[Pose, ...] = ()
+    readings: tuple[StatedReading, ...] = ()
+    face: FaceShape | None = None
+    disposition: Disposition | None = None
+    sure: float | None = None
+    handling: HandlingLog = field(default_factory=HandlingLog)
+    began: float | None = None
+    refused: int = 0
+    phase: Phase = "handling"
+    grade: Grade | None = None
+    before: BenchState | None = field(default=None, repr=False)
+    step: tuple[str, float] = ("", 0.0)
+
+    @property
+    def cleaned(self) -> bool:
+        """Whether the toes are clean: nothing left to chip off."""
+        return not self.section.spatter
+
+    @property
+    def can_call(self) -> bool:
+        """Whether enough has been stated to put it on record."""
+        if self.phase != "handling" or self.face is None:
+            return False
+        if self.coupon.task == "judge":
+            return self.disposition is not None
+        return bool(self.readings)
+
+
+def rack_for(coupon: Coupon) -> RackName:
+    """The rack that hangs there when a coupon is laid out: in the callout's own unit."""
+    return "inch" if coupon.callout.text.endswith("in") else "metric"
+
+
+def open_coupon(coupon: Coupon) -> BenchState:
+    """Lay `coupon` out: all leaves on the rack, nothing stated."""
+    return BenchState(coupon, coupon.section, rack_for(coupon))
+
+
+def stepped(state: BenchState, kind: str, now: float) -> BenchState:
+    """Begin a gesture: what is now becomes the value that undo goes back to.
+
+    A small step of the same kind within `MERGE_WITHIN` ms of the last one belongs to it.
+    """
+    last, at = state.step
+    merges = kind in _SMALL and kind == last and 0.0 <= now - at <= MERGE_WITHIN
+    if merges and state.before is not None:
+        return replace(state, step=(kind, now))
+    return replace(state, before=state, step=(kind, now))
+
+
+def logged(state: BenchState, event: str, now: float) -> BenchState:
+    """Add the leaf's pose and `event` to the handling; the first entry starts its clock."""
+    began = now if state.began is None else state.began
+    pose = state.pose or Pose(0.0, 0.0)
+    entry = Entry(round(now - began), pose.x, pose.y, pose.angle, pose.turned, event)
+    return replace(state, began=began, handling=state.handling.added(entry))
+
+
+def with_leaf(event: str, state: BenchState) -> str:
+    """An event that says which leaf, by which end, lies on the bench after it.
+
+    Examples
+    --------
+    >>> from geometry.leaf import leaf_of_mark
+    >>> from types import SimpleNamespace
+    >>> with_leaf("pick", SimpleNamespace(leaf=leaf_of_mark("8 mm")))
+    'pick 8 mm leg'
+    """
+    return event if state.leaf is None else f"{event} {state.leaf.mark} {state.leaf.edge}"
+
+
+def undone(state: BenchState, now: float) -> BenchState:
+    """Go back one gesture. The handling keeps what was done and gains an ``undo``."""
+    if state.before is None or state.phase != "handling":
+        return state
+    back = replace(
+        state.before,
+        handling=state.handling,
+        began=state.began,
+        rack=state.rack,
+        hand=None,
+        way=(),
+        refused=state.refused,
+    )
+    soiled = " spattered" if back.section.spatter else ""
+    return logged(back, with_leaf("undo", back) + soiled, now)
+
+
+def show_rack(state: BenchState, rack: RackName) -> BenchState:
+    """Hang another set on the rack. The leaf in use stays."""
+    return replace(state, rack=rack)
+
+
+def cleaned(state: BenchState, now: float) -> BenchState:
+    """Chip the spatter off both toes. The leaf stays where it is: nothing pulls it down."""
+    if state.cleaned or state.phase != "handling":
+        return state
+    began = stepped(state, "clean", now)
+    return logged(replace(began, section=state.section.cleaned(), way=()), "clean", now)
+
+
+def seat_of(leaf: Leaf, pose: Pose) -> Member:
+    """Which member a leaf is `on` as it lies: the one that its tip reads.
+
+    The throat edge is never turned and lies the same on either; rules count it on the base.
+    """
+    return "base" if leaf.edge == "throat" or pose.turned else "upright"
+
+
+def state_reading(state: BenchState, shown: State, now: float) -> BenchState:
+    """State what the leaf shows at this seat; a second word on the same seat replaces the first."""
+    if state.leaf is None or state.pose is None or state.phase != "handling":
+        return state
+    stated = StatedReading(
+        leaf=state.leaf.mark,
+        edge=state.leaf.edge,
+        on=seat_of(state.leaf, state.pose),
+        pose=state.pose,
+        state=shown,
+    )
+    others = tuple(reading for reading in state.readings if not _same_seat(reading, stated))
+    began = stepped(state, "state", now)
+    return logged(replace(began, readings=(*others, stated)), f"state {shown}", now)
+
+
+def _same_seat(one: StatedReading, other: StatedReading) -> bool:
+    return (one.leaf, one.edge, one.on) == (other.leaf, other.edge, other.on)
+
+
+def without_reading(state: BenchState, index: int, now: float) -> BenchState:
+    """Take back the stated reading at `index`."""
+    if state.phase != "handling" or not 0 <= index < len(state.readings):
+        return state
+    kept = state.readings[:index] + state.readings[index + 1 :]
+    return logged(replace(stepped(state, "unstate", now), readings=kept), "take back", now)
+
+
+def name_face(state: BenchState, face: FaceShape, now: float) -> BenchState:
+    """Name the face."""
+    if state.phase != "handling":
+        return state
+    return replace(stepped(state, "face", now), face=face)
+
+
+def name_disposition(state: BenchState, disposition: Disposition, now: float) -> BenchState:
+    """Choose what should happen to the weld."""
+    if state.phase != "handling":
+        return state
+    return replace(stepped(state, "disposition", now), disposition=disposition)
+
+
+def name_sureness(state: BenchState, sure: float, now: float) -> BenchState:
+    """Say how sure the call is, 0 to 1."""
+    if state.phase != "handling":
+        return state
+    return replace(stepped(state, "sure", now), sure=min(1.0, max(0.0, sure)))
+
+
+def attempt_of(state: BenchState) -> Attempt:
+    """What has been stated, as an attempts file holds it."""
+    judged = state.coupon.task == "judge"
+    return Attempt(
+        coupon=state.coupon.id,
+        face=state.face,
+        readings=state.readings,
+        disposition=state.disposition if judged else None,
+        sure=state.sure,
+    )
+
+
+def call(state: BenchState, now: float) -> BenchState:
+    """Put the call on record and grade it, by the same code as the command."""
+    if not state.can_call:
+        return state
+    ended = logged(replace(state, hand=None, way=()), "call", now)
+    return replace(ended, phase="debrief", grade=grade(state.coupon, attempt_of(state)))

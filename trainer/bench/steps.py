@@ -1,0 +1,163 @@
+"""A button for everything that a hand can do, each with its key beside it."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
+
+from PySide6.QtCore import QSize, Qt, Signal
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
+
+from trainer.bench.glyph import Glyph, GlyphShape
+from trainer.bench.state import BenchState
+from trainer.bench.translation import QT_TRANSLATE_NOOP, translate
+
+__all__ = ["MOVES", "STEPS", "Step", "StepButton", "StepPanel"]
+
+_CONTEXT: Final = "Steps"
+
+
+@dataclass(frozen=True, slots=True)
+class Step:
+    """One thing to do.
+
+    Parameters
+    ----------
+    name
+        What the screen calls it.
+    word
+        What the button says (English; translated when shown).
+    key
+        The key beside it; for a sign that shows its own key (an arrow), how it is spoken.
+    sign
+        A sign instead of the word, for buttons that are too small for one.
+    """
+
+    name: str
+    word: str
+    key: str
+    sign: GlyphShape = ""
+
+    @property
+    def said(self) -> str:
+        """The word in the user's language."""
+        return translate(_CONTEXT, self.word)
+
+
+MOVES: Final = (
+    Step("turn left", QT_TRANSLATE_NOOP("Steps", "Turn left"), ",", "turn left"),
+    Step("move up", QT_TRANSLATE_NOOP("Steps", "Move up"), "", "up"),
+    Step("turn right", QT_TRANSLATE_NOOP("Steps", "Turn right"), ".", "turn right"),
+    Step("move left", QT_TRANSLATE_NOOP("Steps", "Move left"), "", "left"),
+    Step("move down", QT_TRANSLATE_NOOP("Steps", "Move down"), "", "down"),
+    Step("move right", QT_TRANSLATE_NOOP("Steps", "Move right"), "", "right"),
+)
+
+STEPS: Final = (
+    Step("press home", QT_TRANSLATE_NOOP("Steps", "Press home"), QT_TRANSLATE_NOOP("Steps", "Space")),
+    Step("turn over", QT_TRANSLATE_NOOP("Steps", "Turn over"), "F"),
+    Step("swap ends", QT_TRANSLATE_NOOP("Steps", "Swap ends"), "E"),
+    Step("clean toes", QT_TRANSLATE_NOOP("Steps", "Clean toes"), "C"),
+    Step("put back", QT_TRANSLATE_NOOP("Steps", "Put back"), "Esc"),
+    Step("undo", QT_TRANSLATE_NOOP("Steps", "Undo"), "Z"),
+)
+
+
+class StepButton(QPushButton):
+    """A button with a word or a sign, and its key."""
+
+    def __init__(self, step: Step, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.step = step
+        key = translate(_CONTEXT, step.key) if step.key else ""
+        self.setProperty("kind", "step")
+        self.setAutoDefault(False)
+        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.setAccessibleName(step.said)
+        self.setAccessibleDescription(key)
+        self.setToolTip(f"{step.said}  {key}".rstrip())
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(8, 3, 8, 3)
+        row.setSpacing(6)
+        if step.sign:
+            row.setContentsMargins(6, 3, 6, 3)
+            self.setAutoRepeat(True)
+            self.setAutoRepeatDelay(350)
+            self.setAutoRepeatInterval(60)
+            row.addStretch(1)
+            row.addWidget(Glyph(step.sign, self))
+        else:
+            row.addWidget(_label(step.said, "step"))
+            row.addStretch(1)
+        if key:
+            row.addWidget(_label(key, "key"))
+        if step.sign:
+            row.addStretch(1)
+
+    def sizeHint(self) -> QSize:
+        """As large as what it says."""
+        layout = self.layout()
+        hint = layout.sizeHint() if layout is not None else super().sizeHint()
+        return hint.expandedTo(QSize(36, 28))
+
+    def minimumSizeHint(self) -> QSize:
+        """No smaller than what it says."""
+        return self.sizeHint()
+
+
+def _label(text: str, tone: str) -> QLabel:
+    label = QLabel(text)
+    label.setProperty("tone", tone)
+    label.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+    return label
+
+
+class StepPanel(QWidget):
+    """All step buttons: a pad for moving and turning, and the named steps.
+
+    Signals
+    -------
+    stepped
+        The name of a step whose button was pressed.
+    """
+
+    stepped = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setAccessibleName(self.tr("Move the leaf"))
+        self.buttons = {step.name: StepButton(step, self) for step in (*MOVES, *STEPS)}
+        for name, button in self.buttons.items():
+            button.clicked.connect(lambda _=False, name=name: self.stepped.emit(name))
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setSpacing(4)
+        self.arrange(columns=2)
+
+    def arrange(self, *, columns: int) -> None:
+        """Lay the named steps out in 2 columns beside the pad, or in 6 below it."""
+        for button in self.buttons.values():
+            self._grid.removeWidget(button)
+        wide = columns > 2
+        for index, step in enumerate(MOVES):
+            at = (0, index) if wide else (index // 3, index % 3)
+            self._grid.addWidget(self.buttons[step.name], *at)
+        for index, step in enumerate(STEPS):
+            at = (1, index) if wide else (index % 3, 4 + index // 3)
+            self._grid.addWidget(self.buttons[step.name], *at)
+        self._grid.setColumnMinimumWidth(3, 0 if wide else 8)
+
+    def show_state(self, state: BenchState) -> None:
+        """Grey what can't be done now, for reasons that a glance at the bench shows too."""
+        handling = state.phase == "handling"
+        leaf_out = handling and state.leaf is not None
+        for name, button in self.buttons.items():
+            if name == "undo":
+                enabled = handling and state.before is not None
+            elif name == "clean toes":
+                # Always offered: greying it on clean toes would say whether there is spatter.
+                enabled = handling
+            else:
+                enabled = leaf_out
+            button.setEnabled(enabled)

@@ -1,0 +1,205 @@
+"""What the bench says: names of members, edges, states, pieces and tasks, in the user's language.
+
+Every text is looked up when it is asked for, so that a change of language needs no restart.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QLocale
+
+from exercises.attempt import StatedReading
+from exercises.coupon import Coupon
+from exercises.rules import RULE_SETS
+from geometry.contact import Touch
+from geometry.lengths import Unit, format_length, inch_fraction
+from geometry.section import Section
+from trainer.bench.translation import translate
+
+__all__ = [
+    "called_for",
+    "contacts",
+    "disposition_word",
+    "edge_word",
+    "face_word",
+    "joint_words",
+    "language",
+    "leg_word",
+    "length_word",
+    "piece_word",
+    "reading_seat",
+    "reading_tool",
+    "rules_word",
+    "state_word",
+    "symbol_size",
+    "task_words",
+]
+
+
+def language() -> str:
+    """The tag of the language that the program speaks."""
+    return QLocale().name()
+
+
+def length_word(length: float, unit: Unit) -> str:
+    """A length to the precision that a person can use: two places of mm, three of an inch."""
+    return format_length(length, unit)
+
+
+def _in_unit(length: float, text: str, unit: Unit) -> str:
+    """A nominal length in `unit`; as the drawing states it where that is its own unit."""
+    if text.endswith(unit):
+        return text
+    if unit == "in" and inch_fraction(length) is None:
+        return format_length(length, "in")
+    return format_length(length, unit)
+
+
+def symbol_size(coupon: Coupon) -> str:
+    """The size as it stands on the symbol: ``z8``, ``a5``, ``5/16``.
+
+    Drawings in millimetres put the letter before the size; drawings in inches state the leg bare.
+    """
+    number = coupon.callout.text.removesuffix("mm").removesuffix("in").strip()
+    inch_leg = coupon.callout.text.endswith("in") and coupon.callout.measure == "leg"
+    return number if inch_leg else f"{coupon.callout.prefix}{number}"
+
+
+def called_for(coupon: Coupon, unit: Unit) -> str:
+    """What the drawing asks: ``8 mm leg, both members``."""
+    size = _in_unit(coupon.callout.size, coupon.callout.text, unit)
+    if coupon.callout.measure == "leg":
+        return translate("Bench", "{size} leg, both members").format(size=size)
+    return translate("Bench", "{size} throat").format(size=size)
+
+
+def joint_words(section: Section, unit: Unit) -> str:
+    """The joint: ``T, 90°, plates 12 mm, tight fit``."""
+    joint = section.joint
+    kind = (
+        translate("Bench", "T")
+        if abs(joint.angle - 90.0) < 1e-9
+        else translate("Bench", "skewed T")
+    )
+    base, upright = (length_word(joint.thickness(member), unit) for member in ("base", "upright"))
+    plates = (
+        translate("Bench", "plates {size}").format(size=base)
+        if base == upright
+        else translate("Bench", "base {base}, upright {upright}").format(base=base, upright=upright)
+    )
+    fit = (
+        translate("Bench", "root opening {size}").format(size=length_word(joint.root_opening, unit))
+        if joint.root_opening > 0.0
+        else translate("Bench", "tight fit")
+    )
+    return f"{kind}, {joint.angle:g}\u00b0, {plates}, {fit}"
+
+
+def rules_word(rules: str) -> str:
+    """A rule set by its id: its title, and every line of it."""
+    found = RULE_SETS[rules]
+    tag = language()
+    lines = " ".join(line.in_language(tag) for line in found.lines)
+    return f"{found.title.in_language(tag)}. {lines}"
+
+
+def task_words(task: str) -> str:
+    """What the coupon asks of the learner."""
+    return {
+        "read": translate("Bench", "Seat the leaf and state what it shows."),
+        "size": translate("Bench", "Find the largest leaf that this weld meets."),
+        "judge": translate("Bench", "Judge this weld against its callout."),
+    }[task]
+
+
+def face_word(face: str) -> str:
+    """``convex``, ``flat``, ``concave`` as the bench says them."""
+    return {
+        "convex": translate("Bench", "Convex"),
+        "flat": translate("Bench", "Flat"),
+        "concave": translate("Bench", "Hollow"),
+    }[face]
+
+
+def state_word(state: str) -> str:
+    """A leaf's state."""
+    return {
+        "touch": translate("Bench", "Touch"),
+        "daylight": translate("Bench", "Daylight"),
+        "held off": translate("Bench", "Held off"),
+        "not seated": translate("Bench", "Not seated"),
+    }[state]
+
+
+def disposition_word(disposition: str) -> str:
+    """What should happen to the weld."""
+    return {
+        "accept": translate("Bench", "Accept"),
+        "add weld metal": translate("Bench", "Add weld metal"),
+        "dress back": translate("Bench", "Dress back"),
+        "refer": translate("Bench", "Refer"),
+    }[disposition]
+
+
+def edge_word(edge: str) -> str:
+    """Which end of the leaf works."""
+    return {"leg": translate("Bench", "leg edge"), "throat": translate("Bench", "throat edge")}[
+        edge
+    ]
+
+
+def leg_word(member: str) -> str:
+    """The leg that a tip on `member` reads."""
+    return {"base": translate("Bench", "Base leg"), "upright": translate("Bench", "Upright leg")}[
+        member
+    ]
+
+
+def reading_seat(reading: StatedReading) -> str:
+    """What a stated reading is of: a leg or the throat."""
+    return (
+        translate("Bench", "Throat")
+        if reading.edge == "throat"
+        else leg_word(reading.on or "upright")
+    )
+
+
+def reading_tool(reading: StatedReading) -> str:
+    """The leaf and edge of a stated reading: ``8 mm leaf, leg edge``."""
+    return translate("Bench", "{mark} leaf, {edge}").format(
+        mark=reading.leaf or "", edge=edge_word(reading.edge or "leg")
+    )
+
+
+def piece_word(piece: str) -> str:
+    """A piece of the leaf or of the section, as a person calls it."""
+    if piece.startswith("spatter"):
+        return translate("Bench", "spatter")
+    known = {
+        "long": translate("Bench", "long edge"),
+        "end": translate("Bench", "end edge"),
+        "arc": translate("Bench", "arc"),
+        "back": translate("Bench", "back"),
+        "tip": translate("Bench", "tip"),
+        "spur": translate("Bench", "spur"),
+        "base": translate("Bench", "base"),
+        "upright": translate("Bench", "upright"),
+        "face": translate("Bench", "weld face"),
+        "overlap_base": translate("Bench", "lip on the base"),
+        "overlap_upright": translate("Bench", "lip on the upright"),
+        "undercut_base": translate("Bench", "groove in the base"),
+        "undercut_upright": translate("Bench", "groove in the upright"),
+    }
+    return known.get(piece, translate("Bench", "plate"))
+
+
+def contacts(touches: Sequence[Touch]) -> str:
+    """Which parts touch, and nothing more: ``long edge on base; tip on upright``."""
+    pairs = dict.fromkeys(
+        translate("Bench", "{leaf} on {steel}").format(
+            leaf=piece_word(touch.moving), steel=piece_word(touch.fixed)
+        )
+        for touch in touches
+    )
+    return "; ".join(pairs) if pairs else translate("Bench", "touches nothing")

@@ -1,0 +1,180 @@
+"""Dialogs that say something: a file that is broken, something unforeseen, keys, about."""
+
+from __future__ import annotations
+
+import platform
+import traceback
+from collections.abc import Sequence
+from dataclasses import dataclass
+from types import TracebackType
+
+from PySide6.QtCore import QCoreApplication, Qt, qVersion
+from PySide6.QtGui import QGuiApplication
+from PySide6.QtWidgets import (
+    QDialog,
+    QDialogButtonBox,
+    QGridLayout,
+    QLabel,
+    QPlainTextEdit,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+__all__ = ["FaultRow", "FaultsDialog", "KeysDialog", "Notice", "UnforeseenDialog", "about_words"]
+
+
+@dataclass(frozen=True, slots=True)
+class FaultRow:
+    """One fault of a file: where, what is wrong, what would be right."""
+
+    place: str
+    wrong: str
+    right: str
+
+
+class Notice(QDialog):
+    """A titled dialog with a body and a closing button.
+
+    Parameters
+    ----------
+    title
+        Heading, and title of the dialog.
+    text
+        A paragraph under it; may be empty.
+    """
+
+    def __init__(self, title: str, text: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(title)
+        self.setModal(True)
+        self.body = QVBoxLayout(self)
+        self.body.setContentsMargins(24, 20, 24, 18)
+        self.body.setSpacing(12)
+        heading = QLabel(title)
+        heading.setProperty("tone", "title")
+        heading.setWordWrap(True)
+        self.body.addWidget(heading)
+        if text:
+            paragraph = QLabel(text)
+            paragraph.setWordWrap(True)
+            paragraph.setTextFormat(Qt.TextFormat.PlainText)
+            paragraph.setMinimumWidth(420)
+            self.body.addWidget(paragraph)
+        self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
+        self.buttons.rejected.connect(self.reject)
+
+    def finish(self) -> None:
+        """Put the buttons at the end; call it once the body is filled."""
+        self.body.addWidget(self.buttons)
+
+
+class FaultsDialog(Notice):
+    """Why a file was not opened: every fault at once, and that nothing has changed."""
+
+    def __init__(self, file: str, faults: Sequence[FaultRow], parent: QWidget | None = None) -> None:
+        super().__init__(
+            QCoreApplication.translate("FaultsDialog", "This tray can't be opened"),
+            QCoreApplication.translate(
+                "FaultsDialog", "{file}\n\nThe tray that is open stays as it was."
+            ).format(file=file),
+            parent,
+        )
+        holder = QWidget()
+        rows = QVBoxLayout(holder)
+        rows.setContentsMargins(0, 0, 8, 0)
+        rows.setSpacing(12)
+        for fault in faults:
+            rows.addLayout(self._row(fault))
+        rows.addStretch(1)
+        scroll = QScrollArea()
+        scroll.setWidgetResizable(True)
+        scroll.setWidget(holder)
+        scroll.setMinimumSize(460, min(300, 40 + 84 * len(faults)))
+        scroll.setAccessibleName(self.tr("Faults"))
+        self.body.addWidget(scroll, 1)
+        self.finish()
+
+    def _row(self, fault: FaultRow) -> QGridLayout:
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(12)
+        grid.setVerticalSpacing(2)
+        grid.setColumnStretch(1, 1)
+        words = (
+            (self.tr("Place"), fault.place or self.tr("whole file")),
+            (self.tr("Wrong"), fault.wrong),
+            (self.tr("Right would be"), fault.right),
+        )
+        for row, (name, text) in enumerate(words):
+            key, value = QLabel(name), QLabel(text)
+            key.setProperty("tone", "quiet")
+            key.setAlignment(Qt.AlignmentFlag.AlignTop)
+            value.setWordWrap(True)
+            value.setTextFormat(Qt.TextFormat.PlainText)
+            value.setTextInteractionFlags(
+                Qt.TextInteractionFlag.TextSelectableByMouse
+                | Qt.TextInteractionFlag.TextSelectableByKeyboard
+            )
+            grid.addWidget(key, row, 0)
+            grid.addWidget(value, row, 1)
+        return grid
+
+
+class KeysDialog(Notice):
+    """Which key does what."""
+
+    def __init__(self, keys: Sequence[tuple[str, str]], parent: QWidget | None = None) -> None:
+        super().__init__(QCoreApplication.translate("KeysDialog", "Keys at the bench"), "", parent)
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(20)
+        grid.setVerticalSpacing(4)
+        half = (len(keys) + 1) // 2
+        for index, (key, what) in enumerate(keys):
+            row, column = index % half, 3 * (index // half)
+            name = QLabel(key)
+            name.setProperty("tone", "key")
+            grid.addWidget(name, row, column)
+            grid.addWidget(QLabel(what), row, column + 1)
+        grid.setColumnMinimumWidth(2, 16)
+        self.body.addLayout(grid)
+        self.finish()
+
+
+class UnforeseenDialog(Notice):
+    """Something went wrong that nobody foresaw: what to do, and the details to send along."""
+
+    def __init__(
+        self,
+        kind: type[BaseException],
+        error: BaseException,
+        trace: TracebackType | None,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(
+            QCoreApplication.translate("UnforeseenDialog", "Something went wrong"),
+            QCoreApplication.translate(
+                "UnforeseenDialog",
+                "The last action may not have been done. What you have on the bench is still "
+                "there: go on, or undo the last step (Z). If it happens again, close the program "
+                "and open it anew; calls on record are kept. The details below help to mend it.",
+            ),
+            parent,
+        )
+        lines = "".join(traceback.format_exception(kind, error, trace))
+        self.details = QPlainTextEdit(f"{about_words()}\n\n{lines}")
+        self.details.setReadOnly(True)
+        self.details.setAccessibleName(self.tr("Details"))
+        self.details.setMinimumSize(480, 180)
+        self.body.addWidget(self.details, 1)
+        copy = self.buttons.addButton(
+            self.tr("Copy details"), QDialogButtonBox.ButtonRole.ActionRole
+        )
+        copy.clicked.connect(
+            lambda: QGuiApplication.clipboard().setText(self.details.toPlainText())
+        )
+        self.finish()
+
+
+def about_words() -> str:
+    """The versions that a report of trouble needs."""
+    return f"Toe & Throat; Python {platform.python_version()}; Qt {qVersion()}; {platform.platform()}"

@@ -1,0 +1,86 @@
+"""What one person prefers, kept between starts. No Qt here."""
+
+from __future__ import annotations
+
+import json
+import os
+from dataclasses import asdict, dataclass, fields, replace
+from pathlib import Path
+from typing import Final, Literal
+
+__all__ = ["Appearance", "LengthUnit", "Settings", "load_settings", "save_settings"]
+
+Appearance = Literal["system", "light", "dark"]
+LengthUnit = Literal["mm", "in"]
+
+_CHOICES: Final[dict[str, tuple[object, ...]]] = {
+    "appearance": ("system", "light", "dark"),
+    "unit": ("mm", "in"),
+    "loupe": (True, False),
+    "first_start_seen": (True, False),
+}
+
+
+@dataclass(frozen=True, slots=True)
+class Settings:
+    """Preferences, replaced whole.
+
+    Parameters
+    ----------
+    appearance
+        Light, dark, or as the system has it.
+    unit
+        What lengths are shown in; None is the unit of the coupon's own callout.
+    loupe
+        Whether the loupe stands on the tip.
+    first_start_seen
+        Whether the card of the first start has been read.
+    """
+
+    appearance: Appearance = "system"
+    unit: LengthUnit | None = None
+    loupe: bool = True
+    first_start_seen: bool = False
+
+
+def load_settings(path: Path) -> Settings:
+    """Return the settings at `path`; whatever is missing or unreadable there is the default.
+
+    Examples
+    --------
+    >>> load_settings(Path("nowhere.json")) == Settings()
+    True
+    """
+    try:
+        found = json.loads(path.read_text(encoding="utf-8"))
+    except (OSError, ValueError, RecursionError):
+        return Settings()
+    if not isinstance(found, dict):
+        return Settings()
+    known = {field.name for field in fields(Settings)}
+    # `in` alone would take 1 for True: the type is checked as well.
+    kept = {
+        key: value
+        for key, value in found.items()
+        if key in known and any(value is ok or value == ok and type(value) is type(ok)
+                                for ok in _CHOICES[key])
+    }
+    return replace(Settings(), **kept)
+
+
+def save_settings(path: Path, settings: Settings) -> bool:
+    """Write the settings whole (temp file, fsync, replace); return whether that worked.
+
+    Preferences are not worth a message: a read-only home only means that they aren't kept.
+    """
+    temporary = path.with_name(path.name + ".new")
+    try:
+        path.parent.mkdir(parents=True, exist_ok=True)
+        with temporary.open("w", encoding="utf-8") as file:
+            json.dump(asdict(settings), file)
+            file.flush()
+            os.fsync(file.fileno())
+        os.replace(temporary, path)
+    except OSError:
+        return False
+    return True

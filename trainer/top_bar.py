@@ -1,0 +1,105 @@
+"""The bar over every screen: the product, where one is, the tray and its coupons, the menus."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QMenuBar,
+    QPushButton,
+    QSizePolicy,
+    QWidget,
+)
+
+__all__ = ["TopBar"]
+
+_HEIGHT = 52
+
+
+class TopBar(QFrame):
+    """The bar.
+
+    Signals
+    -------
+    coupon_asked
+        The place in the tray of a coupon to lay out.
+    """
+
+    coupon_asked = Signal(int)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("kind", "bar")
+        self.setFixedHeight(_HEIGHT)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(20, 0, 16, 0)
+        row.setSpacing(8)
+        name = QLabel("Toe & Throat")
+        name.setProperty("tone", "product")
+        row.addWidget(name)
+        row.addSpacing(20)
+        here = QLabel(self.tr("Bench"))
+        here.setProperty("tone", "here")
+        here.setFixedHeight(_HEIGHT)
+        here.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        row.addWidget(here)
+        row.addSpacing(12)
+        self.menus = QMenuBar()
+        self.menus.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
+        row.addWidget(self.menus)
+        row.addStretch(1)
+        self._tray = QLabel()
+        self._tray.setProperty("tone", "quiet")
+        row.addWidget(self._tray)
+        self._add_coupons(row)
+
+    def _add_coupons(self, row: QHBoxLayout) -> None:
+        self.previous = self._arrow("\u2039", self.tr("Previous coupon"), -1)
+        self.chooser = QComboBox()
+        self.chooser.setAccessibleName(self.tr("Coupon"))
+        self.chooser.setMinimumWidth(150)
+        self.chooser.setMaximumWidth(300)
+        self.chooser.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.chooser.setSizeAdjustPolicy(
+            QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
+        )
+        self.chooser.setMinimumContentsLength(22)
+        self.chooser.activated.connect(self.coupon_asked)
+        self.next = self._arrow("\u203a", self.tr("Next coupon"), 1)
+        for widget in (self.previous, self.chooser, self.next):
+            widget.setEnabled(False)
+            row.addWidget(widget)
+
+    def _arrow(self, sign: str, name: str, step: int) -> QPushButton:
+        button = QPushButton(sign)
+        button.setProperty("kind", "small")
+        button.setFixedSize(30, 30)
+        button.setAccessibleName(name)
+        button.setToolTip(name)
+        button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        button.clicked.connect(
+            lambda: self.coupon_asked.emit(self.chooser.currentIndex() + step)
+        )
+        return button
+
+    def show_tray(self, title: str, coupons: Sequence[str], index: int) -> None:
+        """Show the tray's title, its coupons' titles, and which of them is laid out."""
+        count = len(coupons)
+        with QSignalBlocker(self.chooser):
+            self.chooser.clear()
+            self.chooser.addItems(
+                [
+                    self.tr("{n} of {count}  {title}").format(n=n, count=count, title=words)
+                    for n, words in enumerate(coupons, start=1)
+                ]
+            )
+            self.chooser.setCurrentIndex(index)
+        self._tray.setText(title)
+        self.chooser.setEnabled(count > 1)
+        self.previous.setEnabled(index > 0)
+        self.next.setEnabled(index < count - 1)
