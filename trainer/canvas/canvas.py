@@ -1,4 +1,4 @@
-"""The canvas: shows a frozen scene, tells gestures in millimetres, knows no coupon and no screen."""
+"""The canvas: shows a frozen scene and tells gestures in millimetres; knows no coupon, no screen."""
 
 from __future__ import annotations
 
@@ -20,6 +20,7 @@ from PySide6.QtGui import (
     QPen,
     QResizeEvent,
     QTouchEvent,
+    QTransform,
     QWheelEvent,
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
@@ -29,8 +30,8 @@ from trainer.canvas.drawing import Vec
 from trainer.canvas.loupe import Corner, Lens, lens_of
 from trainer.canvas.painter import paint_leaf, paint_loupe, paint_over
 from trainer.canvas.scene import Scene
-from trainer.canvas.shapes import Shapes, pose_transform
 from trainer.canvas.shake import Shake
+from trainer.canvas.shapes import Shapes, mapped, pose_transform
 from trainer.canvas.stills import GlassStill, Still, same_still
 from trainer.canvas.trail import Trail
 from trainer.canvas.view import LARGEST_SCALE, Box, View, capped_scale, fitted
@@ -325,8 +326,9 @@ class Canvas(QWidget):
         scene = self._scene
         if scene.leaf is None or scene.pose is None:
             return False
-        to_leaf, possible = blade_transform(scene.pose, self._view).inverted()
-        x, y = to_leaf.map(*at)
+        inverse: tuple[QTransform, bool] = blade_transform(scene.pose, self._view).inverted()
+        to_leaf, possible = inverse
+        x, y = mapped(to_leaf, at)
         near = margin / self._view.scale
         outline = self._shapes.blade(scene.leaf).outline
         spot = QPainterPath()
@@ -460,10 +462,12 @@ class Canvas(QWidget):
         if isinstance(event, QTouchEvent):
             self._on_touch(event)
             return True
-        if isinstance(event, QNativeGestureEvent):
-            if event.gestureType() == Qt.NativeGestureType.ZoomNativeGesture:
-                self.zoom(1.0 + event.value(), _point(event.position()))
-                return True
+        if (
+            isinstance(event, QNativeGestureEvent)
+            and event.gestureType() == Qt.NativeGestureType.ZoomNativeGesture
+        ):
+            self.zoom(1.0 + event.value(), _point(event.position()))
+            return True
         return super().event(event)
 
     def _on_touch(self, event: QTouchEvent) -> None:

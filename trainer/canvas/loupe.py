@@ -23,7 +23,7 @@ from trainer.canvas.drawing import Vec
 from trainer.canvas.furniture import MARGIN, chip_size, paint_chip
 from trainer.canvas.light import tint
 from trainer.canvas.scene import Scene
-from trainer.canvas.shapes import Shapes, pose_transform
+from trainer.canvas.shapes import Shapes, mapped, pose_transform
 from trainer.canvas.view import View, loupe_scale
 from trainer.look.tokens import Theme
 
@@ -111,7 +111,7 @@ def _target(scene: Scene, shapes: Shapes) -> Vec | None:
     if scene.leaf is None or scene.pose is None:
         return None
     point = shapes.blade(scene.leaf).blade.point
-    return pose_transform(scene.pose).map(*point)
+    return mapped(pose_transform(scene.pose), point)
 
 
 def _settled(target: Vec, device_scale: float) -> Vec:
@@ -182,7 +182,7 @@ def paint_lens(
     middle = QPointF(*lens.middle)
     _paint_shade(painter, lens, theme)
     engine = painter.paintEngine()
-    if engine is not None and engine.type() == QPaintEngine.Type.SVG:
+    if engine.type() == QPaintEngine.Type.SVG:
         painter.drawImage(lens.rect, _glass_image(lens, content))
     else:
         _paint_glass(painter, lens, content)

@@ -11,14 +11,26 @@ from typing import TYPE_CHECKING, Final
 from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QPainterPath, QPainterPathStroker, QTransform
 
-from trainer.canvas.drawing import Blade, Drawing, Outline, Place, Step, blade_of, drawing_of, end_of
+from trainer.canvas.drawing import (
+    Blade,
+    Drawing,
+    Outline,
+    Place,
+    Step,
+    Vec,
+    blade_of,
+    drawing_of,
+    end_of,
+)
 
 if TYPE_CHECKING:
     from geometry.leaf import Leaf
     from geometry.pose import Pose
     from geometry.section import Section
 
-__all__ = ["BladePaths", "SectionPaths", "Shapes", "path_of", "pose_transform", "smoothed"]
+__all__ = [
+    "BladePaths", "SectionPaths", "Shapes", "mapped", "path_of", "pose_transform", "smoothed",
+]
 
 _HEAT_SHARES: Final = (0.20, 0.165, 0.13, 0.095, 0.06)
 """Depth of each band of the heat-affected zone, as a share of the longer leg."""
@@ -90,6 +102,18 @@ def smoothed(face: Outline, spans: int = 40, blur: float = 3.0) -> Outline:
         part = points[max(near, 0):far]
         means.append((sum(p[0] for p in part) / len(part), sum(p[1] for p in part) / len(part)))
     return Outline(face.name, face.start, (*means, points[-1]), closed=False)
+
+
+def mapped(transform: QTransform, point: Vec) -> Vec:
+    """Return a point, transformed.
+
+    Examples
+    --------
+    >>> mapped(QTransform.fromTranslate(1.0, 2.0), (3.0, 4.0))
+    (4.0, 6.0)
+    """
+    to = transform.map(QPointF(*point))
+    return (to.x(), to.y())
 
 
 def pose_transform(pose: Pose | Place) -> QTransform:

@@ -88,7 +88,7 @@ def _hatch_lines(outline: QPainterPath, view: View, lean: float) -> list[QLineF]
     least, most = math.floor(min(ranks)), math.ceil(max(ranks))
     crossings: dict[int, list[float]] = {}
     for polygon in outline.toSubpathPolygons():
-        ring = [(p.x() - root[0], p.y() - root[1]) for p in polygon]
+        ring = [(p.x() - root[0], p.y() - root[1]) for p in polygon.toList()]
         for (ax, ay), (bx, by) in zip(ring, ring[1:] + ring[:1], strict=True):
             rank_a = (ax * normal[0] + ay * normal[1]) / spacing
             rank_b = (bx * normal[0] + by * normal[1]) / spacing

@@ -11,7 +11,7 @@ from trainer.canvas.drawing import Vec
 __all__ = ["FRAME_MS", "Trail"]
 
 FRAME_MS: Final = 8
-"""Least time between two reports: half a frame at 60 Hz, so that none waits for the next but one."""
+"""Least time between two reports: half a frame at 60 Hz, so that none misses two frames."""
 
 
 class Trail(QObject):

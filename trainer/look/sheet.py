@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from trainer.assets import asset
 from trainer.look.tokens import Theme
 
 __all__ = ["stylesheet"]
@@ -102,9 +103,11 @@ def _tools(t: Theme) -> str:
 
 
 def _fields(t: Theme) -> str:
-    fields = "QLineEdit, QPlainTextEdit, QTextEdit, QSpinBox, QDoubleSpinBox, QComboBox"
+    fields = "QLineEdit, QPlainTextEdit, QTextEdit"
     focused = ", ".join(f"{field}:focus" for field in fields.split(", "))
     disabled = ", ".join(f"{field}:disabled" for field in fields.split(", "))
+    tick = asset("icons", f"tick-{t.name}.svg").as_posix()
+    # Spin boxes and combo boxes keep Fusion's own drawing: a sheet takes their arrows away.
     return f"""
         {fields} {{
             background: {t.raised}; color: {t.ink}; border: 1px solid {t.outline};
@@ -115,6 +118,22 @@ def _fields(t: Theme) -> str:
         {disabled} {{ color: {t.disabled}; border-color: {t.line}; background: {t.panel}; }}
         QCheckBox, QRadioButton {{ color: {t.ink}; spacing: 8px; min-height: 24px; }}
         QCheckBox:focus, QRadioButton:focus {{ outline: 2px solid {t.accent}; }}
+        QCheckBox::indicator, QRadioButton::indicator {{
+            width: 16px; height: 16px; background: {t.raised}; border: 1px solid {t.outline};
+        }}
+        QCheckBox::indicator {{ border-radius: 4px; }}
+        QRadioButton::indicator {{ border-radius: 9px; }}
+        QCheckBox::indicator:hover, QRadioButton::indicator:hover {{
+            border-color: {t.accent}; background: {t.accent_wash};
+        }}
+        QCheckBox::indicator:checked {{
+            background: {t.accent}; border-color: {t.accent}; image: url("{tick}");
+        }}
+        QRadioButton::indicator:checked {{
+            border-color: {t.accent};
+            background: qradialgradient(cx:0.5, cy:0.5, radius:0.5, fx:0.5, fy:0.5,
+                stop:0 {t.accent}, stop:0.5 {t.accent}, stop:0.6 {t.raised}, stop:1 {t.raised});
+        }}
         QCheckBox:disabled, QRadioButton:disabled {{ color: {t.disabled}; }}
     """
 

@@ -10,6 +10,7 @@ from __future__ import annotations
 import math
 import random
 import statistics
+import sys
 import time
 from dataclasses import replace
 
@@ -69,9 +70,9 @@ def report(name: str, section: Section, loupe: Loupe | None) -> None:
     full, leaf_only = frame_times(canvas, full=True), frame_times(canvas, full=False)
     medians = statistics.median(full), statistics.median(leaf_only)
     slow = sorted(leaf_only)[int(len(leaf_only) * 0.99) - 1]
-    print(
+    sys.stdout.write(
         f"{name:28s} full {medians[0]:6.2f} ms   leaf only {medians[1]:6.2f} ms "
-        f"(p99 {slow:6.2f})   ratio {medians[1] / medians[0]:.3f}"
+        f"(p99 {slow:6.2f})   ratio {medians[1] / medians[0]:.3f}\n"
     )
     canvas.close()
 
