@@ -60,9 +60,9 @@ def places() -> tuple[Place, Place, Place]:
         child.awaited("ready")
         child.awaited("paint")
         view = child.tell("look")
-    x, y = min(view["rack"].items())[1]
+    x, y = next(iter(view["rack"].values()))
     width, height = view["size"]
-    middle = (view["origin"][0] + width * 0.6, view["origin"][1] + height * 0.25)
+    middle = (view["origin"][0] + width * 0.8, view["origin"][1] + height * 0.2)
     return (view["window"][0], view["window"][1]), (x, y), middle
 
 
