@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
 from geometry.curves import Vec
+from geometry.nearby import Near, near
 from geometry.pairs import At, Pairs, Spot
 from geometry.projection import HalfSpace, Triple, project
 from geometry.sweep import dip, middle, travel
@@ -16,8 +17,10 @@ from geometry.tolerances import CLEARANCE
 
 __all__ = ["Descent"]
 
-_LONGEST_STEP = 3.0
-"""mm: the longest step, and the band around the body that is looked at for it."""
+_LONGEST_STEP = 20.0
+"""mm: the longest step."""
+_FIRST_STEP = 0.8
+"""mm: what the first step is let, and what is looked around for; it doubles while it is used up."""
 _SHORTEST_STEP = 1e-5
 """mm: a step cut below this is no step."""
 _MOST_CUTS = 24
@@ -27,15 +30,6 @@ _WORTH = 1e-7
 _MOST_STEPS = 2000
 _ENTERED = 1e-6
 """mm: from deeper than this nothing is moved."""
-
-
-@dataclass(eq=False)
-class _Band:
-    """The pairs near a spot, good until the body has moved `width` from it."""
-
-    pairs: Pairs
-    spot: Spot
-    width: float
 
 
 @dataclass(eq=False)
@@ -58,7 +52,6 @@ class Descent:
     grab: Vec
     target: Triple
     hand_reach: float
-    _bands: list[_Band] = field(default_factory=list)
 
     # -- the hand's own coordinates -----------------------------------------------------------
 
@@ -105,15 +98,12 @@ class Descent:
     def run(self, spot: Spot) -> list[Spot]:
         """Return the spots from `spot` to where the hand's pull comes to rest."""
         path = [spot]
-        band = self._band(spot)
+        allowed = _FIRST_STEP
+        band = self._near(spot, allowed)
         at = band.pairs.at(spot)
         if _entered(band.pairs, at):
             return path
-        allowed = _LONGEST_STEP
         for _ in range(_MOST_STEPS):
-            if travel(band.spot, spot, self._reach) > 0.5 * band.width:
-                band = self._band(spot)
-                at = band.pairs.at(spot)
             way: list[Spot] = []
             for step in self._steps(band.pairs, at):
                 way, allowed = self._take(band, at, step, allowed)
@@ -123,6 +113,7 @@ class Descent:
                 break
             path += way
             spot = way[-1]
+            band = self._near(spot, allowed)
             at = band.pairs.at(spot)
         return path
 
@@ -131,11 +122,11 @@ class Descent:
         path = [spot]
         left, share = angle, 1.0
         while abs(left) * self._swing > 1e-7:
-            band = self._band(path[-1])
+            band = near(self.pairs, path[-1], abs(left) * self._swing)
             at = band.pairs.at(path[-1])
             if len(path) == 1 and _entered(band.pairs, at):
                 return path
-            most = band.width / max(self._swing, 1.0) * share
+            most = 0.5 * band.width / max(self._swing, 1.0) * share
             part = max(-most, min(most, left))
             end = self._moved(path[-1], (0.0, 0.0, part * self.hand_reach))
             after = band.pairs.at(end)
@@ -151,12 +142,9 @@ class Descent:
                 break
         return path
 
-    def _band(self, spot: Spot) -> _Band:
-        """The pairs near `spot`; the band is no wider than the pull needs."""
-        need = self._length(self._lack(spot))
-        width = min(_LONGEST_STEP, max(0.5, 2.0 * need))
-        at = self.pairs.at(spot)
-        return _Band(self.pairs.subset(self.pairs.floor(at) <= width), spot, width)
+    def _near(self, spot: Spot, need: float) -> Near:
+        """The pairs near `spot`, enough for a step of `need` mm or for all that is lacking."""
+        return near(self.pairs, spot, min(need, self._length(self._lack(spot))))
 
     def _steps(self, pairs: Pairs, at: At) -> list[Triple]:
         """The steps that the pairs at hand leave open, best first; none at rest."""
@@ -246,23 +234,24 @@ class Descent:
         return float(way[0] * size), float(way[1] * size), float(way[2] * size)
 
     def _take(
-        self, band: _Band, at: At, step: Triple, allowed: float
+        self, band: Near, at: At, step: Triple, allowed: float
     ) -> tuple[list[Spot], float]:
         """Try the step, shorter and shorter, until it pays and its way is free."""
-        room = band.width - travel(band.spot, at.spot, self._reach)
+        room = band.width - travel(band.middle, at.spot, self._reach)
         length = self._length(step)
         share = min(1.0, min(room, allowed) / length) if length else 1.0
         cost = _square(self._lack(at.spot))
         for _ in range(_MOST_CUTS):
             part = (step[0] * share, step[1] * share, step[2] * share)
             end = self._restored(band.pairs, at, self._moved(at.spot, part))
-            if end is not None and travel(band.spot, end.spot, self._reach) <= band.width:
+            if end is not None and travel(band.middle, end.spot, self._reach) <= band.width:
                 saved = cost - _square(self._lack(end.spot))
                 if saved > 0.2 * _WORTH:
                     way = self._way(band.pairs, at, end)
                     if way:
-                        grown = max(2.0 * share * length, 0.05)
-                        return way, min(_LONGEST_STEP, max(grown, allowed))
+                        # After a step that went as far as it might, look farther.
+                        grown = 2.0 * share * length
+                        return way, min(_LONGEST_STEP, max(_FIRST_STEP, grown))
             share *= 0.5
             if share * length < _SHORTEST_STEP:
                 break
@@ -280,7 +269,7 @@ class Descent:
             solved = project((0.0, 0.0, 0.0), self._spaces(pairs, at, near, CLEARANCE))
             if solved is None:
                 return None
-            if _square(solved[0]) > _LONGEST_STEP**2:
+            if self._length(solved[0]) > 3.0:
                 return None
             at = pairs.at(self._moved(at.spot, solved[0]))
         return None

@@ -96,14 +96,21 @@ def _with(
 def _onto(target: Triple, planes: list[HalfSpace]) -> tuple[Triple, list[float]] | None:
     """Projection onto the intersection of one to three planes, with its multipliers."""
     x, y, z = target
-    lack = [d - a * x - b * y - c * z for a, b, c, d in planes]
     gram = [[p[0] * q[0] + p[1] * q[1] + p[2] * q[2] for q in planes] for p in planes]
-    multipliers = _solve(gram, lack)
-    if multipliers is None:
-        return None
-    for multiplier, (a, b, c, _) in zip(multipliers, planes, strict=True):
-        x, y, z = x + multiplier * a, y + multiplier * b, z + multiplier * c
-    return (x, y, z), multipliers
+    total = [0.0] * len(planes)
+    # Nearly parallel planes (the sides of a trace) lose half the digits: solve once more for what
+    # the first round left.
+    for _ in range(2):
+        lack = [d - a * x - b * y - c * z for a, b, c, d in planes]
+        multipliers = _solve(gram, lack)
+        if multipliers is None:
+            return None
+        for i, (a, b, c, _d) in enumerate(planes):
+            total[i] += multipliers[i]
+            x, y, z = x + multipliers[i] * a, y + multipliers[i] * b, z + multipliers[i] * c
+        if len(planes) == 1:
+            break
+    return (x, y, z), total
 
 
 def _solve(gram: list[list[float]], right: list[float]) -> list[float] | None:
