@@ -1,4 +1,4 @@
-"""The canvas: shows a frozen scene and tells gestures in millimetres; knows no coupon, no screen."""
+"""The canvas: shows a frozen scene, tells gestures in millimetres; knows no coupon, no screen."""
 
 from __future__ import annotations
 
@@ -10,7 +10,6 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QEnterEvent,
-    QEventPoint,
     QFocusEvent,
     QMouseEvent,
     QNativeGestureEvent,
@@ -27,6 +26,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from trainer.canvas.blade import blade_rect, blade_transform
 from trainer.canvas.drawing import Vec
+from trainer.canvas.fingers import Fingers
 from trainer.canvas.loupe import Corner, Lens, lens_of
 from trainer.canvas.painter import paint_leaf, paint_loupe, paint_over
 from trainer.canvas.scene import Scene
@@ -104,7 +104,14 @@ class Canvas(QWidget):
         self._holding = False
         self._over = False
         self._panning: Vec | None = None
-        self._pinch: tuple[Vec, float] | None = None
+        self._fingers = Fingers(self)
+        self._fingers.pressed.connect(lambda x, y: self._begin((x, y), _MARGIN_TOUCH))
+        self._fingers.moved.connect(lambda x, y: self._go_on((x, y)))
+        self._fingers.lifted.connect(lambda x, y: self._finish((x, y)))
+        self._fingers.dropped.connect(self._drop)
+        self._fingers.pinched.connect(
+            lambda x, y, dx, dy, factor: self._on_pinch((x, y), dx, dy, factor)
+        )
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
@@ -225,8 +232,8 @@ class Canvas(QWidget):
         painter.translate(self._shake.offset, 0.0)
         paint_leaf(painter, scene, view, self._shapes)
         painter.restore()
-        paint_over(painter, scene, view)
         lens = self.lens
+        paint_over(painter, scene, view, lens)
         if lens is not None:
             self._corner = lens.corner
             paint_loupe(painter, scene, lens, self._shapes, self._paint_glass)
@@ -460,7 +467,7 @@ class Canvas(QWidget):
     def event(self, event: QEvent) -> bool:
         """Fingers: one carries or clicks, two pinch and pan."""
         if isinstance(event, QTouchEvent):
-            self._on_touch(event)
+            self._fingers.take(event)
             return True
         if (
             isinstance(event, QNativeGestureEvent)
@@ -470,39 +477,14 @@ class Canvas(QWidget):
             return True
         return super().event(event)
 
-    def _on_touch(self, event: QTouchEvent) -> None:
-        points = event.points()
-        if event.type() == QEvent.Type.TouchCancel:
-            self._press = None
-            self._let_go()
-        elif len(points) >= 2:
-            self._on_pinch(points)
-        elif points and self._pinch is None:
-            at = _point(points[0].position())
-            state = points[0].state()
-            if state == QEventPoint.State.Pressed:
-                self._begin(at, _MARGIN_TOUCH)
-            elif state == QEventPoint.State.Released:
-                self._go_on(at)
-                self._finish(at)
-            else:
-                self._go_on(at)
-        if event.type() in (QEvent.Type.TouchEnd, QEvent.Type.TouchCancel):
-            self._pinch = None
-        event.accept()
+    def _on_pinch(self, middle: Vec, dx: float, dy: float, factor: float) -> None:
+        self.pan(dx, dy)
+        self.zoom(factor, middle)
 
-    def _on_pinch(self, points: list[QEventPoint]) -> None:
-        """Two fingers zoom about the point between them and carry it along."""
+    def _drop(self) -> None:
+        """Let go without a click."""
         self._press = None
         self._let_go()
-        a, b = _point(points[0].position()), _point(points[1].position())
-        middle = ((a[0] + b[0]) / 2.0, (a[1] + b[1]) / 2.0)
-        apart = max(1.0, math.dist(a, b))
-        if self._pinch is not None:
-            (x, y), before = self._pinch
-            self.pan(middle[0] - x, middle[1] - y)
-            self.zoom(apart / before, middle)
-        self._pinch = (middle, apart)
 
 
 def _point(position: QPointF) -> Vec:

@@ -9,11 +9,14 @@ from geometry.lengths import Unit
 from trainer.canvas.light import tint
 from trainer.canvas.ruler import bar_length
 from trainer.canvas.scene import Tether
-from trainer.canvas.view import View
+from trainer.canvas.view import Box, View
 from trainer.look.fonts import font
 from trainer.look.tokens import Theme
 
-__all__ = ["MARGIN", "chip_size", "paint_chip", "paint_scale_bar", "paint_tether"]
+__all__ = [
+    "MARGIN", "chip_size", "paint_chip", "paint_scale_bar", "paint_tether",
+    "scale_bar_box",
+]
 
 MARGIN = 16.0
 """Logical pixels between what lies on the picture and its edge."""
@@ -49,12 +52,25 @@ def paint_chip(
     )
 
 
+def scale_bar_box(view: View, unit: Unit, theme: Theme) -> Box:
+    """Return what the scale bar covers: left, top, right, bottom, logical pixels."""
+    wide = bar_length(view.scale, unit, most=_longest(view))[0] * view.scale
+    high = QFontMetricsF(font(theme, "caption")).height() + 22.0
+    bottom = view.size[1] - MARGIN
+    return (MARGIN, bottom - high, MARGIN + wide + 24.0, bottom)
+
+
+def _longest(view: View) -> float:
+    return min(220.0, view.size[0] * 0.3)
+
+
 def paint_scale_bar(painter: QPainter, view: View, theme: Theme, unit: Unit) -> None:
     """Paint a scale bar at the lower left, a round length in `unit`."""
-    length, text = bar_length(view.scale, unit, most=min(220.0, view.size[0] * 0.3))
+    length, text = bar_length(view.scale, unit, most=_longest(view))
     wide = length * view.scale
-    label = QFontMetricsF(font(theme, "caption")).height()
-    rect = QRectF(MARGIN, view.size[1] - MARGIN - label - 22.0, wide + 24.0, label + 22.0)
+    left, top, right, bottom = scale_bar_box(view, unit, theme)
+    rect = QRectF(left, top, right - left, bottom - top)
+    label = rect.height() - 22.0
     painter.setPen(QPen(tint(theme.outline, 0.55), 1.0))
     painter.setBrush(tint(theme.panel, 0.92))
     painter.drawRoundedRect(rect, 6.0, 6.0)

@@ -24,7 +24,7 @@ from trainer.canvas.furniture import MARGIN, chip_size, paint_chip
 from trainer.canvas.light import tint
 from trainer.canvas.scene import Scene
 from trainer.canvas.shapes import Shapes, mapped, pose_transform
-from trainer.canvas.view import View, loupe_scale
+from trainer.canvas.view import Box, View, loupe_scale
 from trainer.look.tokens import Theme
 
 __all__ = ["CORNERS", "Corner", "Lens", "lens_of", "paint_lens"]
@@ -74,6 +74,12 @@ class Lens:
     def spot(self) -> float:
         """Radius of what it shows, in the picture around it, logical pixels."""
         return self.radius / self.zoom
+
+    @property
+    def box(self) -> Box:
+        """What glass, rim and label cover: left, top, right, bottom, logical pixels."""
+        (x, y), out = self.middle, self.radius + _RIM
+        return (x - out, y - out, x + out, y + out + _LABEL)
 
     @property
     def reach(self) -> QRectF:

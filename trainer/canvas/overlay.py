@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import lru_cache
+from itertools import pairwise
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, Qt
@@ -13,7 +15,7 @@ from trainer.canvas.drawing import Vec
 from trainer.canvas.furniture import chip_size, paint_chip
 from trainer.canvas.light import tint
 from trainer.canvas.scene import Area, Dimension, Line, Mark, Overlay, Shape
-from trainer.canvas.view import View
+from trainer.canvas.view import Box, View
 from trainer.look.tokens import Role, Theme
 
 __all__ = ["Label", "mark_path", "paint_overlays", "placed_labels"]
@@ -69,9 +71,13 @@ def _ring(points: list[Vec]) -> QPolygonF:
 
 
 def paint_overlays(
-    painter: QPainter, overlays: tuple[Overlay, ...], view: View, theme: Theme
+    painter: QPainter,
+    overlays: tuple[Overlay, ...],
+    view: View,
+    theme: Theme,
+    taken: tuple[Box, ...] = (),
 ) -> None:
-    """Paint `overlays` in their order, then their labels, none over another."""
+    """Paint `overlays` in their order, then their labels, none over another or what is `taken`."""
     for overlay in overlays:
         if isinstance(overlay, Area):
             _paint_area(painter, overlay, view, theme)
@@ -81,7 +87,7 @@ def paint_overlays(
             _paint_dimension(painter, overlay, view, theme)
         else:
             _paint_mark(painter, overlay, view, theme)
-    for label in placed_labels(overlays, view, theme):
+    for label in placed_labels(overlays, view, theme, taken):
         _paint_label(painter, label, theme)
 
 
@@ -198,34 +204,58 @@ def _anchor(overlay: Overlay, view: View) -> Vec:
     )
 
 
+@lru_cache(maxsize=8)
 def placed_labels(
-    overlays: tuple[Overlay, ...], view: View, theme: Theme
+    overlays: tuple[Overlay, ...], view: View, theme: Theme, taken: tuple[Box, ...] = ()
 ) -> tuple[Label, ...]:
     """Return every label with a place of its own, in the order of the overlays.
 
-    A label goes to the nearest of a ring of places around its anchor that covers no other label,
-    no other anchor, and leaves the view nowhere.
+    A label goes to the nearest place around its anchor that covers no other label, nothing that
+    is `taken` (left, top, right, bottom; logical px), as little as can be of what the overlays
+    draw, and lies within the view.
     """
-    labelled = [(o, _anchor(o, view)) for o in overlays if o.label]
-    anchors = [anchor for _, anchor in labelled]
+    labelled = [(overlay, _anchor(overlay, view)) for overlay in overlays if overlay.label]
+    drawn = [point for overlay in overlays for point in _sampled(overlay, view)]
+    blocked = [QRectF(QPointF(*box[:2]), QPointF(*box[2:])) for box in taken]
     placed: list[Label] = []
     for overlay, anchor in labelled:
         wide, high = chip_size(overlay.label, theme, marked=True)
         rect = min(
             _places(anchor, wide, high),
-            key=lambda place: _crowding(place, anchor, anchors, placed, view),
+            key=lambda place: _crowding(place, anchor, drawn, blocked, view),
         )
+        blocked.append(rect)
         placed.append(Label(overlay.label, overlay.role, anchor, rect))
     return tuple(placed)
+
+
+def _sampled(overlay: Overlay, view: View) -> list[Vec]:
+    """Points every few pixels along what an overlay draws, logical pixels."""
+    if isinstance(overlay, Mark):
+        return [view.to_screen(overlay.at)] * 3
+    if isinstance(overlay, Dimension):
+        ends = _dimension_ends(overlay, view)
+        corners = [ends[0], ends[1]]
+    else:
+        corners = [view.to_screen(point) for point in overlay.points]
+        if isinstance(overlay, Area):
+            corners.append(corners[0])
+    points: list[Vec] = []
+    for (ax, ay), (bx, by) in pairwise(corners):
+        count = max(1, round(math.hypot(bx - ax, by - ay) / 12.0))
+        points += [
+            (ax + (bx - ax) * i / count, ay + (by - ay) * i / count) for i in range(count + 1)
+        ]
+    return points
 
 
 def _places(anchor: Vec, wide: float, high: float) -> list[QRectF]:
     x, y = anchor
     places = []
-    for ring in range(7):
-        out = 10.0 + ring * (high + 4.0)
-        for turn in range(12):
-            angle = math.tau * turn / 12.0
+    for ring in range(9):
+        out = 12.0 + ring * (high + 2.0)
+        for turn in range(16):
+            angle = math.tau * turn / 16.0
             cos, sin = math.cos(angle), math.sin(angle)
             # The chip's nearest edge, not its middle, keeps the distance.
             middle_x = x + cos * (out + wide / 2.0)
@@ -235,19 +265,20 @@ def _places(anchor: Vec, wide: float, high: float) -> list[QRectF]:
 
 
 def _crowding(
-    place: QRectF, anchor: Vec, anchors: list[Vec], placed: list[Label], view: View
+    place: QRectF, anchor: Vec, drawn: list[Vec], blocked: list[QRectF], view: View
 ) -> float:
+    """How bad a place is; a pixel of distance counts 1."""
+    left, top, right, bottom = place.left(), place.top(), place.right(), place.bottom()
+    cost = math.dist(
+        (min(max(anchor[0], left), right), min(max(anchor[1], top), bottom)), anchor
+    )
     frame = QRectF(_GAP, _GAP, view.size[0] - 2.0 * _GAP, view.size[1] - 2.0 * _GAP)
-    cost = math.dist((place.center().x(), place.center().y()), anchor)
     if not frame.contains(place):
-        cost += 4000.0
-    roomy = place.adjusted(-3.0, -3.0, 3.0, 3.0)
-    for label in placed:
-        if roomy.intersects(label.rect):
-            cost += 10000.0
-    for other in anchors:
-        if roomy.contains(QPointF(*other)):
-            cost += 600.0
+        cost += 5000.0
+    roomy = place.adjusted(-4.0, -3.0, 4.0, 3.0)
+    cost += 10000.0 * sum(roomy.intersects(other) for other in blocked)
+    left, top, right, bottom = left - 4.0, top - 4.0, right + 4.0, bottom + 4.0
+    cost += 22.0 * sum(left < x < right and top < y < bottom for x, y in drawn)
     return cost
 
 

@@ -7,7 +7,7 @@ from collections.abc import Callable
 from PySide6.QtGui import QPainter
 
 from trainer.canvas.blade import paint_blade
-from trainer.canvas.furniture import paint_scale_bar, paint_tether
+from trainer.canvas.furniture import paint_scale_bar, paint_tether, scale_bar_box
 from trainer.canvas.light import paint_bloom, paint_grid, paint_light
 from trainer.canvas.loupe import Lens, lens_of, paint_lens
 from trainer.canvas.overlay import paint_overlays
@@ -36,8 +36,8 @@ def paint(painter: QPainter, scene: Scene, view: View, shapes: Shapes | None = N
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
     paint_still(painter, scene, view, shapes)
     paint_leaf(painter, scene, view, shapes)
-    paint_over(painter, scene, view)
     lens = lens_of(scene, view, shapes)
+    paint_over(painter, scene, view, lens)
     if lens is not None:
         paint_loupe(painter, scene, lens, shapes)
     painter.restore()
@@ -64,10 +64,13 @@ def paint_leaf(painter: QPainter, scene: Scene, view: View, shapes: Shapes) -> N
     paint_blade(painter, paths, scene.pose, view, scene.theme, lit=lit, held=scene.held)
 
 
-def paint_over(painter: QPainter, scene: Scene, view: View) -> None:
-    """Paint what lies over the picture: overlays, tether, scale bar."""
+def paint_over(painter: QPainter, scene: Scene, view: View, lens: Lens | None = None) -> None:
+    """Paint what lies over the picture: overlays (labels clear of the loupe), tether, scale bar."""
     if scene.overlays:
-        paint_overlays(painter, scene.overlays, view, scene.theme)
+        taken = [scale_bar_box(view, scene.unit, scene.theme)] if scene.scale_bar else []
+        if lens is not None:
+            taken.append(lens.box)
+        paint_overlays(painter, scene.overlays, view, scene.theme, tuple(taken))
     if scene.tether is not None:
         paint_tether(painter, scene.tether, view, scene.theme)
     if scene.scale_bar:
