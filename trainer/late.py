@@ -97,10 +97,8 @@ class _Opening:
         from trainer.bench.layout import BenchLayout
         from trainer.canvas.canvas import Canvas
         from trainer.canvas.scene import Scene
-        from trainer.look.fonts import load_fonts
         from trainer.window import MainWindow
 
-        load_fonts()
         bench = BenchLayout(Canvas())
         window = MainWindow(settings, bench)
         window.resize(*_SIZE)

@@ -71,6 +71,8 @@ class MainWindow(QMainWindow):
         self.theme: Theme = LIGHT
         self._dialogs: list[Notice | FirstStartCard] = []
         self.keys: Sequence[tuple[str, str]] = ()
+        # Before any widget: a font that comes later doesn't reach those that have one of their own.
+        self.dress()
         self.setWindowTitle("Toe & Throat")
         self.setAcceptDrops(True)
         self.bar = TopBar()
@@ -83,7 +85,6 @@ class MainWindow(QMainWindow):
         column.addWidget(screen, 1)
         self.setCentralWidget(body)
         self._add_menus()
-        self.dress()
 
     def _application(self) -> QApplication:
         app = QApplication.instance()

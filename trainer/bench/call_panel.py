@@ -35,7 +35,7 @@ class SureSlider(QSlider):
         self.setRange(0, 100)
         self.setSingleStep(5)
         self.setPageStep(20)
-        self.setMinimumHeight(28)
+        self.setMinimumHeight(24)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:
         """Set the value under the pointer, then drag on as usual."""
@@ -61,21 +61,24 @@ class CallPanel(QFrame):
         The value that was chosen, as files spell it.
     sureness_named
         0 to 1.
+    hint_asked
+        The next hint should be shown.
     """
 
     face_named = Signal(str)
     state_stated = Signal(str)
     disposition_named = Signal(str)
     sureness_named = Signal(float)
+    hint_asked = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setProperty("kind", "panel")
         self.setAccessibleName(self.tr("Make the call"))
-        box = QVBoxLayout(self)
-        box.setContentsMargins(18, 14, 18, 14)
-        box.setSpacing(6)
-        box.addWidget(_toned(self.tr("Make the call"), "heading"))
+        self._box = QVBoxLayout(self)
+        box = self._box
+        box.setSpacing(4)
+        self._add_head(box)
         box.addWidget(_toned(self.tr("What is the face?"), "quiet"))
         self.faces = self._face_row()
         box.addWidget(self.faces)
@@ -88,6 +91,36 @@ class CallPanel(QFrame):
         self.dispositions = self._disposition_row()
         box.addWidget(self.dispositions)
         self._add_sure(box)
+
+    def _add_head(self, box: QVBoxLayout) -> None:
+        row = QHBoxLayout()
+        row.addWidget(_toned(self.tr("Make the call"), "heading"))
+        row.addStretch(1)
+        self.hint = QPushButton()
+        self.hint.setProperty("kind", "link")
+        self.hint.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.hint.clicked.connect(self.hint_asked)
+        row.addWidget(self.hint)
+        box.addLayout(row)
+        self._hints = QLabel()
+        self._hints.setWordWrap(True)
+        self._hints.setTextFormat(Qt.TextFormat.PlainText)
+        box.addWidget(self._hints)
+
+    def _show_hints(self, state: BenchState) -> None:
+        """Show the hints that were asked for, and whether there are more."""
+        hints = state.coupon.hints
+        shown = [hint.in_language(words.language()) for hint in hints[: state.hints]]
+        self._hints.setText("\n".join(shown))
+        self._hints.setVisible(bool(shown))
+        left = len(hints) - len(shown)
+        self.hint.setVisible(left > 0)
+        self.hint.setText(self.tr("Hint ({left} left)").format(left=left))
+
+    def set_compact(self, compact: bool) -> None:
+        """Stand closer where room is short."""
+        side = 12 if compact else 18
+        self._box.setContentsMargins(side, 8, side, 6)
 
     def _add_sure(self, box: QVBoxLayout) -> None:
         row = QHBoxLayout()
@@ -134,6 +167,7 @@ class CallPanel(QFrame):
 
     def show_state(self, state: BenchState) -> None:
         """Show what has been stated; nothing here depends on what is true."""
+        self._show_hints(state)
         self.faces.show_value(state.face)
         self.dispositions.show_value(state.disposition)
         seated = state.leaf is not None
@@ -187,7 +221,6 @@ class RecordBar(QWidget):
         self.button.setAccessibleName(self.tr("Put it on record"))
         self.button.setAccessibleDescription(self.tr("Enter"))
         self.button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self.button.setMinimumHeight(44)
         self.button.clicked.connect(self.recorded)
         box.addWidget(self.button)
 

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from trainer.bench.glyph import Glyph, GlyphShape
+from trainer.bench.glyph import Glyph
 
 __all__ = ["Choice", "ChoiceRow"]
 
@@ -42,7 +42,7 @@ class Choice(QPushButton):
         self,
         title: str,
         gloss: str = "",
-        glyph: GlyphShape = "",
+        glyph: str = "",
         key: str = "",
         *,
         upright: bool = False,
@@ -57,24 +57,34 @@ class Choice(QPushButton):
         self.setAccessibleName(title)
         self.setAccessibleDescription(", ".join(part for part in (gloss, key) if part))
         box = QVBoxLayout(self)
-        box.setContentsMargins(10, 5, 10, 5)
+        box.setContentsMargins(10, 4, 10, 4)
         box.setSpacing(1)
         word = QHBoxLayout()
         word.setSpacing(6)
-        self._gloss = _label(gloss, "gloss")
         if upright:
-            box.addWidget(Glyph(glyph, self), alignment=Qt.AlignmentFlag.AlignHCenter)
-            box.setContentsMargins(4, 5, 4, 4)
-            word.addStretch(1)
-        elif glyph:
+            self._stack(box, title, glyph, key)
+            return
+        if glyph:
             word.addWidget(Glyph(glyph, self))
         word.addWidget(_label(title, "choice"))
+        word.addStretch(1)
         if key:
             word.addWidget(_label(key, "key"))
-        word.addStretch(1)
         box.addLayout(word)
         if gloss:
-            box.addWidget(self._gloss)
+            box.addWidget(_label(gloss, "gloss"))
+
+    def _stack(self, box: QVBoxLayout, title: str, glyph: str, key: str) -> None:
+        """Sign and key above, the word below."""
+        box.setContentsMargins(3, 3, 3, 4)
+        above = QHBoxLayout()
+        above.setSpacing(4)
+        above.addStretch(1)
+        above.addWidget(Glyph(glyph, self))
+        above.addWidget(_label(key, "key"))
+        above.addStretch(1)
+        box.addLayout(above)
+        box.addWidget(_label(title, "word"), alignment=Qt.AlignmentFlag.AlignHCenter)
 
     def sizeHint(self) -> QSize:
         """As large as what it says."""

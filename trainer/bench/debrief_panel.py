@@ -10,7 +10,7 @@ from exercises.grading import Grade
 from geometry.lengths import Unit, format_length
 from trainer.bench import words
 from trainer.bench.choice import Choice
-from trainer.bench.glyph import Glyph, GlyphShape
+from trainer.bench.glyph import Glyph
 from trainer.bench.reasons import mark_word, measure_word, reason_text, what_it_shows
 from trainer.bench.state import BenchState
 from trainer.bench.truth import Told, Truth
@@ -144,7 +144,7 @@ class DebriefPanel(QFrame):
         grid.setVerticalSpacing(3)
         grid.setHorizontalSpacing(8)
         for row, (name, mark) in enumerate(grade.marks.items()):
-            shape: GlyphShape = "slash" if mark is None else "disc" if mark >= 1.0 else "ring"
+            shape = "slash" if mark is None else "disc" if mark >= 1.0 else "ring"
             grid.addWidget(Glyph(shape), row, 0)
             grid.addWidget(QLabel(mark_word(name)), row, 1)
             text = (
@@ -197,14 +197,12 @@ class NextBar(QWidget):
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(8)
         self.again = QPushButton(self.tr("Again   R"))
-        self.again.setProperty("kind", "segment")
+        self.again.setProperty("kind", "tall")
         self.again.setAccessibleName(self.tr("The same coupon again"))
-        self.again.setMinimumHeight(44)
         self.again.clicked.connect(self.again_asked)
         row.addWidget(self.again, 1)
         self.next = QPushButton()
         self.next.setProperty("kind", "primary")
-        self.next.setMinimumHeight(44)
         self.next.clicked.connect(self.next_asked)
         row.addWidget(self.next, 2)
         for button in (self.again, self.next):

@@ -52,7 +52,7 @@ class ReadingRow(QWidget):
         row.addWidget(QLabel(shown))
         self.remove = QPushButton("\u00d7")
         self.remove.setProperty("kind", "small")
-        self.remove.setFixedSize(24, 24)
+        self.remove.setFixedSize(26, 26)
         self.remove.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         words_of = f"{words.reading_seat(reading)}, {words.reading_tool(reading)}, {shown}"
         self.remove.setAccessibleName(self.tr("Take back: {reading}").format(reading=words_of))
@@ -68,39 +68,46 @@ class JobCard(QFrame):
     -------
     taken_back
         The place in the list of a reading to take back.
+    rules_asked
+        All the rules should be shown.
     """
 
     taken_back = Signal(int)
+    rules_asked = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setProperty("kind", "panel")
         self.setAccessibleName(self.tr("Job card"))
-        box = QVBoxLayout(self)
-        box.setContentsMargins(18, 14, 18, 14)
-        box.setSpacing(6)
+        self._box = QVBoxLayout(self)
+        box = self._box
+        box.setSpacing(5)
         head = QHBoxLayout()
         head.addWidget(_toned(self.tr("Job card"), "heading"))
         head.addStretch(1)
-        self._id = _toned("", "quiet")
-        head.addWidget(self._id)
+        self._title = _toned("", "quiet")
+        head.addWidget(self._title)
         box.addLayout(head)
-        self._title = QLabel()
-        self._title.setWordWrap(True)
-        box.addWidget(self._title)
         self._symbol = SymbolView()
         box.addWidget(self._symbol)
         self._facts = QGridLayout()
         self._facts.setHorizontalSpacing(12)
-        self._facts.setVerticalSpacing(4)
+        self._facts.setVerticalSpacing(3)
         self._facts.setColumnStretch(1, 1)
+        self._keys: list[QLabel] = []
         self._values = [self._fact(row, name) for row, name in enumerate(self._names())]
         box.addLayout(self._facts)
-        line = QFrame()
-        line.setProperty("kind", "line")
-        line.setFixedHeight(1)
-        box.addSpacing(4)
-        box.addWidget(line)
+        self.rules = QPushButton(self.tr("all of them"))
+        self.rules.setProperty("kind", "link")
+        self.rules.setAccessibleName(self.tr("Read all the rules"))
+        self.rules.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.rules.clicked.connect(self.rules_asked)
+        self._facts.addWidget(self.rules, len(self._values) - 1, 2)
+        self._line = QFrame()
+        self._line.setProperty("kind", "line")
+        self._line.setFixedHeight(1)
+        box.addSpacing(2)
+        box.addWidget(self._line)
         box.addWidget(_toned(self.tr("Readings taken"), "heading"))
         self._none = _toned(self.tr("None yet: seat a leaf and say what it shows."), "quiet")
         self._none.setWordWrap(True)
@@ -111,24 +118,31 @@ class JobCard(QFrame):
         self._shown: tuple[StatedReading, ...] = ()
         self.rows: list[ReadingRow] = []
 
+    def set_compact(self, compact: bool) -> None:
+        """Stand closer where room is short."""
+        side = 12 if compact else 18
+        self._box.setContentsMargins(side, 10, side, 12)
+
     def _names(self) -> tuple[str, str, str, str]:
         return self.tr("Task"), self.tr("Called for"), self.tr("Joint"), self.tr("Rules")
 
     def _fact(self, row: int, name: str) -> QLabel:
         key = _toned(name, "quiet")
-        key.setAlignment(Qt.AlignmentFlag.AlignTop)
+        key.setAlignment(Qt.AlignmentFlag.AlignVCenter)
         value = QLabel()
         value.setWordWrap(True)
-        value.setAlignment(Qt.AlignmentFlag.AlignTop)
+        value.setAlignment(Qt.AlignmentFlag.AlignVCenter)
+        self._keys.append(key)
         self._facts.addWidget(key, row, 0)
-        self._facts.addWidget(value, row, 1)
+        # The last row leaves room for its button.
+        self._facts.addWidget(value, row, 1, 1, 1 if row == len(self._names()) - 1 else 2)
         return value
 
     def show_state(self, state: BenchState, unit: Unit) -> None:
         """Show the state's coupon and readings, lengths in `unit`."""
         coupon = state.coupon
-        self._id.setText(coupon.id)
-        self._title.setText(coupon.title.in_language(words.language()))
+        title = coupon.title.in_language(words.language())
+        self._title.setText(" \u00b7 ".join(part for part in (coupon.id, title) if part))
         asked = words.called_for(coupon, unit)
         size = words.symbol_size(coupon)
         self._symbol.show_size(
@@ -142,6 +156,10 @@ class JobCard(QFrame):
         )
         for label, text in zip(self._values, facts, strict=True):
             label.setText(text)
+        # Judging is what every coupon asks unless it says otherwise.
+        for label in (self._keys[0], self._values[0]):
+            label.setVisible(coupon.task != "judge")
+        self.rules.setToolTip(words.rules_lines(coupon.rules))
         if state.readings != self._shown:
             self._show_readings(state.readings)
         for row in self.rows:

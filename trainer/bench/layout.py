@@ -56,7 +56,7 @@ class BenchLayout(QWidget):
         self.side = QWidget()
         column = QVBoxLayout(self.side)
         column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(10)
+        column.setSpacing(6)
         self._scroll = QScrollArea()
         self._scroll.setWidgetResizable(True)
         self._scroll.setFrameShape(QFrame.Shape.NoFrame)
@@ -66,7 +66,7 @@ class BenchLayout(QWidget):
         holder.setProperty("kind", "holder")
         self.side_box = QVBoxLayout(holder)
         self.side_box.setContentsMargins(0, 0, 0, 0)
-        self.side_box.setSpacing(12)
+        self.side_box.setSpacing(10)
         self.side_box.addStretch(1)
         self._scroll.setWidget(holder)
         column.addWidget(self._scroll, 1)
@@ -94,7 +94,7 @@ class BenchLayout(QWidget):
         self._root.setSpacing(margin)
         self._left.setSpacing(margin)
         self.foot.setFixedHeight(_FOOT_COMPACT if size.width() < _COMPACT_WIDTH else _FOOT)
-        wide = 400 if size.width() >= 1500 else 352 if size.width() >= _COMPACT_WIDTH else 316
+        wide = 408 if size.width() >= 1500 else 372 if size.width() >= _COMPACT_WIDTH else 328
         self.side.setFixedWidth(wide)
         if compact != self.compact:
             self.compact = compact

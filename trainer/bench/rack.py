@@ -30,7 +30,7 @@ from trainer.look.tokens import LIGHT, Theme
 __all__ = ["LeafButton", "Rack", "leaf_outline"]
 
 _WIDEST: Final = 78
-_NARROWEST: Final = 34
+_NARROWEST: Final = 32
 _HEIGHT: Final = 88
 
 
@@ -46,12 +46,11 @@ def leaf_outline(box: QRectF, share: float, edge: Edge) -> QPainterPath:
     edge
         Which end faces the joint.
     """
-    size = min(box.width() / 1.75, box.height() / 1.75) * (0.30 + 0.70 * share)
+    grown = 0.34 + 0.66 * share
     left, bottom = box.left(), box.bottom()
     path = QPainterPath()
     radius = 5.0
-    wide, high = (1.5, 1.0) if edge == "leg" else (1.4, 1.4)
-    wide, high = min(wide * size, box.width() * 0.84), min(high * size, box.height() * 0.84)
+    wide, high = grown * 0.86 * box.width(), grown * (0.46 if edge == "leg" else 0.60) * box.height()
     path.moveTo(left, box.top())
     path.lineTo(box.right() - radius, box.top())
     path.quadTo(box.right(), box.top(), box.right(), box.top() + radius)
@@ -147,7 +146,7 @@ class LeafButton(QAbstractButton):
         """Draw the blade, its mark and its hole."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        box = QRectF(self.rect()).adjusted(3.0, 3.0, -3.0, -3.0)
+        box = QRectF(self.rect()).adjusted(2.5, 2.5, -2.5, -2.5)
         path = leaf_outline(box, self._share, self.edge)
         bench, out = self._theme.bench, self.isChecked()
         metal = QLinearGradient(box.topLeft(), box.bottomRight())
@@ -171,7 +170,7 @@ class LeafButton(QAbstractButton):
             return
         painter.setPen(QPen(QColor(self._theme.bench.edge), 1.0))
         painter.setBrush(QColor(self._theme.panel))
-        painter.drawEllipse(QPointF(box.right() - 9.0, box.bottom() - 9.0), 4.0, 4.0)
+        painter.drawEllipse(QPointF(box.right() - 8.0, box.top() + box.height() * 0.5), 3.5, 3.5)
 
     def _paint_mark(self, painter: QPainter, box: QRectF) -> None:
         words = self.leaf.mark.removesuffix(" mm").removesuffix(" in")
@@ -221,7 +220,7 @@ class Rack(QWidget):
         self._name = ""
         self._row = QHBoxLayout(self)
         self._row.setContentsMargins(0, 0, 0, 0)
-        self._row.setSpacing(6)
+        self._row.setSpacing(4)
 
     @property
     def buttons(self) -> tuple[LeafButton, ...]:

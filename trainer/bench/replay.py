@@ -152,7 +152,8 @@ class ReplayPanel(QWidget):
         self._player = player
         box = QVBoxLayout(self)
         box.setContentsMargins(18, 12, 18, 14)
-        box.setSpacing(8)
+        box.setSpacing(10)
+        box.addStretch(1)
         head = QHBoxLayout()
         title = QLabel(self.tr("Your handling"))
         title.setProperty("tone", "heading")

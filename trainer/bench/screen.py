@@ -124,6 +124,10 @@ class BenchScreen(QObject):
         self.job_card.taken_back.connect(
             lambda at: self._change(lambda state, now: changes.without_reading(state, at, now))
         )
+        self.job_card.rules_asked.connect(self._show_rules)
+        call.hint_asked.connect(
+            lambda: self._change(lambda state, now: changes.hinted(state))
+        )
         call.face_named.connect(self._name_face)
         call.state_stated.connect(self._state_reading)
         call.disposition_named.connect(self._name_disposition)
@@ -190,6 +194,10 @@ class BenchScreen(QObject):
     def _change(self, change: Callable[[BenchState, float], BenchState]) -> None:
         self.controller.do(change)
 
+    def _show_rules(self) -> None:
+        rules = self.controller.state.coupon.rules
+        self.window.show_notice(words.rules_word(rules), words.rules_lines(rules))
+
     def _show_rack(self, name: str) -> None:
         self._change(lambda state, now: changes.show_rack(state, cast(RackName, name)))
 
@@ -245,7 +253,8 @@ class BenchScreen(QObject):
         self.window.bar.show_tray(tray.title.in_language(tag), titles, self.course.index)
 
     def _arrange(self, compact: bool) -> None:
-        self.rack_panel.set_compact(compact)
+        for panel in (self.rack_panel, self.job_card, self.call_panel):
+            panel.set_compact(compact)
 
     def _announce(self, state: BenchState) -> None:
         """Tell a screen reader which parts touch, once the leaf is at rest."""

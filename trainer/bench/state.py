@@ -30,6 +30,7 @@ __all__ = [
     "attempt_of",
     "call",
     "cleaned",
+    "hinted",
     "logged",
     "name_disposition",
     "name_face",
@@ -97,6 +98,8 @@ class BenchState:
         The poses of the last move, first to last: for showing it, never for reading it.
     readings, face, disposition, sure
         What has been stated so far.
+    hints
+        How many of the coupon's hints have been asked for.
     handling, began
         The recorded path, and the ms of the clock at which it began.
     refused
@@ -121,6 +124,7 @@ class BenchState:
     face: FaceShape | None = None
     disposition: Disposition | None = None
     sure: float | None = None
+    hints: int = 0
     handling: HandlingLog = field(default_factory=HandlingLog)
     began: float | None = None
     refused: int = 0
@@ -195,6 +199,7 @@ def undone(state: BenchState, now: float) -> BenchState:
         state.before,
         handling=state.handling,
         began=state.began,
+        hints=state.hints,
         rack=state.rack,
         hand=None,
         way=(),
@@ -207,6 +212,11 @@ def undone(state: BenchState, now: float) -> BenchState:
 def show_rack(state: BenchState, rack: RackName) -> BenchState:
     """Hang another set on the rack. The leaf in use stays."""
     return replace(state, rack=rack)
+
+
+def hinted(state: BenchState) -> BenchState:
+    """Show one hint more."""
+    return replace(state, hints=min(state.hints + 1, len(state.coupon.hints)))
 
 
 def cleaned(state: BenchState, now: float) -> BenchState:

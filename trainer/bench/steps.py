@@ -8,7 +8,7 @@ from typing import Final
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
 
-from trainer.bench.glyph import Glyph, GlyphShape
+from trainer.bench.glyph import Glyph
 from trainer.bench.state import BenchState
 from trainer.bench.translation import QT_TRANSLATE_NOOP, translate
 
@@ -30,13 +30,16 @@ class Step:
     key
         The key beside it; for a sign that shows its own key (an arrow), how it is spoken.
     sign
-        A sign instead of the word, for buttons that are too small for one.
+        The icon beside the word, or in place of it.
+    small
+        Whether the sign stands alone, and holding the button repeats the step.
     """
 
     name: str
     word: str
     key: str
-    sign: GlyphShape = ""
+    sign: str
+    small: bool = False
 
     @property
     def said(self) -> str:
@@ -45,21 +48,23 @@ class Step:
 
 
 MOVES: Final = (
-    Step("turn left", QT_TRANSLATE_NOOP("Steps", "Turn left"), ",", "turn left"),
-    Step("move up", QT_TRANSLATE_NOOP("Steps", "Move up"), "", "up"),
-    Step("turn right", QT_TRANSLATE_NOOP("Steps", "Turn right"), ".", "turn right"),
-    Step("move left", QT_TRANSLATE_NOOP("Steps", "Move left"), "", "left"),
-    Step("move down", QT_TRANSLATE_NOOP("Steps", "Move down"), "", "down"),
-    Step("move right", QT_TRANSLATE_NOOP("Steps", "Move right"), "", "right"),
+    Step("turn left", QT_TRANSLATE_NOOP("Steps", "Turn left"), ",", "turn-left", small=True),
+    Step("move up", QT_TRANSLATE_NOOP("Steps", "Move up"), "", "arrow-up", small=True),
+    Step("turn right", QT_TRANSLATE_NOOP("Steps", "Turn right"), ".", "turn-right", small=True),
+    Step("move left", QT_TRANSLATE_NOOP("Steps", "Move left"), "", "arrow-left", small=True),
+    Step("move down", QT_TRANSLATE_NOOP("Steps", "Move down"), "", "arrow-down", small=True),
+    Step("move right", QT_TRANSLATE_NOOP("Steps", "Move right"), "", "arrow-right", small=True),
 )
 
 STEPS: Final = (
-    Step("press home", QT_TRANSLATE_NOOP("Steps", "Press home"), QT_TRANSLATE_NOOP("Steps", "Space")),
-    Step("turn over", QT_TRANSLATE_NOOP("Steps", "Turn over"), "F"),
-    Step("swap ends", QT_TRANSLATE_NOOP("Steps", "Swap ends"), "E"),
-    Step("clean toes", QT_TRANSLATE_NOOP("Steps", "Clean toes"), "C"),
-    Step("put back", QT_TRANSLATE_NOOP("Steps", "Put back"), "Esc"),
-    Step("undo", QT_TRANSLATE_NOOP("Steps", "Undo"), "Z"),
+    Step("press home", QT_TRANSLATE_NOOP("Steps", "Press home"),
+         QT_TRANSLATE_NOOP("Steps", "Space"), "press-home"),
+    Step("turn over", QT_TRANSLATE_NOOP("Steps", "Turn over"), "F", "turn-over"),
+    Step("swap ends", QT_TRANSLATE_NOOP("Steps", "Swap ends"), "E", "swap-ends"),
+    Step("clean toes", QT_TRANSLATE_NOOP("Steps", "Clean toes"), "C", "clean"),
+    Step("put back", QT_TRANSLATE_NOOP("Steps", "Put back"),
+         QT_TRANSLATE_NOOP("Steps", "Esc"), "put-back"),
+    Step("undo", QT_TRANSLATE_NOOP("Steps", "Undo"), "Z", "undo"),
 )
 
 
@@ -78,28 +83,29 @@ class StepButton(QPushButton):
         self.setToolTip(f"{step.said}  {key}".rstrip())
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         row = QHBoxLayout(self)
-        row.setContentsMargins(8, 3, 8, 3)
-        row.setSpacing(6)
-        if step.sign:
-            row.setContentsMargins(6, 3, 6, 3)
+        row.setContentsMargins(6, 2, 6, 2)
+        row.setSpacing(4)
+        if step.small:
+            row.setContentsMargins(2, 2, 2, 2)
             self.setAutoRepeat(True)
             self.setAutoRepeatDelay(350)
             self.setAutoRepeatInterval(60)
             row.addStretch(1)
-            row.addWidget(Glyph(step.sign, self))
-        else:
-            row.addWidget(_label(step.said, "step"))
+        row.addWidget(Glyph(step.sign, self))
+        self._word = _label(step.said, "step")
+        if not step.small:
+            row.addWidget(self._word)
             row.addStretch(1)
         if key:
             row.addWidget(_label(key, "key"))
-        if step.sign:
+        if step.small:
             row.addStretch(1)
 
     def sizeHint(self) -> QSize:
         """As large as what it says."""
         layout = self.layout()
         hint = layout.sizeHint() if layout is not None else super().sizeHint()
-        return hint.expandedTo(QSize(36, 28))
+        return hint.expandedTo(QSize(34, 28))
 
     def minimumSizeHint(self) -> QSize:
         """No smaller than what it says."""

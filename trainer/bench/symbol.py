@@ -59,7 +59,7 @@ class SymbolView(QWidget):
 
     def sizeHint(self) -> QSize:
         """Room for the line, the triangle and the arrow."""
-        return QSize(240, 76)
+        return QSize(220, 60)
 
     minimumSizeHint = sizeHint
 

@@ -30,6 +30,7 @@ __all__ = [
     "piece_word",
     "reading_seat",
     "reading_tool",
+    "rules_lines",
     "rules_word",
     "state_word",
     "symbol_size",
@@ -97,11 +98,14 @@ def joint_words(section: Section, unit: Unit) -> str:
 
 
 def rules_word(rules: str) -> str:
-    """A rule set by its id: its title, and every line of it."""
-    found = RULE_SETS[rules]
+    """A rule set by its id: its title."""
+    return RULE_SETS[rules].title.in_language(language())
+
+
+def rules_lines(rules: str) -> str:
+    """All that a rule set says, a line each."""
     tag = language()
-    lines = " ".join(line.in_language(tag) for line in found.lines)
-    return f"{found.title.in_language(tag)}. {lines}"
+    return "\n".join(line.in_language(tag) for line in RULE_SETS[rules].lines)
 
 
 def task_words(task: str) -> str:

@@ -15,7 +15,8 @@ from trainer.look.tokens import Theme
 __all__ = ["ICONS", "icon", "icon_pixmap"]
 
 ICONS: Final = (
-    "clean", "dark", "disc", "fit", "light", "loupe", "open", "pause", "play", "press-home",
+    "arrow-down", "arrow-left", "arrow-right", "arrow-up", "clean", "dark", "disc", "face-convex",
+    "face-flat", "face-hollow", "fit", "light", "loupe", "open", "pause", "play", "press-home",
     "put-back", "redo", "ring", "slash", "swap-ends", "triangle", "turn-left", "turn-over",
     "turn-right", "undo", "zoom-in", "zoom-out",
 )
