@@ -154,7 +154,8 @@ class Arc:
         >>> bool(gap.max() <= 1e-4)
         True
         """
-        step = 2.0 * math.acos(max(0.0, 1.0 - tolerance / self.radius))
+        # Twice the arc cosine of 1 - tolerance / radius, without its loss of digits.
+        step = 4.0 * math.asin(min(math.sqrt(0.5), math.sqrt(tolerance / self.radius / 2.0)))
         count = max(2, math.ceil(abs(self.sweep) / step) + 1)
         angles = self.first + np.linspace(0.0, self.sweep, count)
         points = np.column_stack(
@@ -184,7 +185,7 @@ def arc_by_sagitta(start: Vec, end: Vec, sagitta: float) -> Curve:
         mm, distinct.
     sagitta
         mm; above zero the arc bulges to the right of the chord (out of the metal on its left),
-        below zero to the left, and at zero the chord itself is returned.
+        below zero to the left, and within 1e-6 of zero the chord itself is returned.
 
     Raises
     ------
@@ -201,8 +202,8 @@ def arc_by_sagitta(start: Vec, end: Vec, sagitta: float) -> Curve:
     if chord == 0.0:
         raise ValueError("an arc needs two distinct end points")
     half = chord / 2.0
-    # Below a nanometre of sagitta the radius overflows before the shape changes.
-    if abs(sagitta) < 1e-9:
+    # A flatter arc's radius is so long that its last digit is longer than its sagitta.
+    if abs(sagitta) < 1e-6:
         return Segment(start, end)
     radius = (half * half + sagitta * sagitta) / (2.0 * abs(sagitta))
     right = ((end[1] - start[1]) / chord, -(end[0] - start[0]) / chord)

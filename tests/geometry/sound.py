@@ -86,9 +86,9 @@ def sections(draw: st.DrawFn) -> Section:
             width = draw(st.floats(0.5, 4.0))
             toes[f"undercut_{member}"] = Undercut(draw(st.floats(0.02, 0.45)) * width, width)
             taken += width
-        elif _leans_out(bead, joint, member):
+        if _leans_out(bead, joint, member):
             continue
-        elif kind == "overlap":
+        if kind == "overlap":
             lip = draw(st.floats(0.3, 3.0))
             toes[f"overlap_{member}"] = Overlap(lip)
             taken += lip

@@ -135,8 +135,17 @@ def test_more_than_a_half_circle() -> None:
     assert math.degrees(arc.sweep) == pytest.approx(270.0)
 
 
-def test_no_sagitta_is_a_straight_line() -> None:
-    assert arc_by_sagitta((0.0, 0.0), (1.0, 0.0), 0.0) == Segment((0.0, 0.0), (1.0, 0.0))
+@pytest.mark.parametrize("sagitta", [0.0, 1e-300, -1e-9, 9e-7])
+def test_no_sagitta_is_a_straight_line(sagitta: float) -> None:
+    assert arc_by_sagitta((0.0, 0.0), (1.0, 0.0), sagitta) == Segment((0.0, 0.0), (1.0, 0.0))
+
+
+@pytest.mark.parametrize("sagitta", [1e-6, -1e-6, 1e-5])
+def test_hardly_any_sagitta_is_still_flattened(sagitta: float) -> None:
+    for chord in (1.0, 40.0, 1000.0):
+        points = arc_by_sagitta((0.0, 0.0), (chord, 0.0), sagitta).flatten(1e-7)
+        assert 2 <= len(points) < 100
+        assert np.abs(points[:, 1]).max() <= abs(sagitta) + 1e-4
 
 
 def test_an_arc_needs_two_points() -> None:

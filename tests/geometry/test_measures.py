@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import asdict, fields, replace
+from itertools import pairwise
 
 import numpy as np
 import pytest
@@ -117,9 +118,9 @@ def sampled(section: Section) -> NDArray[np.float64]:
     parts = []
     for curve in section.face:
         points = curve.flatten(1e-7)
-        if len(points) == 2:
-            points = np.linspace(points[0], points[1], 20_001)
-        parts.append(points)
+        for start, end in pairwise(points):
+            count = max(2, math.ceil(math.dist(start, end) / 1e-3))
+            parts.append(np.linspace(start, end, count))
     return np.concatenate(parts)
 
 
