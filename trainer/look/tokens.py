@@ -181,7 +181,7 @@ LIGHT: Final = Theme(
         steel_near="#4b5763", steel_far="#3a444e", upright_near="#55616d", upright_far="#465260",
         hatch="#8b98a5", edge="#1c242c", bead_core="#6b5143", bead_rim="#8a6c58",
         grain="#c9ab92", heat="#a9744c", leaf_bright="#b9c3ca", leaf_dark="#8d99a5",
-        leaf_lit="#cfd8dd", engraving="#29323b", engraving_light="#e4eaee", shadow="#2b2418",
+        leaf_lit="#cfd8dd", engraving="#242c34", engraving_light="#e4eaee", shadow="#2b2418",
         tether="#0b5cad", brass="#c9a227",
     ),
 )
@@ -209,11 +209,11 @@ DARK: Final = Theme(
         ("held off", "#c3a2ee"), ("not seated", "#b9c2ca"),
     ),
     bench=Bench(
-        glow="#fff9e6", light="#ecd9aa", dusk="#927a4c", grid="#c9b484", grid_strong="#b39b68",
+        glow="#fff9e6", light="#ecd9aa", dusk="#b29865", grid="#c9b484", grid_strong="#b39b68",
         steel_near="#39434d", steel_far="#2a323a", upright_near="#414c57", upright_far="#333d47",
         hatch="#74818e", edge="#0d1115", bead_core="#553f34", bead_rim="#745a49",
         grain="#b2937b", heat="#9a683f", leaf_bright="#a3adb5", leaf_dark="#76828e",
-        leaf_lit="#bcc6cd", engraving="#1c242c", engraving_light="#d3dbe0", shadow="#120d06",
+        leaf_lit="#bcc6cd", engraving="#10161b", engraving_light="#d3dbe0", shadow="#120d06",
         tether="#0b4f96", brass="#d8b23a",
     ),
 )

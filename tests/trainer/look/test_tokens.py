@@ -1,0 +1,101 @@
+"""Every pair of colours that must be told apart is: WCAG 2.2, 1.4.3 (text) and 1.4.11 (graphics)."""
+
+from __future__ import annotations
+
+import dataclasses
+
+import pytest
+
+from trainer.look.tokens import DARK, LIGHT, ROLES, Theme, contrast, spacing
+
+TEXT = 4.5
+GRAPHICS = 3.0
+THEMES = pytest.mark.parametrize("theme", [LIGHT, DARK], ids=lambda theme: theme.name)
+
+
+def test_contrast_agrees_with_published_values() -> None:
+    """Source: WCAG 2.2, definition of contrast ratio; #767676 is the known 4.5:1 grey on white."""
+    assert contrast("#ffffff", "#000000") == pytest.approx(21.0)
+    assert contrast("#767676", "#ffffff") == pytest.approx(4.54, abs=0.005)
+    assert contrast("#777777", "#ffffff") == pytest.approx(4.48, abs=0.005)
+
+
+@THEMES
+@pytest.mark.parametrize("surface", ["window", "panel", "raised"])
+@pytest.mark.parametrize("ink", ["ink", "muted", "accent"])
+def test_text_is_legible_on_every_surface(theme: Theme, surface: str, ink: str) -> None:
+    assert contrast(getattr(theme, ink), getattr(theme, surface)) >= TEXT
+
+
+@THEMES
+@pytest.mark.parametrize(
+    ("ink", "surface"),
+    [
+        ("accent_ink", "accent"), ("accent_ink", "accent_hover"), ("accent_ink", "accent_pressed"),
+        ("accent_wash_ink", "accent_wash"), ("ink", "accent_wash"), ("ink", "well"),
+        ("muted", "well"),
+    ],
+)
+def test_text_is_legible_on_controls(theme: Theme, ink: str, surface: str) -> None:
+    assert contrast(getattr(theme, ink), getattr(theme, surface)) >= TEXT
+
+
+@THEMES
+def test_borders_of_controls_and_focus_stand_out(theme: Theme) -> None:
+    for surface in (theme.panel, theme.raised, theme.window):
+        assert contrast(theme.outline, surface) >= GRAPHICS or surface == theme.window
+        assert contrast(theme.accent, surface) >= GRAPHICS
+    assert contrast(theme.accent, theme.accent_wash) >= GRAPHICS
+
+
+@THEMES
+@pytest.mark.parametrize("role", ROLES)
+def test_role_colours_are_legible_on_panels_and_casings(theme: Theme, role: str) -> None:
+    colour = dict(theme.roles)[role]  # type: ignore[index]
+    assert contrast(colour, theme.panel) >= TEXT
+
+
+@THEMES
+def test_steel_and_leaf_stand_out_from_the_light(theme: Theme) -> None:
+    """A gap is told from metal everywhere on the table, in its dimmest corner too."""
+    bench = theme.bench
+    for light in (bench.glow, bench.light, bench.dusk):
+        for metal in (bench.steel_near, bench.steel_far, bench.upright_near, bench.bead_core,
+                      bench.edge):
+            assert contrast(light, metal) >= GRAPHICS
+    assert contrast(bench.glow, bench.leaf_dark) > contrast(bench.glow, bench.leaf_bright) > 1.5
+
+
+@THEMES
+def test_leaf_stands_out_from_steel_and_its_mark_from_it(theme: Theme) -> None:
+    bench = theme.bench
+    assert contrast(bench.engraving, bench.leaf_dark) >= TEXT
+    assert contrast(bench.edge, bench.leaf_dark) >= GRAPHICS
+    assert contrast(bench.tether, bench.glow) >= GRAPHICS
+    # The tether's casing: the pull shows over steel as well.
+    assert contrast(bench.glow, bench.steel_near) >= GRAPHICS
+
+
+def test_both_themes_name_every_role_once() -> None:
+    for theme in (LIGHT, DARK):
+        assert tuple(role for role, _ in theme.roles) == ROLES
+
+
+def test_colours_are_six_hexadecimal_digits() -> None:
+    for theme in (LIGHT, DARK):
+        values = [*dataclasses.astuple(theme.bench), *(colour for _, colour in theme.roles)]
+        values += [
+            getattr(theme, field.name)
+            for field in dataclasses.fields(theme)
+            if isinstance(getattr(theme, field.name), str) and field.name != "name"
+        ]
+        for value in values:
+            assert len(value) == 7
+            assert value[0] == "#"
+            assert int(value[1:], 16) >= 0
+
+
+def test_spacing_is_on_the_grid_and_targets_are_large_enough() -> None:
+    """Source: WCAG 2.2, 2.5.8: targets of 24 by 24 CSS pixels or more."""
+    assert [spacing(steps) for steps in (1, 2, 4)] == [4, 8, 16]
+    assert min(LIGHT.target, DARK.target) >= 24
