@@ -152,8 +152,7 @@ def strayed(frames: list[Frame], scale: float) -> float | None:
 
 def draw_chart(stored: Stored, frames: list[Frame], file: Path) -> None:
     """Draw pointer, grab, angle, contacts and delay over time."""
-    start = frames[0]["at"]
-    t = [(frame["at"] - start) * 1000.0 for frame in frames]
+    t = [frame["ms"] for frame in frames]
     figure, (place, angle, contact, delay) = plt.subplots(
         4, 1, sharex=True, figsize=(11, 11), height_ratios=[3, 2, 2, 2], layout="constrained"
     )

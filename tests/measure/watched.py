@@ -72,6 +72,7 @@ class Watch:
         self._seen = {"paint": False, "drag": False}
         self._waiting: list[float] = []
         self._taken: list[float] = []
+        self._pressed = 0.0
         self._film: list[float] = []
         self._pictures: Path | None = None
         self._notifier: Wrapped = None
@@ -92,12 +93,18 @@ class Watch:
     def _wrap_canvas(self, module: ModuleType) -> None:
         """Note each pointer event, and each frame with those that it shows."""
         canvas = module.Canvas
-        begin, move, paint = canvas.__init__, canvas.mouseMoveEvent, canvas.paintEvent
+        begin, paint = canvas.__init__, canvas.paintEvent
+        press, move = canvas.mousePressEvent, canvas.mouseMoveEvent
 
         def __init__(made: Wrapped, *arguments: object, **named: object) -> None:  # noqa: N807
             begin(made, *arguments, **named)
             self._canvas = made
             made.dragged.connect(self._on_dragged)
+
+        def mouse_press(made: Wrapped, event: Wrapped) -> None:
+            self._waiting, self._taken = [], []
+            self._pressed = time.monotonic()
+            press(made, event)
 
         def mouse_move(made: Wrapped, event: Wrapped) -> None:
             # X stamps an event with the ms of the clock that time.monotonic reads.
@@ -108,7 +115,8 @@ class Watch:
             paint(made, event)
             self._on_painted(made)
 
-        canvas.__init__, canvas.mouseMoveEvent, canvas.paintEvent = __init__, mouse_move, painted
+        canvas.__init__, canvas.paintEvent = __init__, painted
+        canvas.mousePressEvent, canvas.mouseMoveEvent = mouse_press, mouse_move
 
     def _wrap_controller(self, module: ModuleType) -> None:
         """Take commands as soon as there is somebody to carry them out."""
@@ -156,7 +164,7 @@ class Watch:
     def _frame(self, state: Wrapped) -> dict[str, Any]:
         grab = state.pose.to_section(state.hand.grab)
         return {
-            "ms": state.handling.entries[-1].ms if len(state.handling.entries) else 0,
+            "ms": (time.monotonic() - self._pressed) * 1000.0,
             "pointer": list(state.hand.pointer),
             "grab": list(grab),
             "angle": state.pose.angle,
