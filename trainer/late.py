@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Sequence
+from contextlib import suppress
 from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING, Final
@@ -97,12 +98,20 @@ class _Opening:
         from trainer.bench.layout import BenchLayout
         from trainer.canvas.canvas import Canvas
         from trainer.canvas.scene import Scene
+        from trainer.canvas.still import still_from_json
         from trainer.window import MainWindow
 
         bench = BenchLayout(Canvas())
         window = MainWindow(settings, bench)
         window.resize(*_SIZE)
-        bench.canvas.set_scene(Scene(theme=window.theme, capped=True))
+        still = None
+        if self._tray is None:
+            # A picture that can't be read is no reason not to start: the section follows anyway.
+            with suppress(OSError, ValueError):
+                file = asset("stills", "first-coupon.json")
+                still = still_from_json(file.read_text(encoding="utf-8"))
+        section = still.section if still is not None else None
+        bench.canvas.set_scene(Scene(section=section, theme=window.theme, capped=True))
         return bench, window
 
     def show(self) -> None:

@@ -72,7 +72,9 @@ class Notice(QDialog):
 class FaultsDialog(Notice):
     """Why a file was not opened: every fault at once, and that nothing has changed."""
 
-    def __init__(self, file: str, faults: Sequence[FaultRow], parent: QWidget | None = None) -> None:
+    def __init__(
+        self, file: str, faults: Sequence[FaultRow], parent: QWidget | None = None
+    ) -> None:
         super().__init__(
             QCoreApplication.translate("FaultsDialog", "This tray can't be opened"),
             QCoreApplication.translate(
@@ -177,4 +179,5 @@ class UnforeseenDialog(Notice):
 
 def about_words() -> str:
     """The versions that a report of trouble needs."""
-    return f"Toe & Throat; Python {platform.python_version()}; Qt {qVersion()}; {platform.platform()}"
+    python = platform.python_version()
+    return f"Toe & Throat; Python {python}; Qt {qVersion()}; {platform.platform()}"

@@ -15,7 +15,7 @@ LengthUnit = Literal["mm", "in"]
 
 _CHOICES: Final[dict[str, tuple[object, ...]]] = {
     "appearance": ("system", "light", "dark"),
-    "unit": ("mm", "in"),
+    "unit": ("mm", "in", None),
     "loupe": (True, False),
     "first_start_seen": (True, False),
 }
@@ -58,12 +58,13 @@ def load_settings(path: Path) -> Settings:
     if not isinstance(found, dict):
         return Settings()
     known = {field.name for field in fields(Settings)}
-    # `in` alone would take 1 for True: the type is checked as well.
+    # Alone, == would take 1 for True.
     kept = {
         key: value
         for key, value in found.items()
-        if key in known and any(value is ok or value == ok and type(value) is type(ok)
-                                for ok in _CHOICES[key])
+        if key in known and any(
+            value == choice and type(value) is type(choice) for choice in _CHOICES[key]
+        )
     }
     return replace(Settings(), **kept)
 

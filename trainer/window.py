@@ -13,7 +13,7 @@ from pathlib import Path
 from types import TracebackType
 from typing import Final, TypeVar
 
-from PySide6.QtCore import QTimer, Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import (
     QAction,
     QActionGroup,

@@ -159,7 +159,8 @@ class CallPanel(QFrame):
             "refer": self.tr("cannot be judged so"),
         }
         choices = [
-            (value, Choice(words.disposition_word(value), gloss)) for value, gloss in glosses.items()
+            (value, Choice(words.disposition_word(value), gloss))
+            for value, gloss in glosses.items()
         ]
         return ChoiceRow(
             self.tr("Disposition"), choices, self.disposition_named.emit, columns=2

@@ -180,7 +180,9 @@ class ChoiceRow(QWidget):
 
     def eventFilter(self, watched: object, event: object) -> bool:
         """Arrow keys move within the group."""
-        if isinstance(event, QKeyEvent) and event.type() == QKeyEvent.Type.KeyPress:
-            if isinstance(watched, QPushButton) and self.step_focus(watched, event.key()):
-                return True
-        return False
+        return (
+            isinstance(event, QKeyEvent)
+            and event.type() == QKeyEvent.Type.KeyPress
+            and isinstance(watched, QPushButton)
+            and self.step_focus(watched, event.key())
+        )

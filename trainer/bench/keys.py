@@ -33,7 +33,8 @@ _LEAVES: Final = {Qt.Key(_K.Key_1 + at): f"leaf {at}" for at in range(9)}
 _REPEAT: Final = ("move ", "turn left", "turn right", "zoom ")
 
 _SAID: Final = (
-    ("\u2190 \u2191 \u2192 \u2193", QT_TRANSLATE_NOOP("Keys", "move the leaf 0.1 mm; with Shift 1 mm")),
+    ("\u2190 \u2191 \u2192 \u2193",
+     QT_TRANSLATE_NOOP("Keys", "move the leaf 0.1 mm; with Shift 1 mm")),
     (",  .", QT_TRANSLATE_NOOP("Keys", "turn it 0.1\u00b0; with Shift 1\u00b0")),
     ("Space", QT_TRANSLATE_NOOP("Keys", "press home")),
     ("F", QT_TRANSLATE_NOOP("Keys", "turn over")),
@@ -48,7 +49,8 @@ _SAID: Final = (
     ("+  -  0", QT_TRANSLATE_NOOP("Keys", "zoom in, zoom out, fit")),
     ("L", QT_TRANSLATE_NOOP("Keys", "loupe on or off")),
     ("R", QT_TRANSLATE_NOOP("Keys", "after a call: the same coupon again")),
-    (QT_TRANSLATE_NOOP("Keys", "Wheel"), QT_TRANSLATE_NOOP("Keys", "turn 5\u00b0; with Shift 0.5\u00b0")),
+    (QT_TRANSLATE_NOOP("Keys", "Wheel"),
+     QT_TRANSLATE_NOOP("Keys", "turn 5\u00b0; with Shift 0.5\u00b0")),
     (QT_TRANSLATE_NOOP("Keys", "Ctrl+Wheel"), QT_TRANSLATE_NOOP("Keys", "zoom to the pointer")),
 )
 

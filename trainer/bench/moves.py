@@ -204,12 +204,12 @@ def lies_flush(touches: Sequence[Touch], size: float) -> bool:
     >>> lies_flush(apart, 8.0), lies_flush(apart[:1], 8.0)
     (True, False)
     """
+    apart = _FLUSH_SPAN * size
     for index, one in enumerate(touches):
         for other in touches[index + 1 :]:
             same = (one.moving, one.fixed) == (other.moving, other.fixed)
-            if same and one.moving in ("long", "end"):
-                if math.dist(one.at, other.at) >= _FLUSH_SPAN * size:
-                    return True
+            if same and one.moving in ("long", "end") and math.dist(one.at, other.at) >= apart:
+                return True
     return False
 
 

@@ -50,7 +50,8 @@ def leaf_outline(box: QRectF, share: float, edge: Edge) -> QPainterPath:
     left, bottom = box.left(), box.bottom()
     path = QPainterPath()
     radius = 5.0
-    wide, high = grown * 0.86 * box.width(), grown * (0.46 if edge == "leg" else 0.60) * box.height()
+    wide = grown * 0.86 * box.width()
+    high = grown * (0.46 if edge == "leg" else 0.60) * box.height()
     path.moveTo(left, box.top())
     path.lineTo(box.right() - radius, box.top())
     path.quadTo(box.right(), box.top(), box.right(), box.top() + radius)

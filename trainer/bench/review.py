@@ -63,8 +63,8 @@ class Review(QObject):
             "move left": lambda: self.player.step(-1),
             "move right": lambda: self.player.step(1),
             "state touch": lambda: self.player.cover(not self.player.now.covered),
-            "record": lambda: self.next_asked.emit(),
-            "again": lambda: self.again_asked.emit(),
+            "record": self.next_asked.emit,
+            "again": self.again_asked.emit,
         }
         if name not in keys:
             return False

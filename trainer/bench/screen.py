@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass, replace
+from itertools import pairwise
 from typing import cast
 
 from PySide6.QtCore import QObject, QPoint, Signal
@@ -108,7 +109,7 @@ class BenchScreen(QObject):
         self.review = Review(bench, self.controller, self)
         self.canvas.setAccessibleName(self.tr("Section of the weld"))
         order = (self.canvas, self.rack_panel, self.job_card, self.call_panel, self.record_bar)
-        for before, after in zip(order, order[1:], strict=False):
+        for before, after in pairwise(order):
             QWidget.setTabOrder(before, after)
 
     def _listen(self, window: MainWindow) -> None:
@@ -125,9 +126,7 @@ class BenchScreen(QObject):
             lambda at: self._change(lambda state, now: changes.without_reading(state, at, now))
         )
         self.job_card.rules_asked.connect(self._show_rules)
-        call.hint_asked.connect(
-            lambda: self._change(lambda state, now: changes.hinted(state))
-        )
+        call.hint_asked.connect(lambda: self._change(lambda state, _: changes.hinted(state)))
         call.face_named.connect(self._name_face)
         call.state_stated.connect(self._state_reading)
         call.disposition_named.connect(self._name_disposition)
@@ -199,7 +198,7 @@ class BenchScreen(QObject):
         self.window.show_notice(words.rules_word(rules), words.rules_lines(rules))
 
     def _show_rack(self, name: str) -> None:
-        self._change(lambda state, now: changes.show_rack(state, cast(RackName, name)))
+        self._change(lambda state, _: changes.show_rack(state, cast(RackName, name)))
 
     def _name_face(self, face: str) -> None:
         self._change(lambda state, now: changes.name_face(state, cast(FaceShape, face), now))

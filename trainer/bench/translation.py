@@ -9,7 +9,7 @@ __all__ = ["QT_TRANSLATE_NOOP", "translate"]
 translate = QCoreApplication.translate
 
 
-def QT_TRANSLATE_NOOP(context: str, text: str) -> str:  # noqa: N802
+def QT_TRANSLATE_NOOP(_context: str, text: str) -> str:
     """Mark `text` for translation without translating it yet; Qt's own has no useful type.
 
     Examples

@@ -131,7 +131,7 @@ def place_of(reason: Reason, coupon: Coupon, truth: Truth, told: tuple[Told, ...
     index, member = reason.params.get("reading"), reason.params.get("member")
     if index is not None and 0 <= int(index) < len(told):
         return _place_of_reading(reason, coupon.section, told[int(index)])
-    if member == "base" or member == "upright":
+    if member in MEMBERS:
         return truth.toes[MEMBERS.index(member)]
     key = str(reason.params.get("key") or str(reason.params.get("keys", "")).split(",")[0])
     return _place_of_key(key, coupon.section, truth)
