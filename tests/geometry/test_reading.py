@@ -1,4 +1,4 @@
-"""Readings in closed form: each row of the contract's table, at its very limits."""
+"""Readings by the leg edge in closed form: each row of the contract, at its very limits."""
 
 from __future__ import annotations
 
@@ -12,34 +12,11 @@ from hypothesis import strategies as st
 from geometry.bead import Bead, Overlap, Spatter, Undercut
 from geometry.curves import Arc
 from geometry.joint import Joint
-from geometry.leaf import Leaf, leaf_of_mark, rack
+from geometry.leaf import Leaf, rack
 from geometry.pose import Pose
 from geometry.reading import STATES, Reading, read
 from geometry.section import Section
-
-T = Joint()
-HOME = Pose(0.0, 0.0)
-ON_BASE = Pose(0.0, 0.0, 90.0, turned=True)
-EIGHT = leaf_of_mark("8 mm")
-SPUR = EIGHT.swapped()
-BOTH = ("long", "end")
-
-
-def bead(base: float, upright: float, crown: float = 0.0) -> Section:
-    return Section.of(T, Bead(base, upright, crown=crown))
-
-
-def shown(reading: Reading) -> tuple[str, float | None]:
-    return reading.state, None if reading.gap is None else round(reading.gap, 6)
-
-
-def held_tip(section: Section, size: float) -> float:
-    """How far off the upright a flat bead holds the tip of a leaf that is flush on the base."""
-    base, upright = section.bead.leg_base, section.bead.leg_upright
-    return base * (1.0 - size / upright)
-
-
-# Leg edge
+from tests.geometry.plain import BOTH, EIGHT, HOME, ON_BASE, SPUR, T, bead, held_tip, shown
 
 
 def test_a_leg_of_just_the_size_is_touched() -> None:
@@ -156,89 +133,6 @@ def test_inch_leaves_read_inch_welds() -> None:
     assert read(weld, rack("inch")[3], HOME).gap == pytest.approx(1.5875)
 
 
-# What may be in the way
-
-
-def test_a_lip_is_taken_for_the_toe() -> None:
-    section = Section.of(T, Bead(8.0, 6.0, overlap_upright=Overlap(1.5)))
-    assert shown(read(section, EIGHT, HOME)) == ("daylight", 0.5)
-    longer = Section.of(T, Bead(8.0, 6.0, overlap_upright=Overlap(2.0)))
-    assert read(longer, EIGHT, HOME).state == "touch"
-
-
-def test_a_tip_on_a_lip_says_nothing() -> None:
-    # A lip 2 mm long is 2/3 mm high at its middle, 8 mm up.
-    section = Section.of(T, Bead(8.0, 7.0, overlap_upright=Overlap(2.0)))
-    reading = read(section, EIGHT, Pose(2.0 / 3.0, 0.0))
-    assert (reading.state, reading.in_the_way) == ("not seated", ("overlap_upright",))
-
-
-def test_a_lip_under_the_long_edge_is_in_the_way() -> None:
-    section = Section.of(T, Bead(11.0, 8.0, overlap_base=Overlap(4.0)))
-    reading = read(section, EIGHT, Pose(0.0, 4.0 / 3.0))
-    assert (reading.state, reading.flush) == ("not seated", ("end",))
-    assert reading.in_the_way == ("overlap_base",)
-
-
-def test_spatter_under_the_long_edge_is_in_the_way() -> None:
-    section = Section.of(T, Bead(8.0, 8.0), (Spatter("base", 18.0, 0.8),))
-    raised = read(section, EIGHT, Pose(0.0, 0.8))
-    assert raised == Reading("not seated", None, ("end",), ("spatter[0]",), Pose(0.0, 0.8))
-    assert read(section.cleaned(), EIGHT, HOME).state == "touch"
-
-
-def test_spatter_too_low_to_see_is_still_beneath() -> None:
-    section = Section.of(T, Bead(8.0, 8.0), (Spatter("base", 18.0, 0.06),))
-    reading = read(section, EIGHT, Pose(0.0, 0.06))
-    assert (reading.state, reading.in_the_way) == ("not seated", ("spatter[0]",))
-
-
-@pytest.mark.parametrize("drop", [Spatter("base", 10.5, 0.8), Spatter("base", 26.0, 0.8)])
-def test_spatter_beside_the_long_edge_is_not(drop: Spatter) -> None:
-    section = Section.of(T, Bead(8.0, 8.0), (drop,))
-    assert read(section, EIGHT, HOME).state == "touch"
-
-
-def test_spatter_at_the_tip_is_in_the_way() -> None:
-    section = Section.of(T, Bead(8.0, 6.0), (Spatter("upright", 8.0, 0.8),))
-    reading = read(section, EIGHT, Pose(0.8, 0.0))
-    assert (reading.state, reading.in_the_way) == ("not seated", ("spatter[0]",))
-    assert reading.flush == ("long",)
-
-
-def test_spatter_above_the_tip_is_in_the_way_even_of_a_long_leg() -> None:
-    section = Section.of(T, Bead(8.0, 8.5), (Spatter("upright", 14.0, 0.8),))
-    reading = read(section, EIGHT, Pose(0.8, 0.0))
-    assert (reading.state, reading.in_the_way) == ("not seated", ("spatter[0]",))
-
-
-def test_a_groove_is_bridged() -> None:
-    section = Section.of(T, Bead(8.0, 7.0, undercut_upright=Undercut(0.8, 3.0)))
-    assert shown(read(section, EIGHT, HOME)) == ("daylight", 1.0)
-    under = Section.of(T, Bead(8.0, 8.0, undercut_base=Undercut(0.8, 9.0)))
-    assert read(under, EIGHT, HOME).state == "touch"
-
-
-def test_a_tip_sunk_in_a_groove_is_off_its_member() -> None:
-    # At 100 degrees only the tip meets the upright. Up to the eye limit it still counts as on it.
-    joint = Joint(angle=100.0)
-    normal = joint.normal("upright")
-    for depth, state in ((0.08, "daylight"), (0.3, "not seated")):
-        section = Section.of(joint, Bead(8.0, 7.0, undercut_upright=Undercut(depth, 2.2)))
-        middle = joint.point("upright", 8.1)
-        tip = (middle[0] - depth * normal[0], middle[1] - depth * normal[1])
-        leaf = Leaf(tip[1], "leaf")
-        reading = read(section, leaf, Pose(tip[0], 0.0))
-        assert reading.state == state
-        assert reading.in_the_way == (() if state == "daylight" else ("undercut_upright",))
-
-
-def test_a_root_opening_changes_no_reading() -> None:
-    for upright in (7.0, 8.0):
-        opened = Section.of(Joint(root_opening=3.0), Bead(8.0, upright))
-        assert read(opened, EIGHT, HOME) == read(bead(8.0, upright), EIGHT, HOME)
-
-
 # Not home
 
 
@@ -305,166 +199,6 @@ def test_a_pose_that_is_none_is_refused(key: str, value: float) -> None:
 def test_an_eye_limit_that_is_none_is_refused(limit: float) -> None:
     with pytest.raises(ValueError, match="eye limit"):
         read(bead(8.0, 8.0), EIGHT, HOME, limit)
-
-
-# Throat edge
-
-
-@given(st.floats(3.0, 25.0))
-def test_a_flat_weld_of_the_size_touches_the_spur(size: float) -> None:
-    reading = read(bead(size, size), Leaf(size, "leaf", "throat"), HOME)
-    assert (reading.state, reading.flush) == ("touch", BOTH)
-
-
-@given(st.floats(4.0, 16.0), st.floats(-0.2, -0.03))
-def test_a_hollow_shows_daylight_along_the_bisector(size: float, share: float) -> None:
-    crown = share * size
-    reading = read(bead(size, size, crown), Leaf(size, "leaf", "throat"), HOME)
-    if -crown > 0.11:
-        assert reading.state == "daylight"
-        assert reading.gap == pytest.approx(-crown, abs=1e-4)
-
-
-def test_a_flat_face_short_of_the_spur() -> None:
-    # Throat of the leaf 8 / sqrt(2), of the weld 7 / sqrt(2).
-    reading = read(bead(7.0, 7.0), SPUR, HOME)
-    assert reading.gap == pytest.approx(math.sqrt(0.5))
-
-
-def test_unequal_legs_are_read_on_the_bisector_only() -> None:
-    # The chord of 6 x 12 cuts the bisector at (4, 4): just where an 8 mm spur stands.
-    assert read(bead(6.0, 12.0), SPUR, HOME).state != "daylight"
-    assert read(bead(6.0, 11.0), SPUR, HOME).gap == pytest.approx(
-        (4.0 - 66.0 / 17.0) * math.sqrt(2.0)
-    )
-
-
-def test_a_crown_holds_the_leaf_off() -> None:
-    # Flush on the base, the spur 4 mm up meets the flat face of a 10 mm weld at x = 6.
-    reading = read(bead(10.0, 10.0), SPUR, Pose(2.0, 0.0))
-    assert shown(reading) == ("held off", 2.0)
-    assert (reading.flush, reading.in_the_way) == (("long",), ())
-    other = read(bead(10.0, 10.0), SPUR, Pose(0.0, 2.0))
-    assert (shown(other), other.flush) == (("held off", 2.0), ("end",))
-    between = read(bead(10.0, 10.0), SPUR, Pose(1.0, 1.0))
-    assert (shown(between), between.flush) == (("held off", 1.0), ())
-
-
-def test_the_larger_gap_is_told() -> None:
-    # Askew by a degree about the spur: the base's gap is the widest at the long edge's far end.
-    pose = Pose(1.0, 1.0).rotated(-1.0, (5.0, 5.0))
-    far = pose.to_section((0.0, 24.0))[0]
-    reading = read(bead(10.0, 10.0), SPUR, pose)
-    assert reading.state == "held off"
-    assert reading.gap == pytest.approx(far)
-
-
-def test_an_arc_on_a_lopsided_face_is_in_the_way() -> None:
-    # A hump near the upright meets the upper arc long before the spur meets anything.
-    hump = (3.5, 8.0)
-    section = Section.of(T, Bead.traced(((6.0, 0.0), (3.0, 3.0), hump, (0.0, 9.5)), T))
-    leaf_side = -0.56 * 8.0 + math.sqrt((1.06 * 8.0) ** 2 - (hump[1] - 4.0) ** 2)
-    reading = read(section, SPUR, Pose(hump[0] - leaf_side + 1e-7, 0.0))
-    assert (reading.state, reading.in_the_way) == ("not seated", ("face",))
-
-
-def test_spatter_keeps_an_edge_off() -> None:
-    section = Section.of(T, Bead(8.0, 8.0), (Spatter("upright", 15.0, 0.8),))
-    reading = read(section, SPUR, Pose(0.8, 0.0))
-    assert (reading.state, reading.in_the_way) == ("not seated", ("spatter[0]",))
-    assert reading.flush == ("long",)
-
-
-def test_a_throat_leaf_short_of_home_has_nothing_in_its_way() -> None:
-    reading = read(bead(8.0, 8.0), SPUR, Pose(0.5, 0.0))
-    assert (reading.state, reading.in_the_way) == ("not seated", ())
-
-
-# Joints that aren't square
-
-
-@pytest.mark.parametrize("angle", [100.0, 110.0, 120.0])
-def test_an_obtuse_joint_is_read_square_to_the_flush_member(angle: float) -> None:
-    section = Section.of(Joint(angle=angle), Bead(6.5, 6.0))
-    lean = math.radians(angle)
-    reading = read(section, EIGHT, Pose(8.0 / math.tan(lean), 0.0))
-    assert reading.state == "daylight"
-    assert reading.gap == pytest.approx(8.0 - 6.0 * math.sin(lean))
-    assert reading.flush == ("long",)
-
-
-def test_an_obtuse_joint_is_read_on_the_base_as_well() -> None:
-    joint = Joint(angle=100.0)
-    section = Section.of(joint, Bead(6.0, 6.5))
-    along = joint.direction("upright")
-    back = 8.0 / math.tan(joint.radians)
-    pose = Pose(back * along[0], back * along[1], 100.0, turned=True)
-    reading = read(section, EIGHT, pose)
-    assert (reading.state, reading.flush) == ("daylight", ("long",))
-    assert reading.gap == pytest.approx(8.0 - 6.0 * math.sin(joint.radians))
-
-
-def test_held_off_is_told_along_the_flush_member() -> None:
-    # Flush on the base of a 100 degree joint, the tip meets the flat face 8 mm up.
-    joint = Joint(angle=100.0)
-    section = Section.of(joint, Bead(10.0, 10.0))
-    toe = section.toe("upright")
-    share = 8.0 / toe[1]
-    at_face = 10.0 + (toe[0] - 10.0) * share
-    at_upright = 8.0 / math.tan(joint.radians)
-    reading = read(section, EIGHT, Pose(at_face, 0.0))
-    assert reading.state == "held off"
-    assert reading.gap == pytest.approx(at_face - at_upright)
-
-
-@pytest.mark.parametrize("angle", [60.0, 80.0, 88.0])
-def test_below_square_the_end_edge_strikes_the_other_member(angle: float) -> None:
-    joint = Joint(angle=angle)
-    section = Section.of(joint, Bead(5.0, 5.0))
-    top = 2.2 * 8.0
-    reading = read(section, EIGHT, Pose(top / math.tan(joint.radians), 0.0))
-    assert (reading.state, reading.gap, reading.flush) == ("not seated", None, ("long",))
-    assert reading.in_the_way == ("upright",)
-    along = joint.direction("upright")
-    out = top / math.tan(joint.radians)
-    turned = Pose(out * along[0], out * along[1], angle, turned=True)
-    assert read(section, EIGHT, turned).in_the_way == ("base",)
-
-
-def test_a_joint_is_as_good_as_square_within_the_eye_limit() -> None:
-    # The end edge, 1.2 S long, leans by 0.5 degrees: 0.084 mm at the tip.
-    joint = Joint(angle=89.5)
-    section = Section.of(joint, Bead(8.0, 8.0))
-    reading = read(section, EIGHT, Pose(17.6 / math.tan(joint.radians), 0.0))
-    assert reading.state == "touch"
-
-
-@pytest.mark.parametrize(
-    ("angle", "state"), [(89.4, "touch"), (90.6, "touch"), (89.0, "not seated")]
-)
-def test_the_throat_edge_needs_a_square_joint(angle: float, state: str) -> None:
-    # 1.6 * 8 * sin(0.3 degrees) = 0.067 mm: shared out between both edges it isn't seen.
-    joint = Joint(angle=angle)
-    lean = angle - 90.0
-    # Below square the outer ends rest on the members, above it the inner ones.
-    end = 24.0 if lean < 0.0 else 11.2
-    out = -end * math.sin(math.radians(lean) / 2.0) / math.sin(joint.radians / 2.0)
-    pose = Pose(out * joint.bisector[0], out * joint.bisector[1], lean / 2.0)
-    throat = out + 4.0 * math.sqrt(2.0)
-    leg = throat / math.cos(joint.radians / 2.0)
-    reading = read(Section.of(joint, Bead(leg, leg)), SPUR, pose)
-    assert reading.state == state
-    assert reading.flush == (BOTH if state == "touch" else ())
-
-
-@pytest.mark.parametrize("angle", [60.0, 80.0, 100.0, 110.0])
-def test_the_throat_edge_finds_the_leaning_member_in_its_way(angle: float) -> None:
-    joint = Joint(angle=angle)
-    section = Section.of(joint, Bead(4.0, 4.0))
-    stop = (24.0 if angle < 90.0 else 11.2) / math.tan(joint.radians)
-    reading = read(section, SPUR, Pose(stop, 0.0))
-    assert (reading.state, reading.flush) == ("not seated", ("long",))
-    assert reading.in_the_way == ("upright",)
 
 
 # What holds for every reading
