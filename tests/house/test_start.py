@@ -76,7 +76,11 @@ def test_another_package_that_is_loaded_already_is_refused_by_place(tmp_path: Pa
 
 def test_a_folder_without_init_is_refused_once_it_is_loaded(tmp_path: Path) -> None:
     (tmp_path / "geometry").mkdir()
-    before = f"sys.path.remove({str(ROOT)!r}); import geometry; sys.path.append({str(ROOT)!r})"
+    # An editable install puts the checkout on the path as well.
+    before = (
+        f"kept = list(sys.path); sys.path[:] = [p for p in kept if p != {str(ROOT)!r}]\n"
+        "import geometry\nsys.path[:] = kept"
+    )
     lines = ask(tmp_path, ROOT, before=before, cwd=tmp_path)
     assert lines[0] == "refused: another package is called 'geometry': None"
 
