@@ -109,7 +109,7 @@ def read_tray(document: Json) -> Tray:
     """
     tray, faults = _read(document)
     if tray is None or faults:
-        raise TrayError([TrayFault.of("", fault) for fault in faults])
+        raise TrayError([TrayFault.of("", fault) for fault in sorted(faults, key=_coupon_of)])
     return tray
 
 
@@ -156,7 +156,15 @@ def _examine(data: bytes) -> tuple[Tray | None, list[Fault]]:
     tray, faults = _read(parsed.value)
     # A NaN is a fault of the text and of the shape: said once, in the words nearer the text.
     known = {fault.at for fault in parsed.faults}
-    return tray, parsed.faults + [fault for fault in faults if fault.at not in known]
+    faults = parsed.faults + [fault for fault in faults if fault.at not in known]
+    return tray, sorted(faults, key=_coupon_of)
+
+
+def _coupon_of(fault: Fault) -> int:
+    """The index of the coupon that a fault is in; -1 for the document's own keys."""
+    parts = fault.at.split("/")
+    index = parts[2] if parts[1:2] == ["coupons"] and len(parts) > 2 else ""
+    return int(index) if index.isdecimal() else -1
 
 
 def _read(document: Json) -> tuple[Tray | None, list[Fault]]:

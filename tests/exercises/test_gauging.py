@@ -115,7 +115,11 @@ def test_what_is_reckoned_to_seat_on_a_leg_does(bead: Bead, mark: str, on: Membe
 
 @pytest.mark.parametrize(
     ("bead", "on"),
-    [(Bead(12.5, 8.5, 0.5), "upright"), (Bead(8.5, 12.5, 0.5), "base"), (Bead(8.0, 8.0, 3.9), "base")],
+    [
+        (Bead(12.5, 8.5, 0.5), "upright"),
+        (Bead(8.5, 12.5, 0.5), "base"),
+        (Bead(8.0, 8.0, 3.9), "base"),
+    ],
 )
 def test_what_is_reckoned_not_to_seat_doesn_t(bead: Bead, on: Member) -> None:
     section = Section.of(Joint(), bead)

@@ -2,17 +2,16 @@
 
 from __future__ import annotations
 
-from typing import Any
-
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
 from exercises.attempt import Attempt, StatedReading
-from exercises.coupon import DISPOSITIONS, Coupon
+from exercises.coupon import DISPOSITIONS, Coupon, Disposition
 from exercises.grading import MARKS, Grade, grade
 from geometry.joint import MEMBERS, Member
 from geometry.leaf import EDGES, Edge, leaf_of_mark
+from geometry.measures import FaceShape
 from geometry.pose import Pose
 from geometry.reading import STATES, State
 from geometry.seat import home_pose
@@ -21,9 +20,14 @@ from tests.exercises.trays import coupon
 UPRIGHT, BASE = Pose(0.0, 0.0), Pose(0.0, 0.0, 90.0, turned=True)
 
 
-def weld(leg_base: float, leg_upright: float, crown: float = 0.9, **changes: Any) -> Coupon:
-    toes = changes.pop("toes", {})
-    bead = {"leg_base": leg_base, "leg_upright": leg_upright, "crown": crown, **toes}
+def weld(
+    leg_base: float,
+    leg_upright: float,
+    crown: float = 0.9,
+    toes: dict[str, object] | None = None,
+    **changes: object,
+) -> Coupon:
+    bead = {"leg_base": leg_base, "leg_upright": leg_upright, "crown": crown, **(toes or {})}
     return coupon(bead=bead, **changes)
 
 
@@ -91,7 +95,7 @@ def test_the_score_is_the_mean_of_the_marks_that_apply() -> None:
         (-0.03, "concave", 1.0), (-0.03, "convex", 0.0),
     ],
 )  # fmt: skip
-def test_face(crown: float, stated: Any, mark: float) -> None:
+def test_face(crown: float, stated: FaceShape, mark: float) -> None:
     given = grade(weld(8.5, 8.5, crown), Attempt("hb-04", face=stated))
     assert given.marks["face"] == mark
     assert bool(codes(given, "face")) == (mark < 1.0)
@@ -139,7 +143,7 @@ def test_a_throat_callout_has_its_own_leaf() -> None:
 
 LEGS = (StatedReading("8 mm", "leg", "base"), StatedReading("8 mm", "leg", "upright"))
 SPUR = (StatedReading("8 mm", "throat", "base"),)
-THROAT_CALLOUT = {"size": 5, "measure": "throat"}
+THROAT_CALLOUT: dict[str, object] = {"size": 5, "measure": "throat"}
 
 
 @pytest.mark.parametrize(
@@ -165,7 +169,11 @@ THROAT_CALLOUT = {"size": 5, "measure": "throat"}
     ],
 )
 def test_edge_and_legs(
-    crown: float, callout: dict[str, Any], readings: Any, edge: float, legs: float | None
+    crown: float,
+    callout: dict[str, object],
+    readings: tuple[StatedReading, ...],
+    edge: float,
+    legs: float | None,
 ) -> None:
     given = grade(weld(8.6, 8.5, crown, callout=callout), Attempt("hb-04", readings=readings))
     assert (given.marks["edge"], given.marks["legs"]) == (edge, legs)
@@ -292,7 +300,7 @@ def test_what_the_spur_shows() -> None:
 
 
 @pytest.mark.parametrize("stated", DISPOSITIONS)
-def test_disposition(stated: Any) -> None:
+def test_disposition(stated: Disposition) -> None:
     given = grade(SHORT, Attempt("hb-04", disposition=stated))
     assert given.marks["disposition"] == (1.0 if stated == "add weld metal" else 0.0)
     assert codes(given, "disposition") == (
@@ -331,7 +339,7 @@ def test_accepting_what_should_be_referred_is_wrong_but_not_critical() -> None:
         ),
     ],
 )
-def test_what_the_eye_finds_is_critical_to_miss(toes: dict[str, Any], text: str) -> None:
+def test_what_the_eye_finds_is_critical_to_miss(toes: dict[str, object], text: str) -> None:
     given = grade(weld(8.6, 8.5, toes=toes), Attempt("hb-04", disposition="accept"))
     assert given.critical
     assert [reason.text for reason in given.reasons] == [text]

@@ -41,7 +41,8 @@ def test_time_never_runs_back() -> None:
 def test_each_picture_shows_its_own_pose_and_the_leaf_of_that_time() -> None:
     frames = list(
         log("look", "pick 8 mm leg", "drag", "swap ends 8 mm throat", "pick a 4.5 mm leg",
-            "put back", "undo a 4.5 mm leg", "pick 1 in leg", "pick 5/16 in throat", "undo").frames()
+            "put back", "undo a 4.5 mm leg", "pick 1 in leg",
+            "pick 5/16 in throat", "undo").frames()
     )  # fmt: skip
     shown = [(f.leaf.mark, f.leaf.edge) if f.leaf else None for f in frames]
     assert shown == [
@@ -60,7 +61,9 @@ def test_clean_toes_stay_clean_until_undone() -> None:
     assert [frame.cleaned for frame in frames] == [False, True, True, False, False]
 
 
-@pytest.mark.parametrize(("ms", "event"), [(-5, "a"), (0, "a"), (99.9, "a"), (100, "b"), (9e9, "c")])
+@pytest.mark.parametrize(
+    ("ms", "event"), [(-5, "a"), (0, "a"), (99.9, "a"), (100, "b"), (9e9, "c")]
+)
 def test_the_picture_at_a_time_is_the_last_before_it(ms: float, event: str) -> None:
     assert log("a", "b", "c").frame_at(ms).event == event
 
@@ -74,7 +77,8 @@ def test_an_empty_record_has_no_picture() -> None:
 
 NUMBERS = st.floats(-1e4, 1e4)
 ENTRIES = st.builds(
-    Entry, st.integers(0, 10**7), NUMBERS, NUMBERS, NUMBERS, st.booleans(), st.text(min_size=1, max_size=20)
+    Entry, st.integers(0, 10**7), NUMBERS, NUMBERS, NUMBERS, st.booleans(),
+    st.text(min_size=1, max_size=20),
 )  # fmt: skip
 
 

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import math
-from typing import Any
 
 import pytest
 from hypothesis import given
@@ -24,12 +23,12 @@ def weld(
     crown: float = 0.9,
     size: float | str = 8,
     measure: str = "leg",
-    joint: dict[str, Any] | None = None,
-    spatter: tuple[dict[str, Any], ...] = (),
-    **toes: Any,
+    joint: dict[str, float] | None = None,
+    spatter: tuple[dict[str, object], ...] = (),
+    toes: dict[str, object] | None = None,
 ) -> Coupon:
     return coupon(
-        bead={"leg_base": leg_base, "leg_upright": leg_upright, "crown": crown, **toes},
+        bead={"leg_base": leg_base, "leg_upright": leg_upright, "crown": crown, **(toes or {})},
         callout={"size": size, "measure": measure},
         joint=joint or {},
         spatter=list(spatter),
@@ -71,18 +70,19 @@ def test_sizes(made: Coupon, right: Disposition) -> None:
     assert call.undecided == ()
 
 
-UNDERCUT = {"undercut_upright": {"depth": 0.5, "width": 1.5}}
+UNDERCUT: dict[str, object] = {"undercut_upright": {"depth": 0.5, "width": 1.5}}
+LIP: dict[str, object] = {"overlap_base": 1.5}
 
 
 @pytest.mark.parametrize(
     ("made", "right"),
     [
-        (weld(8.5, 8.4, **UNDERCUT), "add weld metal"),
-        (weld(8.5, 8.4, overlap_base=1.5), "dress back"),
-        (weld(8.5, 6.0, overlap_base=1.5), "dress back"),
-        (weld(8.5, 8.4, overlap_base=1.5, **UNDERCUT), "dress back"),
+        (weld(8.5, 8.4, toes=UNDERCUT), "add weld metal"),
+        (weld(8.5, 8.4, toes=LIP), "dress back"),
+        (weld(8.5, 6.0, toes=LIP), "dress back"),
+        (weld(8.5, 8.4, toes={**LIP, **UNDERCUT}), "dress back"),
         (weld(8.5, 8.4, joint={"angle": 80}), "refer"),
-        (weld(8.5, 8.4, joint={"angle": 80}, overlap_base=1.5), "refer"),
+        (weld(8.5, 8.4, joint={"angle": 80}, toes=LIP), "refer"),
         (weld(8.5, 6.0, joint={"angle": 80}), "refer"),
     ],
 )
@@ -179,8 +179,8 @@ def test_at_its_size_a_weld_passes() -> None:
         # Another leg is clearly short: the near one can change nothing.
         (weld(8.05, 6.0), "add weld metal"),
         # An undercut asks for weld metal whatever the size is.
-        (weld(8.05, 8.05, **UNDERCUT), "add weld metal"),
-        (weld(8.05, 8.05, overlap_base=1.5), "dress back"),
+        (weld(8.05, 8.05, toes=UNDERCUT), "add weld metal"),
+        (weld(8.05, 8.05, toes=LIP), "dress back"),
         (weld(8.05, 8.05, joint={"angle": 80}), "refer"),
     ],
 )
@@ -288,7 +288,8 @@ def test_a_crown_that_carries_every_leaf_that_would_answer() -> None:
     ("made", "leaves", "seats"),
     [
         (weld(8.5, 8.4), {"leg": ("8 mm",)}, {("leg", "base"), ("leg", "upright")}),
-        (weld(8.5, 8.4, size="5/16 in"), {"leg": ("5/16 in",)}, {("leg", "base"), ("leg", "upright")}),
+        (weld(8.5, 8.4, size="5/16 in"), {"leg": ("5/16 in",)},
+         {("leg", "base"), ("leg", "upright")}),
         (weld(8.5, 8.4, size=9), {"leg": ("8 mm", "10 mm")}, {("leg", "base"), ("leg", "upright")}),
         (weld(7.6, 7.5, size=5, measure="throat"), {"leg": ("a 5 mm",)},
          {("leg", "base"), ("leg", "upright")}),

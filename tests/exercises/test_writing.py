@@ -11,7 +11,7 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from exercises import writing
+from exercises.strict_json import Json
 from exercises.writing import document_bytes, replace_file
 
 
@@ -57,7 +57,7 @@ def test_whatever_fails_the_old_file_stays_whole(
     def fail(*_: object) -> None:
         raise OSError(28, "no space left")
 
-    monkeypatch.setattr(writing.os, step, fail)
+    monkeypatch.setattr(os, step, fail)
     with pytest.raises(OSError, match="no space left"):
         replace_file(path, b"new")
     assert path.read_bytes() == b"old"
@@ -84,8 +84,8 @@ def test_no_one_sees_a_file_that_is_half_written(
         assert Path(source).read_bytes() == b"new"
         replace(source, target)
 
-    monkeypatch.setattr(writing.os, "fsync", synced)
-    monkeypatch.setattr(writing.os, "replace", replaced)
+    monkeypatch.setattr(os, "fsync", synced)
+    monkeypatch.setattr(os, "replace", replaced)
     replace_file(path, b"new")
     assert steps == ["file", "replace", "folder"]
 
@@ -110,7 +110,7 @@ def test_a_document_laid_out_is_the_same_document(value: object) -> None:
 
 
 def test_lines_stay_readable() -> None:
-    trace = [[8.123 - i / 100, i / 100] for i in range(700)]
+    trace: list[Json] = [[8.123 - i / 100, i / 100] for i in range(700)]
     lines = document_bytes({"bead": {"trace": trace}}).decode().splitlines()
     assert max(len(line) for line in lines) <= 96
     assert len(lines) < 700 / 3

@@ -25,7 +25,7 @@ def document(*coupons: dict[str, Any]) -> dict[str, Any]:
     return {"format": "toe-and-throat/tray", "version": 1, "title": "T", "coupons": listed}
 
 
-def coupon(**changes: Any) -> Coupon:
+def coupon(**changes: object) -> Coupon:
     """A sound coupon with some keys of its document changed."""
     return read_tray(document({**COUPON, **changes})).coupons[0]
 
