@@ -140,7 +140,7 @@ def _parser() -> argparse.ArgumentParser:
     )
     parser.add_argument("--version", action="version", version=f"%(prog)s {_version()}")
     parser.set_defaults(command=None)
-    commands = parser.add_subparsers(title="commands", metavar="COMMAND")
+    commands = parser.add_subparsers(title="commands", metavar="COMMAND", prog=PROGRAM)
 
     check = commands.add_parser("check", help="say what is wrong with trays, one line a fault")
     check.add_argument("trays", nargs="+", metavar="TRAY")

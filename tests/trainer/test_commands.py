@@ -34,7 +34,7 @@ class Said:
         self.code, self.out, self.err = code, out, err
 
     @property
-    def json(self) -> Any:  # noqa: ANN401 - whatever was printed
+    def json(self) -> Any:
         return json.loads(self.out)
 
 
