@@ -12,7 +12,7 @@ from typing import Final
 
 from geometry.curves import Curve, Segment, Vec, arc_by_sagitta
 from geometry.faults import Fault
-from geometry.joint import Joint, Member
+from geometry.joint import MEMBERS, Joint, Member
 from geometry.tolerances import SMALLEST, TRACE_END
 
 __all__ = [
@@ -176,12 +176,12 @@ class Bead:
         ['face-in-member']
         """
         found: list[Fault] = []
-        for member in ("base", "upright"):
+        for member in MEMBERS:
             found += self._leg_faults(joint, member)
         if found:
             return found
         found += self._arc_faults(joint) if self.trace is None else self._trace_faults(joint)
-        for member in ("base", "upright"):
+        for member in MEMBERS:
             found += self._toe_faults(joint, member)
         return found
 
