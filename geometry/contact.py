@@ -20,6 +20,7 @@ from typing import Final
 from geometry.bodies import Body
 from geometry.curves import Vec
 from geometry.descent import Descent
+from geometry.nearby import near
 from geometry.pairs import Spot, all_pairs
 from geometry.pose import Pose, wrap_degrees
 from geometry.tolerances import CONTACT
@@ -187,7 +188,7 @@ def touches(fixed: Body, moving: Body, pose: Pose, within: float = CONTACT) -> t
     fixed, moving, pose
         As for `drag`.
     within
-        mm: the distance that counts as contact.
+        mm: the distance that counts as contact; less than half a millimetre.
 
     Examples
     --------
@@ -196,11 +197,12 @@ def touches(fixed: Body, moving: Body, pose: Pose, within: float = CONTACT) -> t
     >>> [touch.at for touch in touches(floor, block, Pose(0.0, 0.0))]
     [(0.0, 0.0), (8.0, 0.0)]
     """
-    pairs = all_pairs(fixed, _laid(moving, pose))
-    at = pairs.at(_spot(pose))
-    near = (abs(at.gap) <= within) & pairs.faces(at)
+    spot = _spot(pose)
+    pairs = near(all_pairs(fixed, _laid(moving, pose)), spot, within).pairs
+    at = pairs.at(spot)
+    close = (abs(at.gap) <= within) & pairs.faces(at)
     found: list[Touch] = []
-    for index in near.nonzero()[0].tolist():
-        names = pairs.names[index]
-        found.append(Touch(names[0], names[1], pairs.meeting(at, index)))
+    for index in close.nonzero()[0].tolist():
+        moving_piece, fixed_piece = pairs.name(index)
+        found.append(Touch(moving_piece, fixed_piece, pairs.meeting(at, index)))
     return tuple(found)

@@ -11,7 +11,7 @@ from numpy.typing import NDArray
 from geometry.curves import Vec
 from geometry.nearby import Near, near
 from geometry.pairs import At, Pairs, Spot
-from geometry.projection import HalfSpace, Triple, project
+from geometry.projection import Triple, project
 from geometry.sweep import dip, middle, travel
 from geometry.tolerances import CLEARANCE
 
@@ -105,7 +105,7 @@ class Descent:
             return path
         for _ in range(_MOST_STEPS):
             way: list[Spot] = []
-            for step in self._steps(band.pairs, at):
+            for step in self._steps(band.pairs, at, allowed):
                 way, allowed = self._take(band, at, step, allowed)
                 if way:
                     break
@@ -146,10 +146,11 @@ class Descent:
         """The pairs near `spot`, enough for a step of `need` mm or for all that is lacking."""
         return near(self.pairs, spot, min(need, self._length(self._lack(spot))))
 
-    def _steps(self, pairs: Pairs, at: At) -> list[Triple]:
+    def _steps(self, pairs: Pairs, at: At, allowed: float) -> list[Triple]:
         """The steps that the pairs at hand leave open, best first; none at rest."""
         lack = self._lack(at.spot)
-        near = np.flatnonzero(pairs.faces(at) & (at.gap > -_ENTERED))
+        # What lies farther off than the step may go can't stop it.
+        near = np.flatnonzero(pairs.faces(at) & (at.gap > -_ENTERED) & (at.gap < allowed))
         spaces = self._spaces(pairs, at, near, CLEARANCE)
         solved = project(lack, spaces)
         if solved is None:
@@ -163,23 +164,22 @@ class Descent:
 
     def _spaces(
         self, pairs: Pairs, at: At, which: NDArray[np.intp], clearance: float
-    ) -> list[HalfSpace]:
+    ) -> NDArray[np.float64]:
         """The half-spaces, in the hand's coordinates, that keep pairs `which` clear."""
-        if not which.size:
-            return []
         rx, ry = self._arm(at.spot)
         slopes = pairs.slopes(at, which)
-        turn = (slopes[:, 2] + slopes[:, 0] * ry - slopes[:, 1] * rx) / self.hand_reach
-        room = clearance - at.gap[which]
-        rows = np.column_stack((slopes[:, 0], slopes[:, 1], turn, room))
-        return [tuple(row) for row in rows.tolist()]
+        spaces = np.empty((which.size, 4))
+        spaces[:, :2] = slopes[:, :2]
+        spaces[:, 2] = (slopes[:, 2] + slopes[:, 0] * ry - slopes[:, 1] * rx) / self.hand_reach
+        spaces[:, 3] = clearance - at.gap[which]
+        return spaces
 
     def _bent(
         self,
         pairs: Pairs,
         at: At,
         lack: Triple,
-        spaces: list[HalfSpace],
+        spaces: NDArray[np.float64],
         near: NDArray[np.intp],
         held: dict[int, float],
     ) -> Triple | None:
@@ -187,9 +187,10 @@ class Descent:
         values, vectors = np.linalg.eigh(self._hessian(pairs, at, near, held))
         # Where the cost bends down the size of the bend still says how far to trust the slope.
         stretch = vectors / np.sqrt(np.maximum(np.abs(values), 0.05))
-        rows = np.array(spaces) @ _widened(stretch)
-        aim = tuple((np.array(lack) @ stretch).tolist())
-        solved = project(aim, [tuple(row) for row in rows.tolist()])
+        bent = spaces.copy()
+        bent[:, :3] = spaces[:, :3] @ stretch
+        aim_x, aim_y, aim_z = (np.array(lack) @ stretch).tolist()
+        solved = project((aim_x, aim_y, aim_z), bent)
         if solved is None:
             return None
         x, y, z = (stretch @ np.array(solved[0])).tolist()
@@ -220,9 +221,7 @@ class Descent:
         if not held or len(held) > 2:
             return None
         hessian = np.array(self._hessian(pairs, at, near, held))
-        rows = np.array(
-            [space[:3] for space in self._spaces(pairs, at, near[list(held)], CLEARANCE)]
-        )
+        rows = self._spaces(pairs, at, near[list(held)], CLEARANCE)[:, :3]
         free = np.linalg.svd(rows)[2][len(held) :]
         values, vectors = np.linalg.eigh(free @ hessian @ free.T)
         if values[0] > -0.02:
@@ -335,10 +334,3 @@ def _gain(lack: Triple, step: Triple) -> float:
     """How much of the cost a step saves."""
     left = (lack[0] - step[0], lack[1] - step[1], lack[2] - step[2])
     return _square(lack) - _square(left)
-
-
-def _widened(stretch: NDArray[np.float64]) -> NDArray[np.float64]:
-    """A change of the three variables, for rows that carry their bound as a fourth."""
-    wide = np.eye(4)
-    wide[:3, :3] = stretch
-    return wide

@@ -45,7 +45,7 @@ def near(pairs: Pairs, spot: Spot, need: float) -> Near:
     >>> from geometry.pairs import all_pairs
     >>> box = Body.of_points("box", [(0.0, 0.0), (2.0, 0.0), (2.0, 1.0), (0.0, 1.0)])
     >>> pairs = all_pairs(box, box)
-    >>> len(near(pairs, Spot(0.5, 1.1, 0.0), 0.5).pairs.names) < len(pairs.names)
+    >>> len(near(pairs, Spot(0.5, 1.1, 0.0), 0.5).pairs) < len(pairs)
     True
     """
     level = 0

@@ -95,12 +95,14 @@ class At:
     """The pairs evaluated at one spot.
 
     `gap` (n,): signed offset in mm, lines first, then circles. `foot` (n_lines,): where along the
-    line. `dx`, `dy`, `away` (n_circles,): offset of the moving centre from the fixed one.
+    line; `disc_dot`: the contact direction against the disc's cone. `dx`, `dy`, `away`
+    (n_circles,): offset of the moving centre from the fixed one.
     """
 
     spot: Spot
     gap: Floats
     foot: Floats
+    disc_dot: Floats
     dx: Floats
     dy: Floats
     away: Floats
@@ -112,54 +114,100 @@ class At:
 class Pairs:
     """A set of feature pairs in matrix form.
 
-    Rows of `offset` and `foot` give a line pair's offset (less the disc's radius) and the place of
-    its foot; `length` is the line's. Rows of `dx`, `dy` give a circle pair's centre offset, those
-    of `fixed_dot`, `moving_dot` its product with the two cones' middle directions. `sign` is 1 for
-    disc on disc, -1 for a disc in a hollow, `radius` the distance of centres at contact.
-    `names` holds (moving, fixed) piece names; `disc_radius` the radius of a line pair's disc,
-    `fixed_radius` how far a circle pair's place of contact lies from its fixed centre; `reach` how
+    `line_rows` (n, 3, 7): a line pair's offset (less the disc's radius), the place of its foot, and
+    the contact direction's product with the middle of the disc's cone. `line_values` (n, 3): the
+    line's length, the disc's radius, the cosine of half its cone.
+
+    `circle_rows` (n, 4, 7): a circle pair's centre offset in x and in y, and the contact
+    direction's product with the middles of the fixed and the moving cone (times the distance of
+    the centres). `circle_values` (n, 6): sign, distance of centres at contact, cosines of half the
+    fixed and half the moving cone, how far the place of contact lies from the fixed centre, and
+    how far the moving centre lies from the moving frame's origin.
+
+    `names` holds (moving, fixed) piece names, `order` each pair's place in them; `reach` is how
     far (mm) the moving body's features lie from its frame's origin at most.
     """
 
     reach: float
     names: tuple[tuple[str, str], ...]
-    offset: Floats
-    foot: Floats
-    length: Floats
-    disc_radius: Floats
-    disc_dot: Floats
-    disc_cos: Floats
-    dx: Floats
-    dy: Floats
-    fixed_dot: Floats
-    moving_dot: Floats
-    sign: Floats
-    radius: Floats
-    fixed_cos: Floats
-    moving_cos: Floats
-    fixed_radius: Floats
+    order: Ints
+    line_rows: Floats
+    line_values: Floats
+    circle_rows: Floats
+    circle_values: Floats
+
+    @property
+    def offset(self) -> Floats:
+        """Rows (n_lines, 7) of the line pairs' offsets."""
+        return self.line_rows[:, 0]
+
+    @property
+    def length(self) -> Floats:
+        """Lengths of the lines, mm."""
+        return self.line_values[:, 0]
+
+    @property
+    def disc_radius(self) -> Floats:
+        """Radii of the discs against lines, mm."""
+        return self.line_values[:, 1]
+
+    @property
+    def disc_cos(self) -> Floats:
+        """Cosines of half the cones of the discs against lines."""
+        return self.line_values[:, 2]
+
+    @property
+    def sign(self) -> Floats:
+        """1 for disc on disc, -1 for a disc in a hollow."""
+        return self.circle_values[:, 0]
+
+    @property
+    def radius(self) -> Floats:
+        """Distance of the centres of circle pairs at contact, mm."""
+        return self.circle_values[:, 1]
+
+    @property
+    def fixed_cos(self) -> Floats:
+        """Cosines of half the fixed features' cones."""
+        return self.circle_values[:, 2]
+
+    @property
+    def moving_cos(self) -> Floats:
+        """Cosines of half the moving features' cones."""
+        return self.circle_values[:, 3]
+
+    @property
+    def arm(self) -> Floats:
+        """How far the moving centres lie from the moving frame's origin, mm."""
+        return self.circle_values[:, 5]
+
+    def __len__(self) -> int:
+        return int(self.order.size)
+
+    def name(self, which: int) -> tuple[str, str]:
+        """Names of the moving and the fixed piece of a pair."""
+        return self.names[self.order[which]]
 
     @property
     def lines(self) -> int:
         """How many of the pairs are line pairs; the rest are circle pairs."""
-        return int(self.offset.shape[0])
+        return int(self.line_rows.shape[0])
 
     def at(self, spot: Spot) -> At:
         """Evaluate all pairs at `spot`."""
         v = spot.vector
-        dx, dy = self.dx @ v, self.dy @ v
+        lines = (self.line_rows.reshape(-1, 7) @ v).reshape(-1, 3)
+        circles = (self.circle_rows.reshape(-1, 7) @ v).reshape(-1, 4)
+        dx, dy = circles[:, 0], circles[:, 1]
         away = np.hypot(dx, dy)
-        gap = np.concatenate((self.offset @ v, self.sign * (away - self.radius)))
-        return At(
-            spot, gap, self.foot @ v, dx, dy, away, self.fixed_dot @ v, self.moving_dot @ v
-        )
+        gap = np.concatenate((lines[:, 0], self.sign * (away - self.radius)))
+        return At(spot, gap, lines[:, 1], lines[:, 2], dx, dy, away, circles[:, 2], circles[:, 3])
 
     def faces(self, at: At) -> Bools:
         """Whether each pair's features truly face each other at the evaluated spot."""
         on_line = (at.foot >= -1e-9) & (at.foot <= self.length + 1e-9)
         rounds = self.disc_radius > 0.0
-        if rounds.any():
-            on_line &= ~rounds | (self.disc_dot @ at.spot.vector >= self.disc_cos - _CONE)
+        on_line &= ~rounds | (at.disc_dot >= self.disc_cos - _CONE)
         # Not so for a hollow: where it ends in a corner, air lies on either side of the corner,
         # and a point that faced both sides at once would be held by one that it can leave.
         slack = np.where(self.sign > 0.0, _CONE, 0.0)
@@ -186,9 +234,8 @@ class Pairs:
         if circles.size:
             ux = self.sign[circles] * at.dx[circles] / at.away[circles]
             uy = self.sign[circles] * at.dy[circles] / at.away[circles]
-            rows[~on_line] = ux[:, None] * (self.dx[circles] @ jacobian) + uy[:, None] * (
-                self.dy[circles] @ jacobian
-            )
+            offsets = self.circle_rows[circles, :2] @ jacobian
+            rows[~on_line] = ux[:, None] * offsets[:, 0] + uy[:, None] * offsets[:, 1]
         return rows
 
     def bend(self, at: At, which: int, move: tuple[float, float, float]) -> float:
@@ -198,11 +245,12 @@ class Pairs:
             return float(self.offset[which] @ v2)
         i = which - self.lines
         v1 = at.spot.jacobian @ np.array(move)
-        ex, ey = float(self.dx[i] @ v1), float(self.dy[i] @ v1)
+        ex, ey = float(self.circle_rows[i, 0] @ v1), float(self.circle_rows[i, 1] @ v1)
         away = float(at.away[i])
         ux, uy = float(at.dx[i]) / away, float(at.dy[i]) / away
         across = ex * uy - ey * ux
-        curve = across * across / away + ux * float(self.dx[i] @ v2) + uy * float(self.dy[i] @ v2)
+        lean = self.circle_rows[i, :2] @ v2
+        curve = across * across / away + ux * float(lean[0]) + uy * float(lean[1])
         return float(self.sign[i]) * curve
 
     def curvature(
@@ -225,7 +273,7 @@ class Pairs:
             xx = xy = yy = 0.0
         else:
             i = which - self.lines
-            mx, my = float(self.dx[i, 2]), float(self.dy[i, 2])
+            mx, my = float(self.circle_rows[i, 0, 2]), float(self.circle_rows[i, 1, 2])
             qx, qy = cos * mx - sin * my - rx, sin * mx + cos * my - ry
             away, sign = float(at.away[i]), float(self.sign[i])
             if away < 1e-3:
@@ -264,32 +312,22 @@ class Pairs:
         return self._circle_meeting(at, i)
 
     def _circle_meeting(self, at: At, i: int) -> tuple[float, float]:
-        fixed_radius = float(self.fixed_radius[i])
+        fixed_radius = float(self.circle_values[i, 4])
         ux, uy = float(at.dx[i] / at.away[i]), float(at.dy[i] / at.away[i])
-        cx, cy = -float(self.dx[i, 6]), -float(self.dy[i, 6])
+        cx, cy = -float(self.circle_rows[i, 0, 6]), -float(self.circle_rows[i, 1, 6])
         return cx + ux * fixed_radius, cy + uy * fixed_radius
 
     def subset(self, keep: Bools) -> Pairs:
         """Only the pairs marked in `keep`."""
-        rows, circles = np.flatnonzero(keep[: self.lines]), np.flatnonzero(keep[self.lines :])
-        names = tuple(self.names[i] for i in np.flatnonzero(keep))
+        lines, circles = keep[: self.lines], keep[self.lines :]
         return Pairs(
             self.reach,
-            names,
-            *(
-                array[rows]
-                for array in (
-                    self.offset, self.foot, self.length, self.disc_radius, self.disc_dot,
-                    self.disc_cos,
-                )
-            ),
-            *(
-                array[circles]
-                for array in (
-                    self.dx, self.dy, self.fixed_dot, self.moving_dot, self.sign, self.radius,
-                    self.fixed_cos, self.moving_cos, self.fixed_radius,
-                )
-            ),
+            self.names,
+            self.order[keep],
+            self.line_rows[lines],
+            self.line_values[lines],
+            self.circle_rows[circles],
+            self.circle_values[circles],
         )
 
 
@@ -312,7 +350,7 @@ def all_pairs(fixed: Body, moving: Body) -> Pairs:
     --------
     >>> box = Body.of_points("box", [(0.0, 0.0), (2.0, 0.0), (2.0, 1.0), (0.0, 1.0)])
     >>> pairs = all_pairs(box, box)
-    >>> pairs.lines, len(pairs.names)
+    >>> pairs.lines, len(pairs)
     (32, 48)
     >>> above = pairs.at(Spot(0.5, 1.25, 0.0))
     >>> float(pairs.floor(above).min())
@@ -326,15 +364,18 @@ def all_pairs(fixed: Body, moving: Body) -> Pairs:
         _in_moving_hollows(still.discs, mover.hollows),
     ]
     centres = np.concatenate((mover.discs.centre, mover.hollows.centre))
+    names = tuple(name for part in (*line_parts, *circle_parts) for name in part[0])
     return Pairs(
         max(mover.reach, float(np.hypot(*centres.T).max(initial=0.0))),
-        tuple(name for part in (*line_parts, *circle_parts) for name in part[0]),
-        *(np.concatenate([part[1][i] for part in line_parts]) for i in range(6)),
-        *(np.concatenate([part[1][i] for part in circle_parts]) for i in range(9)),
+        names,
+        np.arange(len(names)),
+        *(np.concatenate([part[i] for part in line_parts]) for i in (1, 2)),
+        *(np.concatenate([part[i] for part in circle_parts]) for i in (1, 2)),
     )
 
 
-_Part = tuple[list[tuple[str, str]], tuple[Floats, ...]]
+_Part = tuple[list[tuple[str, str]], Floats, Floats]
+"""Names, rows and values of one kind of pairs."""
 
 
 def _names(moving: tuple[str, ...], fixed: tuple[str, ...]) -> list[tuple[str, str]]:
@@ -370,14 +411,13 @@ def _on_fixed_lines(lines: Lines, mover: Features) -> _Part:
     nx, ny = lines.normal.T
     ux, uy = discs.middle[:, 0, None], discs.middle[:, 1, None]
     cone = _rows(0.0, 0.0, -(nx * ux + ny * uy), -(ny * ux - nx * uy), 0.0, 0.0, 0.0, shape=shape)
-    return _names(discs.names, lines.names), (
-        rows[0],
-        rows[1],
+    values = (
         _spread(lines.length, shape, 1),
         _spread(discs.radius, shape, 0),
-        cone,
         _spread(discs.cos_half, shape, 0),
     )
+    names = _names(discs.names, lines.names)
+    return names, np.stack((*rows, cone), axis=1), np.stack(values, axis=1)
 
 
 def _on_moving_lines(lines: Lines, still: Features) -> _Part:
@@ -395,14 +435,13 @@ def _on_moving_lines(lines: Lines, still: Features) -> _Part:
     nx, ny = lines.normal[:, 0, None], lines.normal[:, 1, None]
     ux, uy = discs.middle.T
     cone = _rows(0.0, 0.0, -(nx * ux + ny * uy), -(nx * uy - ny * ux), 0.0, 0.0, 0.0, shape=shape)
-    return _names(lines.names, discs.names), (
-        rows[0],
-        rows[1],
+    values = (
         _spread(lines.length, shape, 0),
         _spread(discs.radius, shape, 1),
-        cone,
         _spread(discs.cos_half, shape, 1),
     )
+    names = _names(lines.names, discs.names)
+    return names, np.stack((*rows, cone), axis=1), np.stack(values, axis=1)
 
 
 def _circles(
@@ -427,21 +466,22 @@ def _circles(
     in_moving = _rows(
         0.0, 0.0, -(ux * cx + uy * cy), uy * cx - ux * cy, ux, uy, ux * mx + uy * my, shape=shape
     )
-    arrays = (
-        dx,
-        dy,
-        in_fixed,
-        in_moving,
-        np.full(shape[0] * shape[1], signs[0]),
-        radius.reshape(-1),
-        _spread(cones[0], shape, 1),
-        _spread(cones[1], shape, 0),
-        _spread(contact, shape, 1),
+    values = np.stack(
+        (
+            np.full(shape[0] * shape[1], signs[0]),
+            radius.reshape(-1),
+            _spread(cones[0], shape, 1),
+            _spread(cones[1], shape, 0),
+            _spread(contact, shape, 1),
+            _spread(np.hypot(*moving.centre.T), shape, 0),
+        ),
+        axis=1,
     )
-    fits = arrays[5] > 1e-9 if signs[0] < 0 else np.ones(arrays[5].shape, dtype=bool)
+    rows = np.stack((dx, dy, in_fixed, in_moving), axis=1)
+    # A disc that is wider than a hollow never lies in it.
+    fits = values[:, 1] > 1e-9 if signs[0] < 0 else np.ones(len(values), dtype=bool)
     names = _names(moving.names, fixed.names)
-    kept = [name for name, fit in zip(names, fits, strict=True) if fit]
-    return kept, tuple(array[fits] for array in arrays)
+    return [name for name, fit in zip(names, fits, strict=True) if fit], rows[fits], values[fits]
 
 
 def _discs_apart(fixed: Discs, moving: Discs) -> _Part:

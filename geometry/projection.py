@@ -3,26 +3,29 @@
 The hand's cost is a squared distance in the space of (grab x, grab y, reach * turn), so one step
 of its minimisation is the projection of a point onto a few half-spaces. In three dimensions at
 most three of them are active, and they are found by adding the most violated one at a time; the
-distance rises with each, so the search ends. Plain floats: at this size arrays cost more.
+distance rises with each, so the search ends. For those few plain floats are
+faster than arrays.
 """
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping
 from itertools import combinations
 
-__all__ = ["HalfSpace", "Triple", "project"]
+import numpy as np
+from numpy.typing import NDArray
+
+__all__ = ["Triple", "project"]
 
 Triple = tuple[float, float, float]
-HalfSpace = tuple[float, float, float, float]
-"""(a, b, c, d): the points with a x + b y + c z >= d."""
+_Row = list[float]
 
 _LOOSE = 1e-12
 _ROUNDS = 60
 
 
 def project(
-    target: Triple, spaces: Sequence[HalfSpace]
+    target: Triple, spaces: NDArray[np.float64]
 ) -> tuple[Triple, dict[int, float]] | None:
     """Return the point of all `spaces` nearest to `target`, with the multipliers that hold it.
 
@@ -31,7 +34,7 @@ def project(
     target
         The point to project.
     spaces
-        Half-spaces with a common point.
+        Shape (n, 4): a row (a, b, c, d) stands for the points with a x + b y + c z >= d.
 
     Returns
     -------
@@ -42,30 +45,33 @@ def project(
 
     Examples
     --------
-    >>> project((-1.0, -2.0, 5.0), [(1.0, 0.0, 0.0, 0.0), (0.0, 1.0, 0.0, 0.0)])
+    >>> walls = np.array([(1.0, 0.0, 0.0, 0.0), (0.0, 1.0, 0.0, 0.0)])
+    >>> project((-1.0, -2.0, 5.0), walls)
     ((0.0, 0.0, 5.0), {1: 2.0, 0: 1.0})
-    >>> project((0.0, 0.0, 0.0), [(1.0, 0.0, 0.0, 1.0), (-1.0, 0.0, 0.0, 1.0)]) is None
+    >>> project((0.0, 0.0, 0.0), np.array([(1.0, 0.0, 0.0, 1.0), (-1.0, 0.0, 0.0, 1.0)])) is None
     True
     """
-    point, active = target, {}
+    point = target
+    held: dict[int, float] = {}
+    rows: dict[int, _Row] = {}
+    normals, bounds = spaces[:, :3], spaces[:, 3]
     for _ in range(_ROUNDS):
-        x, y, z = point
-        worst, deepest = -1, _LOOSE
-        for i, (a, b, c, d) in enumerate(spaces):
-            depth = d - a * x - b * y - c * z
-            if depth > deepest and i not in active:
-                worst, deepest = i, depth
-        if worst < 0:
-            return point, active
-        step = _with(target, spaces, [*active, worst])
+        depth = bounds - normals @ np.array(point)
+        for index in held:
+            depth[index] = 0.0
+        worst = int(depth.argmax()) if depth.size else 0
+        if not depth.size or depth[worst] <= _LOOSE:
+            return point, held
+        rows[worst] = spaces[worst].tolist()
+        step = _with(target, rows, [*held, worst])
         if step is None:
             return None
-        point, active = step
+        point, held = step
     return None
 
 
 def _with(
-    target: Triple, spaces: Sequence[HalfSpace], indices: list[int]
+    target: Triple, spaces: Mapping[int, _Row], indices: list[int]
 ) -> tuple[Triple, dict[int, float]] | None:
     """The projection onto the few half-spaces `indices`, the last of which is active."""
     last = indices[-1]
@@ -93,7 +99,7 @@ def _with(
     return None
 
 
-def _onto(target: Triple, planes: list[HalfSpace]) -> tuple[Triple, list[float]] | None:
+def _onto(target: Triple, planes: list[_Row]) -> tuple[Triple, list[float]] | None:
     """Projection onto the intersection of one to three planes, with its multipliers."""
     x, y, z = target
     gram = [[p[0] * q[0] + p[1] * q[1] + p[2] * q[2] for q in planes] for p in planes]

@@ -11,6 +11,7 @@ from __future__ import annotations
 import math
 
 import numpy as np
+from numpy.typing import NDArray
 
 from geometry.pairs import At, Pairs, Spot
 
@@ -81,7 +82,29 @@ def _doubtful(pairs: Pairs, start: At, end: At, bow: float, move: float) -> list
     near = low + high < 2.0 * bow + move
     entered = outside & near & (start.gap[count:] >= 0.0)
     left = ~outside & (low < bow) & (high > -bow - move)
-    return np.flatnonzero(np.concatenate((lines, entered | left))).tolist()
+    circles = np.flatnonzero(entered | left)
+    if circles.size > 4:
+        circles = circles[_chords_meet(pairs, start, end, circles)]
+    return [*np.flatnonzero(lines).tolist(), *(circles + count).tolist()]
+
+
+def _chords_meet(
+    pairs: Pairs, start: At, end: At, circles: NDArray[np.intp]
+) -> NDArray[np.bool_]:
+    """Which chords, bowed as they are, come to their circle: the test of one pair, for many."""
+    turn = end.spot.turn - start.spot.turn
+    bow = pairs.arm[circles] * turn * turn / 8.0
+    x, y, radius = start.dx[circles], start.dy[circles], pairs.radius[circles]
+    ex, ey = end.dx[circles] - x, end.dy[circles] - y
+    square = np.maximum(ex * ex + ey * ey, 1e-300)
+    along = x * ex + y * ey
+    share = np.clip(-along / square, 0.0, 1.0)
+    nearest = np.hypot(x + share * ex, y + share * ey)
+    # A disc is met if the chord comes near it. A hollow is left if an end is not well inside and
+    # the chord is not wholly outside.
+    out = np.maximum(start.away[circles], end.away[circles]) > radius - bow
+    near = nearest < radius + bow
+    return np.where(pairs.sign[circles] > 0.0, near, out & near)
 
 
 def _bend(pairs: Pairs, start: At, end: At, index: int) -> float:
@@ -124,8 +147,8 @@ def _line_dip(
 
 def _in_cone(pairs: Pairs, start: At, end: At, index: int) -> bool:
     """Whether a bulging arc can face the line anywhere on the move."""
-    row, least = pairs.disc_dot[index], float(pairs.disc_cos[index])
-    dots = (float(row @ start.spot.vector), float(row @ end.spot.vector))
+    least = float(pairs.disc_cos[index])
+    dots = (float(start.disc_dot[index]), float(end.disc_dot[index]))
     swing = abs(end.spot.turn - start.spot.turn)
     return max(dots) + swing >= least
 
@@ -138,8 +161,7 @@ def _circle_dip(
     radius, outside = float(pairs.radius[index]), float(pairs.sign[index]) > 0.0
     ex, ey = x1 - x0, y1 - y0
     square = ex * ex + ey * ey
-    reach = math.hypot(float(pairs.dx[index, 2]), float(pairs.dx[index, 3]))
-    sag = reach * dturn * dturn / 8.0
+    sag = float(pairs.arm[index]) * dturn * dturn / 8.0
     if outside:
         share = 0.0 if square == 0.0 else min(1.0, max(0.0, -(x0 * ex + y0 * ey) / square))
         least = math.hypot(x0 + share * ex, y0 + share * ey) - radius
@@ -198,8 +220,8 @@ def _facing(
     where = Spot(
         a.x + share * (b.x - a.x), a.y + share * (b.y - a.y), a.turn + share * (b.turn - a.turn)
     )
-    v = where.vector
+    dots = pairs.circle_rows[index, 2:] @ where.vector
     return (
-        float(pairs.fixed_dot[index] @ v) >= float(pairs.fixed_cos[index]) * away - play
-        and float(pairs.moving_dot[index] @ v) >= float(pairs.moving_cos[index]) * away - play
+        float(dots[0]) >= float(pairs.fixed_cos[index]) * away - play
+        and float(dots[1]) >= float(pairs.moving_cos[index]) * away - play
     )
