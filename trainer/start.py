@@ -11,7 +11,7 @@ import importlib.util
 import os
 import re
 import sys
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Collection, Iterable, Mapping
 from pathlib import Path
 from typing import Final
 
@@ -137,7 +137,8 @@ def explain_missing_library(error: ImportError) -> str | None:
             "the package PySide6-Essentials."
         )
     found = re.search(r"(lib[\w.+-]+\.so(?:\.\d+)*): cannot open shared object", str(error))
-    return _advice([found[1]], _IMPORT_LIBRARIES) if found else None
+    # The loader names one library at a time; so all of the group are advised.
+    return _advice([found[1]], _IMPORT_LIBRARIES.values()) if found else None
 
 
 def _loads(library: str) -> bool:
@@ -149,13 +150,24 @@ def _loads(library: str) -> bool:
     return True
 
 
+def _bundled() -> bool:
+    """Return whether Qt comes from a wheel, which brings Qt but not the system's libraries.
+
+    Other distributions have package managers that see to those, in places of their own.
+    """
+    spec = importlib.util.find_spec("PySide6")
+    places = spec.submodule_search_locations if spec is not None else None
+    return any(Path(place, "Qt", "plugins", "platforms").is_dir() for place in places or ())
+
+
 def check_platform_libraries(
     environ: Mapping[str, str] = os.environ,
     *,
     system: str = sys.platform,
+    bundled: Callable[[], bool] = _bundled,
     loads: Callable[[str], bool] = _loads,
 ) -> None:
-    """Make sure that Qt's plug-in for this window system will load; call it before Qt starts.
+    """Make sure that Qt and its plug-in for this window system will load; call it before Qt starts.
 
     Parameters
     ----------
@@ -163,6 +175,8 @@ def check_platform_libraries(
         Says which window system there is: ``QT_QPA_PLATFORM``, ``WAYLAND_DISPLAY``, ``DISPLAY``.
     system
         As `sys.platform`; only Linux leaves these libraries to the system.
+    bundled
+        Whether this Qt leaves them to the system.
     loads
         Whether a shared library of that name can be loaded.
 
@@ -187,15 +201,15 @@ def check_platform_libraries(
             "The window can't open: there is no display here.\n"
             "Start the program in a desktop session, or set DISPLAY to an X server's."
         )
-    lacking = [
-        (needed, missing)
-        for needed in (_PLATFORM_LIBRARIES.get(platform, {}) for platform in platforms)
-        for missing in [[library for library in needed if not loads(library)]]
-    ]
-    # Qt tries one after the other, so a single one that is complete will do.
-    if all(missing for _, missing in lacking):
-        needed, missing = lacking[0]
-        raise StartError(_advice(missing, needed))
+    if not bundled():
+        return
+    lacking = []
+    for platform in platforms:
+        needed = {**_IMPORT_LIBRARIES, **_PLATFORM_LIBRARIES.get(platform, {})}
+        lacking.append({lib: package for lib, package in needed.items() if not loads(lib)})
+    # Qt tries one plug-in after the other, so a single one that is complete will do.
+    if all(lacking):
+        raise StartError(_advice(lacking[0], lacking[0].values()))
 
 
 def _platforms(environ: Mapping[str, str]) -> list[str]:
@@ -210,14 +224,10 @@ def _platforms(environ: Mapping[str, str]) -> list[str]:
     ]
 
 
-def _advice(missing: list[str], packages: Mapping[str, str]) -> str:
-    """Return a message that names the missing libraries and the packages to install.
-
-    All the packages of the group are named, since the loader reports one library at a time.
-    """
-    verb = "libraries" if len(missing) > 1 else "library"
+def _advice(missing: Collection[str], packages: Iterable[str]) -> str:
+    """Return a message that names the missing libraries and the packages to install."""
     return (
         f"The window can't open: this system lacks {', '.join(missing)}.\n"
-        f"On Debian and Ubuntu this brings the missing {verb}:\n"
-        f"    sudo apt install {' '.join(packages.values())}"
+        f"On Debian and Ubuntu this brings {'it' if len(missing) == 1 else 'them'}:\n"
+        f"    sudo apt install {' '.join(packages)}"
     )

@@ -134,37 +134,60 @@ def test_our_own_bugs_are_not_explained_away(error: ImportError) -> None:
     assert explain_missing_library(error) is None
 
 
+def check(environ: dict[str, str], absent: str, *, system: str = "linux") -> None:
+    """Check as on a system that lacks every library whose name has `absent` in it."""
+    check_platform_libraries(
+        environ, system=system, bundled=lambda: True, loads=lambda name: absent not in name
+    )
+
+
 @pytest.mark.parametrize(
     ("environ", "absent", "package"),
     [
         ({"DISPLAY": ":0"}, "libxcb-cursor.so.0", "libxcb-cursor0"),
         ({"DISPLAY": ":0"}, "libxkbcommon-x11.so.0", "libxkbcommon-x11-0"),
+        ({"DISPLAY": ":0"}, "libGL.so.1", "libgl1"),
         ({"WAYLAND_DISPLAY": "wayland-0"}, "libwayland-egl.so.1", "libwayland-egl1"),
         ({"QT_QPA_PLATFORM": "xcb"}, "libxcb-icccm.so.4", "libxcb-icccm4"),
+        ({"QT_QPA_PLATFORM": "offscreen"}, "libglib-2.0.so.0", "libglib2.0-0"),
     ],
 )
-def test_a_missing_platform_library_is_found_before_qt_aborts(
+def test_a_missing_library_is_found_before_qt_aborts(
     environ: dict[str, str], absent: str, package: str
 ) -> None:
     with pytest.raises(StartError) as caught:
-        check_platform_libraries(environ, system="linux", loads=lambda name: name != absent)
-    text = str(caught.value)
-    assert absent in text.splitlines()[0]
-    assert package in text.splitlines()[-1].split()
+        check(environ, absent)
+    lines = str(caught.value).splitlines()
+    assert lines[0].endswith(f"lacks {absent}.")
+    assert lines[-1].split() == ["sudo", "apt", "install", package]
+
+
+def test_all_that_is_missing_is_named_at_once() -> None:
+    with pytest.raises(StartError) as caught:
+        check({"DISPLAY": ":0"}, "lib")
+    asked = str(caught.value).splitlines()[-1].split()
+    assert {"libgl1", "libegl1", "libxcb-cursor0", "libxkbcommon-x11-0"} < set(asked)
 
 
 def test_one_complete_window_system_will_do() -> None:
     both = {"DISPLAY": ":0", "WAYLAND_DISPLAY": "wayland-0"}
-    check_platform_libraries(both, system="linux", loads=lambda name: "xcb" not in name)
-    check_platform_libraries(both, system="linux", loads=lambda name: "wayland" not in name)
+    check(both, "xcb")
+    check(both, "wayland")
     with pytest.raises(StartError):
-        check_platform_libraries(both, system="linux", loads=finds_none)
+        check(both, "lib")
 
 
 @pytest.mark.parametrize("system", ["win32", "darwin"])
 def test_other_systems_bring_their_own_libraries(system: str) -> None:
-    check_platform_libraries({}, system=system, loads=finds_none)
+    check({}, "lib", system=system)
 
 
-def test_offscreen_needs_no_display() -> None:
-    check_platform_libraries({"QT_QPA_PLATFORM": "offscreen"}, system="linux", loads=finds_none)
+def test_a_qt_that_a_package_manager_installed_is_left_to_it() -> None:
+    check_platform_libraries(
+        {"DISPLAY": ":0"}, system="linux", bundled=lambda: False, loads=finds_none
+    )
+
+
+def test_no_display_is_no_crash() -> None:
+    with pytest.raises(StartError, match="no display"):
+        check({}, "nothing")

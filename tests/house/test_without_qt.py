@@ -13,15 +13,10 @@ from trainer.assets import asset
 
 ROOT = Path(__file__).resolve().parents[2]
 
-# A finder that finds nothing stands first: as if Qt had never been installed.
+# What stands as None among the modules can't be imported: as if Qt had never been installed.
 RUN = """
 import runpy, sys
-class Nothing:
-    @staticmethod
-    def find_spec(name, path=None, target=None):
-        if name.partition(".")[0] in ("PySide6", "shiboken6"):
-            raise ModuleNotFoundError(f"No module named {name!r}", name=name)
-sys.meta_path.insert(0, Nothing)
+sys.modules["PySide6"] = sys.modules["shiboken6"] = None
 sys.argv[0] = "trainer"
 runpy.run_module("trainer", run_name="__main__", alter_sys=True)
 """
