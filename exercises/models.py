@@ -66,6 +66,8 @@ class _Strict(BaseModel):
         extra="forbid",
         allow_inf_nan=False,
         frozen=True,
+        # Each model is built when first used: a start that grades nothing builds no attempt.
+        defer_build=True,
         json_schema_extra=_allow_private_keys,
     )
 
