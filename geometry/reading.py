@@ -177,7 +177,9 @@ class _Lie:
 
     def not_seated(self, *reason: str) -> Reading:
         """The reading of a leaf that isn't: `reason` names what the contacts alone can't."""
-        return Reading("not seated", None, self.flush, self.in_the_way or reason, self.pose)
+        # A tip that rides the weld with the long edge tipped up is carried by the weld.
+        named = self.in_the_way or reason or (("face",) if self.rides_the_face else ())
+        return Reading("not seated", None, self.flush, named, self.pose)
 
     @property
     def long_member(self) -> Member:
@@ -295,6 +297,11 @@ class _Lie:
         """Whether weld metal, lips included, is within the limit of the tip or spur."""
         return self._at_point(WELD_PIECES, self.limit)
 
+    @cached_property
+    def rides_the_face(self) -> bool:
+        """Whether the tip or spur is on the weld face, as near as poses are stated."""
+        return self._at_point(("face",), LEGAL_DEPTH)
+
     def _at_point(self, names: Iterable[str], distance: float) -> bool:
         lines, point = self.section.piece_lines, Point(self.point)
         return any(
@@ -322,13 +329,13 @@ class _Lie:
         beneath = {name for edge in needed for name in self._beneath[edge]}
         # The point being on the weld, a second contact must be as close to be one. Else a pose
         # that was stated to a hundredth leaves everything that far off.
-        weld = self._at_point(("face",), LEGAL_DEPTH)
+        tolerance = CONTACT if self.rides_the_face else LEGAL_DEPTH
         names, lines = self._pieces
         parts = self._parts
         touching = shapely.dwithin(
             lines[:, None],
             np.array(list(parts.values()), dtype=np.object_)[None, :],
-            CONTACT if weld else LEGAL_DEPTH,
+            tolerance,
         )
         found = []
         for name, row in zip(names, touching, strict=True):
@@ -353,11 +360,13 @@ class _Lie:
             return edge in met and (self.is_square or self.is_flush(edge))
         if edge == "long":
             return "long" in met
-        if "point" in met or self.height(self.point, self.end_member) <= self.limit:
-            return True
-        # The end edge strikes with the tip off: a leaning member stops it, unless the leaf is
-        # merely askew.
-        return "end" in met and self.section.joint.angle >= 90.0 and not self.is_flush("long")
+        return not self._strikes if "end" in met else "point" in met
+
+    @property
+    def _strikes(self) -> bool:
+        """Whether the end edge meets a leaning member before the tip can, the leaf being flush."""
+        low, top = self.leaf.end_edge
+        return (top[1] - low[1]) * math.cos(self.section.joint.radians) > self.limit
 
     @property
     def _parts(self) -> dict[str, shapely.Geometry]:
