@@ -91,3 +91,13 @@ def test_a_root_opening_changes_no_reading() -> None:
     for upright in (7.0, 8.0):
         opened = Section.of(Joint(root_opening=3.0), Bead(8.0, upright))
         assert read(opened, EIGHT, HOME) == read(bead(8.0, upright), EIGHT, HOME)
+
+
+def test_a_tip_that_rides_up_on_the_weld_names_it() -> None:
+    # Tipped up until the tip stands in the toe, 10 mm up, and the long edge on its far end.
+    tipped = math.atan2(3.0, 1.0) - math.acos(10.0 / (8.0 * math.sqrt(10.0)))
+    pose = Pose(-8.0 * math.sin(tipped), 10.0 - 8.0 * math.cos(tipped), -math.degrees(tipped))
+    assert pose.to_section(EIGHT.tip) == pytest.approx((0.0, 10.0))
+    assert pose.to_section(EIGHT.long_edge[1])[1] == pytest.approx(0.0, abs=1e-9)
+    reading = read(bead(10.0, 10.0), EIGHT, pose)
+    assert (reading.state, reading.flush, reading.in_the_way) == ("not seated", (), ("face",))

@@ -96,3 +96,14 @@ def test_the_throat_edge_finds_the_leaning_member_in_its_way(angle: float) -> No
     reading = read(section, SPUR, Pose(stop, 0.0))
     assert (reading.state, reading.flush) == ("not seated", ("long",))
     assert reading.in_the_way == ("upright",)
+
+
+def test_an_end_edge_that_lies_on_a_leaning_upright_is_stopped_by_it() -> None:
+    # At 80 degrees, flush with the wrong member: the long edge stands on its far end.
+    joint = Joint(angle=80.0)
+    up = 24.0 * math.sin(math.radians(10.0))
+    reading = read(
+        Section.of(joint, Bead(5.0, 5.0)), EIGHT, Pose(up / math.tan(joint.radians), up, -10.0)
+    )
+    assert (reading.state, reading.flush) == ("not seated", ("end",))
+    assert reading.in_the_way == ("upright",)
