@@ -24,6 +24,8 @@ from geometry.reading import EYE_LIMIT, State
 __all__ = [
     "ATTEMPTS_FORMAT",
     "LARGEST_LENGTH",
+    "MOST_COUPONS",
+    "MOST_POINTS",
     "PRIVATE_PREFIX",
     "TRAY_FORMAT",
     "AttemptModel",
@@ -50,6 +52,12 @@ PRIVATE_PREFIX: Final = "x-"
 LARGEST_LENGTH: Final = 1000.0
 """mm: no member is longer, so no length in a file may be."""
 
+MOST_COUPONS: Final = 2000
+MOST_POINTS: Final = 20_000
+"""Points of one traced face: twenty times what a profile scanner gives across a weld."""
+
+_MOST_DROPS: Final = 200
+_MOST_READINGS: Final = 500
 _LONGEST_TEXT: Final = 4000
 _LONGEST_NAME: Final = 200
 _LONGEST_MARK: Final = 40
@@ -172,7 +180,10 @@ class DrawnBeadModel(_ToesModel):
 class TracedBeadModel(_ToesModel):
     """A bead whose face is a trace from base toe to upright toe, mm."""
 
-    trace: list[Annotated[list[Coordinate], Field(min_length=2, max_length=2)]]
+    trace: Annotated[
+        list[Annotated[list[Coordinate], Field(min_length=2, max_length=2)]],
+        Field(max_length=MOST_POINTS),
+    ]
 
 
 def _bead_kind(value: object) -> str:
@@ -208,7 +219,7 @@ class CouponModel(_Strict):
     task: Task = "judge"
     joint: JointModel = JointModel()
     bead: BeadModel
-    spatter: list[SpatterModel] = []
+    spatter: Annotated[list[SpatterModel], Field(max_length=_MOST_DROPS)] = []
     callout: CalloutModel
     rules: Name = "as-drawn"
     extent: Annotated[float, Field(gt=0.0, le=1.0)] = 1.0
@@ -224,7 +235,7 @@ class TrayModel(_Strict):
     format: Literal["toe-and-throat/tray"]
     version: Literal[1]
     title: TextModel = ""
-    coupons: Annotated[list[CouponModel], Field(min_length=1)]
+    coupons: Annotated[list[CouponModel], Field(min_length=1, max_length=MOST_COUPONS)]
 
 
 class HeaderModel(_Strict):
@@ -258,6 +269,6 @@ class AttemptModel(_Strict):
 
     coupon: Name
     face: FaceShape | None = None
-    readings: list[ReadingModel] | None = None
+    readings: Annotated[list[ReadingModel], Field(max_length=_MOST_READINGS)] | None = None
     disposition: Disposition | None = None
     sure: Annotated[float, Field(ge=0.0, le=1.0)] | None = None

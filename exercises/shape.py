@@ -33,6 +33,9 @@ __all__ = ["check_shape", "without_private_keys"]
 _Model = TypeVar("_Model", bound=BaseModel)
 _Path = tuple[int | str, ...]
 
+_MOST_FAULTS: Final = 1000
+"""More are counted, not listed: whoever feeds in a wrong file won't mend it line by line."""
+
 _TAGS: Final = ("drawn", "traced")
 
 _BELOW: Final[dict[str, type[BaseModel]]] = {
@@ -120,7 +123,20 @@ def check_shape(
     try:
         return model.model_validate(document), []
     except ValidationError as error:
-        return None, [_fault(model, details, at) for details in error.errors(include_url=False)]
+        found = error.errors(include_url=False)
+    faults = [_fault(model, details, at) for details in found[:_MOST_FAULTS]]
+    if len(found) > _MOST_FAULTS:
+        more = len(found) - _MOST_FAULTS
+        faults.append(
+            Fault(
+                at,
+                "more-faults",
+                f"there are {more} faults more",
+                "a file of another kind",
+                {"more": more},
+            )
+        )
+    return None, faults
 
 
 def _pointer(path: Sequence[int | str], at: str) -> str:

@@ -25,6 +25,7 @@ LARGEST_FILE: Final = 8 * 1024 * 1024
 
 _DEEPEST: Final = 40
 _LONGEST_INTEGER: Final = 300
+_LONE: Final = re.compile("[\ud800-\udfff]")
 _NESTING: Final = re.compile(r'"(?:[^"\\]|\\.)*"|[\[{]|[\]}]', re.DOTALL)
 
 
@@ -141,7 +142,7 @@ def parse_json(data: bytes) -> Parsed:
             {"line": float(error.lineno), "column": float(error.colno)},
         )
     faults: list[Fault] = []
-    return Parsed(_plain(raw, "", faults), faults)
+    return Parsed(_plain(raw, [], faults), faults)
 
 
 def _refused(code: str, text: str, right: str, params: dict[str, float | str]) -> Parsed:
@@ -185,33 +186,44 @@ def _whole(text: str) -> int | float:
     return int(text) if len(text) <= _LONGEST_INTEGER else _Unreal.of(text)
 
 
-def _plain(value: Json, at: str, faults: list[Fault]) -> Json:
-    """The value in plain lists and dicts; its faults are added to `faults` in file order."""
+def _plain(value: Json, path: list[str | int], faults: list[Fault]) -> Json:
+    """The value in plain lists and dicts; its faults are added to `faults` in file order.
+
+    `path` leads to it, and is the same again afterwards.
+    """
     if isinstance(value, _Object):
-        faults += [_repeated(key, extend_pointer(at, key)) for key in value.repeated]
+        faults += [_repeated(key, _pointer([*path, key])) for key in value.repeated]
         plain: dict[str, Json] = {}
         for key, inner in value.items():
-            below = extend_pointer(at, key)
-            _check_text(key, below, faults)
-            plain[key] = _plain(inner, below, faults)
+            path.append(key)
+            _check_text(key, path, faults)
+            plain[key] = _plain(inner, path, faults)
+            path.pop()
         return plain
     if isinstance(value, list):
-        return [_plain(inner, extend_pointer(at, i), faults) for i, inner in enumerate(value)]
+        listed: list[Json] = []
+        for index, inner in enumerate(value):
+            path.append(index)
+            listed.append(_plain(inner, path, faults))
+            path.pop()
+        return listed
     if isinstance(value, _Unreal):
         short = value.text if len(value.text) <= 24 else f"{value.text[:21]}..."
+        text = f"{short} is no number that can be used"
         faults.append(
-            Fault(
-                at,
-                "not-finite",
-                f"{short} is no number that can be used",
-                "a finite number",
-                {"value": short},
-            )
+            Fault(_pointer(path), "not-finite", text, "a finite number", {"value": short})
         )
         return math.nan
     if isinstance(value, str):
-        _check_text(value, at, faults)
+        _check_text(value, path, faults)
     return value
+
+
+def _pointer(path: list[str | int]) -> str:
+    pointer = ""
+    for key in path:
+        pointer = extend_pointer(pointer, key)
+    return pointer
 
 
 def _repeated(key: str, at: str) -> Fault:
@@ -219,11 +231,11 @@ def _repeated(key: str, at: str) -> Fault:
     return Fault(at, "repeated-key", text, "each key once", {"key": key})
 
 
-def _check_text(text: str, at: str, faults: list[Fault]) -> None:
-    if any("\ud800" <= letter <= "\udfff" for letter in text):
+def _check_text(text: str, path: list[str | int], faults: list[Fault]) -> None:
+    if _LONE.search(text):
         faults.append(
             Fault(
-                at,
+                _pointer(path),
                 "lone-surrogate",
                 f"{quoted(text)} holds half of a character",
                 "whole characters",

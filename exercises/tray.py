@@ -9,7 +9,7 @@ from pathlib import Path
 from exercises.building import build_coupon
 from exercises.coupon import Coupon
 from exercises.file_faults import FileError, TrayError, TrayFault, read_bytes
-from exercises.models import TRAY_FORMAT, CouponModel, TrayModel
+from exercises.models import MOST_COUPONS, TRAY_FORMAT, CouponModel, TrayModel
 from exercises.rules import RULE_SETS
 from exercises.shape import check_shape, without_private_keys
 from exercises.strict_json import Json, parse_json, quoted
@@ -177,6 +177,8 @@ def _read(document: Json) -> tuple[Tray | None, list[Fault]]:
     assert isinstance(bare, dict)
     listed, sources = bare.get("coupons"), document.get("coupons")
     if not isinstance(listed, list) or not isinstance(sources, list):
+        return None, faults
+    if len(listed) > MOST_COUPONS:
         return None, faults
     coupons: list[Coupon] = []
     for index, (stated, source) in enumerate(zip(listed, sources, strict=True)):

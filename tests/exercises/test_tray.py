@@ -339,6 +339,17 @@ def test_nothing_is_half_loaded(tmp_path: Path) -> None:
         load_tray(path)
 
 
+def test_what_would_take_minutes_is_refused_by_its_count(tmp_path: Path) -> None:
+    points = [[6, 0], *([[3, 3]] * 20_000), [0, 6]]
+    assert changed(bead={"trace": points}) == [("/bead/trace", "wrong-count")]
+    drops = [{"on": "base", "at": 14, "height": 0.1}] * 201
+    assert changed(spatter=drops) == [("/spatter", "wrong-count")]
+    assert found({**document(), "coupons": [COUPON] * 2001}) == [("/coupons", "wrong-count")]
+    strange = check_tray(written(tmp_path, {**document(), **{f"k{i}": 1 for i in range(1500)}}))
+    assert len(strange) == 1001
+    assert strange[-1].params == {"more": 500}
+
+
 # --- keys that are someone's own ----------------------------------------------------------------
 
 
