@@ -1,31 +1,29 @@
 """The one module that imports late: the window is painted first, what it needs is loaded after.
 
-Qt alone takes most of the time that a start may take. So the window is shown with a stored drawing
-of the first coupon, and the geometry, the trays and the bench's panels come in after its first
-paint. Commands come in here too, so that they never load Qt, nor the window them.
+Qt alone takes most of the time that a start may take. So a bare window is shown with a stored
+picture of the first coupon; the core and the bench come in after its first paint. Commands come in
+here too, so that they never load Qt, nor the window them.
 """
 
 from __future__ import annotations
 
+import os
 import sys
 from collections.abc import Sequence
-from contextlib import suppress
 from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING, Final
 
 from trainer.assets import asset
-from trainer.records import Records
-from trainer.settings import Settings, load_settings, save_settings
+from trainer.settings import load_settings, save_settings
 from trainer.start import StartError, check_platform_libraries, explain_missing_library
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication
 
-    from exercises.tray import Tray, TrayError
-    from trainer.bench.layout import BenchLayout
+    from exercises.file_faults import TrayError
     from trainer.bench.screen import BenchScreen
-    from trainer.window import MainWindow
+    from trainer.window import WindowFrame
 
 __all__ = ["open_window", "run_command", "shipped_tray"]
 
@@ -82,75 +80,79 @@ class _Opening:
 
     def __init__(self, app: QApplication, tray: Path | None) -> None:
         from PySide6.QtCore import QStandardPaths
+        from PySide6.QtWidgets import QMainWindow
+
+        from trainer.first_paint import FirstPaint
 
         self._app = app
         self._tray = tray
         place = QStandardPaths.StandardLocation
         config = QStandardPaths.writableLocation(place.GenericConfigLocation)
-        data = QStandardPaths.writableLocation(place.GenericDataLocation)
+        self._data = QStandardPaths.writableLocation(place.GenericDataLocation)
         self._settings_file = Path(config) / NAME / "settings.json"
-        self._records = Records(Path(data) / NAME / "calls.jsonl")
-        self._bench, self.window = self._light_window(load_settings(self._settings_file))
+        self._settings = load_settings(self._settings_file)
+        self._first = FirstPaint(asset("stills"), self._look(), pictured=tray is None)
+        self.window = QMainWindow()
+        self.window.setWindowTitle("Toe & Throat")
+        self.window.setCentralWidget(self._first)
+        self.window.resize(*_SIZE)
+        self.frame: WindowFrame | None = None
         self.screen: BenchScreen | None = None
 
-    def _light_window(self, settings: Settings) -> tuple[BenchLayout, MainWindow]:
-        """The window with nothing in it but the canvas and a stored drawing."""
-        from trainer.bench.layout import BenchLayout
-        from trainer.canvas.canvas import Canvas
-        from trainer.canvas.scene import Scene
-        from trainer.canvas.still import still_from_json
-        from trainer.window import MainWindow
-
-        bench = BenchLayout(Canvas())
-        window = MainWindow(settings, bench)
-        window.resize(*_SIZE)
-        still = None
-        if self._tray is None:
-            # A picture that can't be read is no reason not to start: the section follows anyway.
-            with suppress(OSError, ValueError):
-                file = asset("stills", "first-coupon.json")
-                still = still_from_json(file.read_text(encoding="utf-8"))
-        section = still.section if still is not None else None
-        bench.canvas.set_scene(Scene(section=section, theme=window.theme, capped=True))
-        return bench, window
+    def _look(self) -> str:
+        """Light or dark, as chosen or as the system has it."""
+        if self._settings.appearance != "system":
+            return self._settings.appearance
+        scheme = self._app.styleHints().colorScheme()
+        return "dark" if scheme == type(scheme).Dark else "light"
 
     def show(self) -> None:
-        """Show the window; once it has been painted, load the rest."""
+        """Show the window; once its first paint is on the screen, load the rest."""
         from PySide6.QtCore import QTimer
 
         def painted() -> None:
-            self._bench.canvas.painted.disconnect(painted)
-            QTimer.singleShot(0, self._load)
+            self._first.painted.disconnect(painted)
+            # One turn of the loop for the paint to be sent off, then one to begin.
+            QTimer.singleShot(0, lambda: QTimer.singleShot(0, self._load))
 
         sys.excepthook = self._unforeseen
-        self._bench.canvas.painted.connect(painted)
+        self._first.painted.connect(painted)
         self.window.show()
 
     def _load(self) -> None:
-        """Load the core, open the tray, fill the bench."""
+        """Load the core, open the tray, fill the window."""
+        # Our arrays are small: threads for linear algebra would only take time to start.
+        os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
         from exercises.tray import TrayError, load_tray
+        from trainer.bench.layout import BenchLayout
         from trainer.bench.screen import BenchScreen
+        from trainer.canvas.canvas import Canvas
+        from trainer.records import Records
+        from trainer.window import WindowFrame
 
         broken: TrayError | None = None
         try:
             tray = load_tray(self._tray or shipped_tray())
         except TrayError as error:
             tray, broken = load_tray(shipped_tray()), error
-        self.screen = BenchScreen(self.window, self._bench, tray, self._records)
-        self.window.tray_asked.connect(self._open)
-        self.window.settings_changed.connect(self._keep_settings)
-        self._bench.canvas.setFocus()
+        bench = BenchLayout(Canvas())
+        self.frame = WindowFrame(self.window, self._settings, bench)
+        records = Records(Path(self._data) / NAME / "calls.jsonl")
+        self.screen = BenchScreen(self.frame, bench, tray, records)
+        self.frame.tray_asked.connect(self._open)
+        self.frame.settings_changed.connect(self._keep_settings)
+        bench.canvas.setFocus()
         if broken is not None:
             self._say_broken(broken)
-        elif not self.window.settings.first_start_seen:
-            self.window.show_first_start()
+        elif not self._settings.first_start_seen:
+            self.frame.show_first_start()
 
     def _open(self, path: Path) -> None:
         """Open another tray; a broken one is refused whole, and says why."""
         from exercises.tray import TrayError, load_tray
 
         try:
-            tray: Tray = load_tray(path)
+            tray = load_tray(path)
         except TrayError as error:
             self._say_broken(error)
             return
@@ -161,17 +163,22 @@ class _Opening:
         from trainer.notices import FaultRow
 
         rows = [FaultRow(fault.pointer, fault.text, fault.right) for fault in error.faults]
-        self.window.show_faults(error.faults[0].file if error.faults else "", rows)
+        if self.frame is not None:
+            self.frame.show_faults(error.faults[0].file if error.faults else "", rows)
 
     def _keep_settings(self) -> None:
-        save_settings(self._settings_file, self.window.settings)
+        if self.frame is not None:
+            save_settings(self._settings_file, self.frame.settings)
 
     def _unforeseen(
         self, kind: type[BaseException], error: BaseException, trace: TracebackType | None
     ) -> None:
         """Tell of an error that nobody foresaw, on the terminal and in the window."""
         sys.__excepthook__(kind, error, trace)
-        if not issubclass(kind, KeyboardInterrupt):
-            self.window.show_unforeseen(kind, error, trace)
-        else:
+        if issubclass(kind, KeyboardInterrupt):
             self._app.quit()
+        elif self.frame is not None:
+            self.frame.show_unforeseen(kind, error, trace)
+        else:
+            # Before the frame there is nothing that could be used: say it on the terminal, and end.
+            self._app.exit(1)

@@ -16,9 +16,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from trainer.arrangement import BAR
+
 __all__ = ["TopBar"]
 
-_HEIGHT = 52
 
 
 class TopBar(QFrame):
@@ -35,7 +36,7 @@ class TopBar(QFrame):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setProperty("kind", "bar")
-        self.setFixedHeight(_HEIGHT)
+        self.setFixedHeight(BAR)
         row = QHBoxLayout(self)
         row.setContentsMargins(20, 0, 16, 0)
         row.setSpacing(8)
@@ -45,7 +46,7 @@ class TopBar(QFrame):
         row.addSpacing(20)
         here = QLabel(self.tr("Bench"))
         here.setProperty("tone", "here")
-        here.setFixedHeight(_HEIGHT)
+        here.setFixedHeight(BAR)
         here.setAlignment(Qt.AlignmentFlag.AlignCenter)
         row.addWidget(here)
         row.addSpacing(12)

@@ -1,8 +1,4 @@
-"""The window around every screen: bar, menus, themes, files that are dropped on it.
-
-Only Qt and the look are loaded here, so that it can be painted at once; what the
-screens need comes later and is handed in.
-"""
+"""The frame around every screen: bar, menus, themes, dialogs, files that are dropped on it."""
 
 from __future__ import annotations
 
@@ -13,11 +9,10 @@ from pathlib import Path
 from types import TracebackType
 from typing import Final, TypeVar
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QAction,
     QActionGroup,
-    QCloseEvent,
     QDragEnterEvent,
     QDropEvent,
     QKeySequence,
@@ -31,22 +26,24 @@ from trainer.settings import Appearance, LengthUnit, Settings
 from trainer.sheet import screen_sheet
 from trainer.top_bar import TopBar
 
-__all__ = ["MainWindow"]
+__all__ = ["WindowFrame"]
 
 TRAY_SUFFIX: Final = ".tray.json"
 
 Value = TypeVar("Value")
 
 
-class MainWindow(QMainWindow):
-    """The one window.
+class WindowFrame(QObject):
+    """Fills a window that has been shown already, and speaks for it.
 
     Parameters
     ----------
+    window
+        Gets the bar and the screen, in place of what it had.
     settings
         Preferences to begin with.
     screen
-        What fills it below the bar.
+        What stands below the bar.
 
     Signals
     -------
@@ -55,9 +52,9 @@ class MainWindow(QMainWindow):
     coupon_asked
         The place in the tray of a coupon to lay out.
     settings_changed
-        Preferences to keep and to show from now on.
+        There are preferences to keep and to show from now on.
     theme_changed
-        The theme that is now on.
+        Another theme is on.
     """
 
     tray_asked = Signal(Path)
@@ -65,16 +62,15 @@ class MainWindow(QMainWindow):
     settings_changed = Signal()
     theme_changed = Signal()
 
-    def __init__(self, settings: Settings, screen: QWidget) -> None:
-        super().__init__()
+    def __init__(self, window: QMainWindow, settings: Settings, screen: QWidget) -> None:
+        super().__init__(window)
+        self.window = window
         self.settings = settings
         self.theme: Theme = LIGHT
         self._dialogs: list[Notice | FirstStartCard] = []
         self.keys: Sequence[tuple[str, str]] = ()
         # Before any widget: a font that comes later doesn't reach those that have one of their own.
         self.dress()
-        self.setWindowTitle("Toe & Throat")
-        self.setAcceptDrops(True)
         self.bar = TopBar()
         self.bar.coupon_asked.connect(self.coupon_asked)
         body = QWidget()
@@ -83,7 +79,10 @@ class MainWindow(QMainWindow):
         column.setSpacing(0)
         column.addWidget(self.bar)
         column.addWidget(screen, 1)
-        self.setCentralWidget(body)
+        window.setWindowTitle("Toe & Throat")
+        window.setCentralWidget(body)
+        window.setAcceptDrops(True)
+        window.installEventFilter(self)
         self._add_menus()
 
     def _application(self) -> QApplication:
@@ -99,7 +98,7 @@ class MainWindow(QMainWindow):
         theme = replace(chosen, reduced_motion=wanted.reduced_motion)
         self.theme = theme
         apply(app, theme)
-        self.setStyleSheet(screen_sheet(theme))
+        self.window.setStyleSheet(screen_sheet(theme))
         self.theme_changed.emit()
 
     def change_settings(self, settings: Settings) -> None:
@@ -123,7 +122,7 @@ class MainWindow(QMainWindow):
     def _action(
         self, menu: QMenu, words: str, do: Callable[[], object], keys: QKeySequence | None = None
     ) -> QAction:
-        action = QAction(words, self)
+        action = QAction(words, self.window)
         if keys is not None:
             action.setShortcut(keys)
         action.triggered.connect(lambda _=False: do())
@@ -137,7 +136,7 @@ class MainWindow(QMainWindow):
         )
         menu.addSeparator()
         self.quit_action = self._action(
-            menu, self.tr("&Quit"), self.close, QKeySequence(QKeySequence.StandardKey.Quit)
+            menu, self.tr("&Quit"), self.window.close, QKeySequence(QKeySequence.StandardKey.Quit)
         )
 
     def _add_view_menu(self, menu: QMenu) -> None:
@@ -195,7 +194,7 @@ class MainWindow(QMainWindow):
 
     def show_first_start(self) -> None:
         """Show what this program is and is not; read once, it isn't shown by itself again."""
-        card = FirstStartCard(self)
+        card = FirstStartCard(self.window)
         card.accepted.connect(
             lambda: self.change_settings(replace(self.settings, first_start_seen=True))
         )
@@ -203,15 +202,15 @@ class MainWindow(QMainWindow):
 
     def show_keys(self) -> None:
         """Show which key does what."""
-        self._show(KeysDialog(self.keys, self))
+        self._show(KeysDialog(self.keys, self.window))
 
     def show_faults(self, file: str, faults: Sequence[FaultRow]) -> None:
         """Say why a file was not opened."""
-        self._show(FaultsDialog(file, faults, self))
+        self._show(FaultsDialog(file, faults, self.window))
 
     def show_notice(self, title: str, text: str) -> None:
         """Say something that has to be read."""
-        notice = Notice(title, text, self)
+        notice = Notice(title, text, self.window)
         notice.finish()
         self._show(notice)
 
@@ -220,7 +219,7 @@ class MainWindow(QMainWindow):
     ) -> None:
         """Say that something went wrong and what to do; one at a time is enough."""
         if not any(isinstance(dialog, UnforeseenDialog) for dialog in self._dialogs):
-            self._show(UnforeseenDialog(kind, error, trace, self))
+            self._show(UnforeseenDialog(kind, error, trace, self.window))
 
     @property
     def dialogs(self) -> tuple[Notice | FirstStartCard, ...]:
@@ -232,7 +231,7 @@ class MainWindow(QMainWindow):
     def ask_for_tray(self) -> None:
         """Let a tray be chosen."""
         name, _ = QFileDialog.getOpenFileName(
-            self,
+            self.window,
             self.tr("Open tray"),
             "",
             self.tr("Trays (*{suffix});;All files (*)").format(suffix=TRAY_SUFFIX),
@@ -240,20 +239,28 @@ class MainWindow(QMainWindow):
         if name:
             self.tray_asked.emit(Path(name))
 
-    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        """One local file may be dropped; whether it is a tray is found out then."""
-        urls = event.mimeData().urls()
-        if len(urls) == 1 and urls[0].isLocalFile():
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
+        """Hear what happens to the window: a file dragged over it or dropped, its end."""
+        if isinstance(event, QDropEvent) and event.type() == QEvent.Type.Drop:
+            self._drop(event)
+        elif isinstance(event, QDragEnterEvent) and _dropped_file(event) is not None:
             event.acceptProposedAction()
+        elif event.type() == QEvent.Type.Close:
+            for dialog in self.dialogs:
+                dialog.reject()
+        else:
+            return False
+        return event.type() != QEvent.Type.Close
 
-    def dropEvent(self, event: QDropEvent) -> None:
+    def _drop(self, event: QDropEvent) -> None:
         """Open what was dropped, once the drop is over: the source must not wait for a dialog."""
-        path = Path(event.mimeData().urls()[0].toLocalFile())
-        event.acceptProposedAction()
-        QTimer.singleShot(0, self, lambda: self.tray_asked.emit(path))
+        path = _dropped_file(event)
+        if path is not None:
+            event.acceptProposedAction()
+            QTimer.singleShot(0, self, lambda: self.tray_asked.emit(path))
 
-    def closeEvent(self, event: QCloseEvent) -> None:
-        """Close the dialogs along."""
-        for dialog in self.dialogs:
-            dialog.reject()
-        super().closeEvent(event)
+
+def _dropped_file(event: QDropEvent) -> Path | None:
+    """The one local file that is dragged, if it is one."""
+    urls = event.mimeData().urls()
+    return Path(urls[0].toLocalFile()) if len(urls) == 1 and urls[0].isLocalFile() else None

@@ -85,10 +85,23 @@ class Watch:
     def install(self) -> None:
         """Wait for the two classes."""
         wanted: dict[str, Callable[[ModuleType], None]] = {
+            "trainer.first_paint": self._wrap_first_paint,
             "trainer.canvas.canvas": self._wrap_canvas,
             "trainer.bench.controller": self._wrap_controller,
         }
         sys.meta_path.insert(0, _AtImport(wanted))
+
+    def _wrap_first_paint(self, module: ModuleType) -> None:
+        """Note when the stored picture of the first coupon is on its way to the screen."""
+        paint = module.FirstPaint.paintEvent
+
+        def painted(made: Wrapped, event: Wrapped) -> None:
+            paint(made, event)
+            if made.pictured and not self._seen["paint"]:
+                self._seen["paint"] = True
+                self._after_flush(lambda at: self.note("paint", at))
+
+        module.FirstPaint.paintEvent = painted
 
     def _wrap_canvas(self, module: ModuleType) -> None:
         """Note each pointer event, and each frame with those that it shows."""

@@ -134,7 +134,7 @@ class ChoiceRow(QWidget):
         self._columns = columns
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
-        grid.setSpacing(6)
+        grid.setSpacing(5)
         for index, (value, button) in enumerate(self._choices):
             grid.addWidget(button, index // columns, index % columns)
             button.clicked.connect(lambda _=False, value=value: chosen(value))

@@ -1,25 +1,18 @@
 """How the bench is laid out: the picture, the strip below it, the column beside it.
 
-Only Qt and the canvas, so that the window can be painted before anything else is loaded. Sizes
-depend on the window alone, never on what is put in: the picture doesn't jump when it fills.
+Sizes depend on the window alone, never on what is put in: the picture doesn't jump when it fills.
 """
 
 from __future__ import annotations
-
-from typing import Final
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
 
+from trainer.arrangement import room_for
 from trainer.canvas.canvas import Canvas
 
 __all__ = ["BenchLayout"]
-
-_COMPACT_WIDTH: Final = 1120
-_COMPACT_HEIGHT: Final = 640
-_FOOT: Final = 166
-_FOOT_COMPACT: Final = 176
 
 
 class BenchLayout(QWidget):
@@ -27,16 +20,16 @@ class BenchLayout(QWidget):
 
     Signals
     -------
-    compacted
-        Whether room is now short; the panels should arrange themselves for that.
+    rearranged
+        Room has become short, or ample; the panels should arrange themselves for that.
     """
 
-    compacted = Signal(bool)
+    rearranged = Signal()
 
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.canvas = canvas
-        self.compact = False
+        self.narrow, self.compact = False, False
         self._root = QHBoxLayout(self)
         left = QVBoxLayout()
         self._left = left
@@ -88,14 +81,12 @@ class BenchLayout(QWidget):
         self._scroll.ensureWidgetVisible(widget, 0, 12)
 
     def _arrange(self, size: QSize) -> None:
-        compact = size.width() < _COMPACT_WIDTH or size.height() < _COMPACT_HEIGHT - 56
-        margin = 8 if compact else 16
-        self._root.setContentsMargins(margin, margin, margin, margin)
-        self._root.setSpacing(margin)
-        self._left.setSpacing(margin)
-        self.foot.setFixedHeight(_FOOT_COMPACT if size.width() < _COMPACT_WIDTH else _FOOT)
-        wide = 408 if size.width() >= 1500 else 372 if size.width() >= _COMPACT_WIDTH else 328
-        self.side.setFixedWidth(wide)
-        if compact != self.compact:
-            self.compact = compact
-            self.compacted.emit(compact)
+        room = room_for(size.width(), size.height())
+        self._root.setContentsMargins(room.margin, room.margin, room.margin, room.margin)
+        self._root.setSpacing(room.margin)
+        self._left.setSpacing(room.margin)
+        self.foot.setFixedHeight(room.foot)
+        self.side.setFixedWidth(room.side)
+        if (room.narrow, room.compact) != (self.narrow, self.compact):
+            self.narrow, self.compact = room.narrow, room.compact
+            self.rearranged.emit()

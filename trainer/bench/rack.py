@@ -30,7 +30,7 @@ from trainer.look.tokens import LIGHT, Theme
 __all__ = ["LeafButton", "Rack", "leaf_outline"]
 
 _WIDEST: Final = 78
-_NARROWEST: Final = 32
+_NARROWEST: Final = 31
 _HEIGHT: Final = 88
 
 

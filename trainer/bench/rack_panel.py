@@ -37,7 +37,7 @@ class RackPanel(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._box = QVBoxLayout(self)
-        self._box.setContentsMargins(16, 8, 16, 10)
+        self._box.setContentsMargins(14, 8, 14, 10)
         self._box.setSpacing(6)
         self._box.addLayout(self._head())
         self.rack = Rack()
@@ -47,7 +47,7 @@ class RackPanel(QWidget):
         self.steps = StepPanel()
         self.steps.stepped.connect(self.stepped)
         self._body = QBoxLayout(QBoxLayout.Direction.LeftToRight)
-        self._body.setSpacing(16)
+        self._body.setSpacing(14)
         self._body.addWidget(self.rack, 1)
         self._body.addWidget(self.steps)
         self._box.addLayout(self._body, 1)
@@ -112,15 +112,15 @@ class RackPanel(QWidget):
         button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         return button
 
-    def set_compact(self, compact: bool) -> None:
-        """Where room is short, put the steps below the rack and leave the hint out."""
-        below = QBoxLayout.Direction.TopToBottom if compact else QBoxLayout.Direction.LeftToRight
+    def set_narrow(self, narrow: bool) -> None:
+        """Where width is short, put the steps below the rack and leave the hint out."""
+        below = QBoxLayout.Direction.TopToBottom if narrow else QBoxLayout.Direction.LeftToRight
         self._body.setDirection(below)
-        self._body.setSpacing(6 if compact else 16)
-        self.steps.arrange(columns=6 if compact else 2)
-        self._hint.setVisible(not compact)
-        side = 10 if compact else 16
-        self._box.setContentsMargins(side, 6 if compact else 8, side, 8)
+        self._body.setSpacing(6 if narrow else 14)
+        self.steps.arrange(columns=6 if narrow else 2)
+        self._hint.setVisible(not narrow)
+        side = 10 if narrow else 14
+        self._box.setContentsMargins(side, 6 if narrow else 8, side, 8)
 
     def show_state(self, state: BenchState, theme: Theme, unit: Unit, *, loupe: bool) -> None:
         """Show the set that hangs there, the leaf that is out, the unit, and the loupe."""

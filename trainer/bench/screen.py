@@ -31,7 +31,7 @@ from trainer.bench.review import Review
 from trainer.bench.state import BenchState
 from trainer.records import Records, RecordsError
 from trainer.settings import LengthUnit
-from trainer.window import MainWindow
+from trainer.window import WindowFrame
 
 __all__ = ["BenchScreen", "Course"]
 
@@ -76,7 +76,7 @@ class BenchScreen(QObject):
     announced = Signal(str)
 
     def __init__(
-        self, window: MainWindow, bench: BenchLayout, tray: Tray, records: Records | None
+        self, window: WindowFrame, bench: BenchLayout, tray: Tray, records: Records | None
     ) -> None:
         super().__init__(window)
         self.window = window
@@ -85,14 +85,14 @@ class BenchScreen(QObject):
         self.records = records
         self.course = Course(tray)
         self.controller = BenchController(tray.coupons[0], self)
-        self.hands = Hands(self.controller, self.canvas, window)
+        self.hands = Hands(self.controller, self.canvas, window.window)
         self._said = ""
         self._fill()
         self._listen(window)
         self._keys = BenchKeys(self.do, self)
         bench.installEventFilter(self._keys)
         window.keys = key_list()
-        self._arrange(bench.compact)
+        self._arrange()
         self._show_course()
         self.show_state()
 
@@ -112,7 +112,7 @@ class BenchScreen(QObject):
         for before, after in pairwise(order):
             QWidget.setTabOrder(before, after)
 
-    def _listen(self, window: MainWindow) -> None:
+    def _listen(self, window: WindowFrame) -> None:
         self.controller.changed.connect(self.show_state)
         self.controller.called.connect(self._put_on_record)
         panel, call = self.rack_panel, self.call_panel
@@ -139,7 +139,7 @@ class BenchScreen(QObject):
         window.coupon_asked.connect(self.go_to)
         window.settings_changed.connect(self.show_state)
         window.theme_changed.connect(self.show_state)
-        self.bench.compacted.connect(self._arrange)
+        self.bench.rearranged.connect(self._arrange)
 
     # What is asked for
 
@@ -251,9 +251,10 @@ class BenchScreen(QObject):
         titles = [coupon.title.in_language(tag) or coupon.id for coupon in tray.coupons]
         self.window.bar.show_tray(tray.title.in_language(tag), titles, self.course.index)
 
-    def _arrange(self, compact: bool) -> None:
-        for panel in (self.rack_panel, self.job_card, self.call_panel):
-            panel.set_compact(compact)
+    def _arrange(self) -> None:
+        self.rack_panel.set_narrow(self.bench.narrow)
+        for panel in (self.job_card, self.call_panel):
+            panel.set_compact(self.bench.compact)
 
     def _announce(self, state: BenchState) -> None:
         """Tell a screen reader which parts touch, once the leaf is at rest."""

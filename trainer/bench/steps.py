@@ -83,8 +83,8 @@ class StepButton(QPushButton):
         self.setToolTip(f"{step.said}  {key}".rstrip())
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         row = QHBoxLayout(self)
-        row.setContentsMargins(6, 2, 6, 2)
-        row.setSpacing(4)
+        row.setContentsMargins(5, 2, 5, 2)
+        row.setSpacing(3)
         if step.small:
             row.setContentsMargins(2, 2, 2, 2)
             self.setAutoRepeat(True)
@@ -152,7 +152,7 @@ class StepPanel(QWidget):
         for index, step in enumerate(STEPS):
             at = (1, index) if wide else (index % 3, 4 + index // 3)
             self._grid.addWidget(self.buttons[step.name], *at)
-        self._grid.setColumnMinimumWidth(3, 0 if wide else 8)
+        self._grid.setColumnMinimumWidth(3, 0 if wide else 6)
 
     def show_state(self, state: BenchState) -> None:
         """Grey what can't be done now, for reasons that a glance at the bench shows too."""

@@ -1,0 +1,80 @@
+"""How the window's room is shared out, in logical pixels: the same before and after it is filled.
+
+No Qt here: the first paint uses it before anything but Qt's barest is loaded.
+"""
+
+from __future__ import annotations
+
+from typing import Final, NamedTuple
+
+__all__ = ["BAR", "Room", "Rooms", "room_for", "rooms_in"]
+
+BAR: Final = 52
+"""Height of the bar over every screen."""
+
+COMPACT_WIDTH: Final = 1120
+COMPACT_HEIGHT: Final = 584
+
+
+class Room(NamedTuple):
+    """What a screen of some size leaves for its parts.
+
+    Parameters
+    ----------
+    margin
+        Between the parts, and around them.
+    foot
+        Height of the strip below the picture.
+    side
+        Width of the column beside it.
+    narrow, compact
+        Whether width is short; whether width or height is.
+    """
+
+    margin: int
+    foot: int
+    side: int
+    narrow: bool
+    compact: bool
+
+
+class Rooms(NamedTuple):
+    """Picture, strip and column as (x, y, width, height) in the window."""
+
+    picture: tuple[int, int, int, int]
+    foot: tuple[int, int, int, int]
+    side: tuple[int, int, int, int]
+
+
+def room_for(width: int, height: int) -> Room:
+    """Return what a screen of `width` by `height` below the bar leaves for its parts.
+
+    Examples
+    --------
+    >>> room_for(1280, 708).side, room_for(960, 488).compact
+    (372, True)
+    """
+    narrow = width < COMPACT_WIDTH
+    compact = narrow or height < COMPACT_HEIGHT
+    side = 408 if width >= 1500 else 328 if narrow else 372
+    return Room(8 if compact else 16, 176 if narrow else 166, side, narrow, compact)
+
+
+def rooms_in(width: int, height: int) -> Rooms:
+    """Return where the parts stand in a window of `width` by `height`.
+
+    Examples
+    --------
+    >>> rooms_in(1280, 760).picture
+    (16, 68, 860, 494)
+    """
+    room = room_for(width, height - BAR)
+    left = width - room.side - 3 * room.margin
+    tall = height - BAR - 2 * room.margin
+    upper = tall - room.foot - room.margin
+    top = BAR + room.margin
+    return Rooms(
+        (room.margin, top, left, upper),
+        (room.margin, top + upper + room.margin, left, room.foot),
+        (left + 2 * room.margin, top, room.side, tall),
+    )
