@@ -282,7 +282,11 @@ class Canvas(QWidget):
 
     def _refresh(self, old: Scene, old_lens: Lens | None) -> None:
         new = self._scene
-        if not same_still(old, new) or old.overlays != new.overlays:
+        if (
+            not same_still(old, new)
+            or old.overlays != new.overlays
+            or old.scale_bar != new.scale_bar
+        ):
             self.update()
             return
         # One rectangle: painting through a clip of several takes longer than a few more pixels.

@@ -14,7 +14,9 @@ from trainer.canvas.ruler import divisions
 from trainer.canvas.view import View
 from trainer.look.tokens import Theme
 
-__all__ = ["mixed", "paint_bloom", "paint_grid", "paint_light", "tint", "world"]
+__all__ = [
+    "mixed", "paint_bloom", "paint_even_light", "paint_grid", "paint_light", "tint", "world",
+]
 
 
 def tint(colour: str, alpha: float) -> QColor:
@@ -78,6 +80,11 @@ def paint_light(painter: QPainter, view: View, theme: Theme, work: Vec = (0.0, 0
     painter.fillRect(QRectF(0.0, 0.0, *view.size), QBrush(glow))
 
 
+def paint_even_light(painter: QPainter, view: View, theme: Theme) -> None:
+    """Fill the view with the lamp's own light."""
+    painter.fillRect(QRectF(0.0, 0.0, *view.size), QColor(theme.bench.glow))
+
+
 def paint_bloom(painter: QPainter, view: View, theme: Theme, work: Vec) -> None:
     """Let the grid drown in the light where that is brightest."""
     middle, reach = _lamp(view, work)
@@ -88,8 +95,11 @@ def paint_bloom(painter: QPainter, view: View, theme: Theme, work: Vec) -> None:
     painter.fillRect(QRectF(0.0, 0.0, *view.size), QBrush(bloom))
 
 
-def paint_grid(painter: QPainter, view: View, theme: Theme, unit: Unit) -> None:
+def paint_grid(
+    painter: QPainter, view: View, theme: Theme, unit: Unit, *, faint: bool = False
+) -> None:
     """Rule the light table in round divisions of `unit`, counted from the root."""
+    bench = theme.bench
     step = divisions(view.scale, unit)
     every = max(2, round(step.strong / step.fine))
     # Fine lines fade in as they part, so that zooming shows no jump.
@@ -100,8 +110,8 @@ def paint_grid(painter: QPainter, view: View, theme: Theme, unit: Unit) -> None:
         (strong if index % every == 0 else fine).append(line)
     # Opaque tones: blending a line takes five times as long as setting it.
     for lines, tone in (
-        (fine, mixed(theme.bench.light, theme.bench.grid, 0.4 + 0.6 * room)),
-        (strong, QColor(theme.bench.grid_strong)),
+        (fine, mixed(bench.light, bench.grid, (0.4 + 0.6 * room) * (0.5 if faint else 1.0))),
+        (strong, mixed(bench.light, bench.grid_strong, 0.5 if faint else 1.0)),
     ):
         for line in lines:
             painter.fillRect(line, tone)

@@ -8,7 +8,7 @@ from PySide6.QtGui import QPainter
 
 from trainer.canvas.blade import paint_blade
 from trainer.canvas.furniture import paint_scale_bar, paint_tether, scale_bar_box
-from trainer.canvas.light import paint_bloom, paint_grid, paint_light
+from trainer.canvas.light import paint_bloom, paint_even_light, paint_grid, paint_light
 from trainer.canvas.loupe import Lens, lens_of, paint_lens
 from trainer.canvas.overlay import paint_overlays
 from trainer.canvas.scene import Scene
@@ -43,14 +43,23 @@ def paint(painter: QPainter, scene: Scene, view: View, shapes: Shapes | None = N
     painter.restore()
 
 
-def paint_still(painter: QPainter, scene: Scene, view: View, shapes: Shapes) -> None:
-    """Paint what stands still while a leaf is handled: light, grid, section."""
+def paint_still(
+    painter: QPainter, scene: Scene, view: View, shapes: Shapes, *, in_glass: bool = False
+) -> None:
+    """Paint what stands still while a leaf is handled: light, grid, section.
+
+    Behind the loupe's glass the light is even, so that every gap in it is as bright.
+    """
     paths = shapes.section(scene.section) if scene.section is not None else None
     work = paths.drawing.middle if paths is not None else (0.0, 0.0)
-    paint_light(painter, view, scene.theme, work)
+    if in_glass:
+        paint_even_light(painter, view, scene.theme)
+    else:
+        paint_light(painter, view, scene.theme, work)
     if scene.grid:
-        paint_grid(painter, view, scene.theme, scene.unit)
-        paint_bloom(painter, view, scene.theme, work)
+        paint_grid(painter, view, scene.theme, scene.unit, faint=in_glass)
+        if not in_glass:
+            paint_bloom(painter, view, scene.theme, work)
     if paths is not None:
         paint_steel(painter, paths, view, scene.theme)
 
@@ -88,7 +97,7 @@ def paint_loupe(
 
     def content(glass: QPainter, view: View) -> None:
         if still is None:
-            paint_still(glass, scene, view, shapes)
+            paint_still(glass, scene, view, shapes, in_glass=True)
         else:
             still(glass, view)
         paint_leaf(glass, scene, view, shapes)

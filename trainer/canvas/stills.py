@@ -26,14 +26,16 @@ def same_still(first: Scene, second: Scene) -> bool:
     )
 
 
-def _rendered(scene: Scene, view: View, shapes: Shapes) -> QPixmap:
+def _rendered(
+    scene: Scene, view: View, shapes: Shapes, *, in_glass: bool = False
+) -> QPixmap:
     pixmap = QPixmap(
         math.ceil(view.size[0] * view.ratio), math.ceil(view.size[1] * view.ratio)
     )
     pixmap.setDevicePixelRatio(view.ratio)
     painter = QPainter(pixmap)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    paint_still(painter, scene, view, shapes)
+    paint_still(painter, scene, view, shapes, in_glass=in_glass)
     painter.end()
     return pixmap
 
@@ -69,7 +71,7 @@ class GlassStill:
         if self._kept is None or not self._holds(scene, view):
             size = (2.0 * view.size[0], 2.0 * view.size[1])
             larger = replace(view, size=size)
-            self._kept = (scene, larger, _rendered(scene, larger, shapes))
+            self._kept = (scene, larger, _rendered(scene, larger, shapes, in_glass=True))
         _, kept, pixmap = self._kept
         x, y = kept.to_screen(view.to_mm((0.0, 0.0)))
         painter.drawPixmap(QPointF(-_whole(x, view.ratio), -_whole(y, view.ratio)), pixmap)

@@ -37,13 +37,19 @@ def load_fonts() -> tuple[str, ...]:
     return tuple(dict.fromkeys(families))
 
 
-def font(theme: Theme, style: TextStyle = "body") -> QFont:
-    """Return the font of a text style, sized in logical pixels, figures all of one width."""
+def font(theme: Theme, style: TextStyle = "body", *, tabular: bool = False) -> QFont:
+    """Return the font of a text style, sized in logical pixels.
+
+    `tabular` sets all figures to one width, for what changes in place or stands in columns. Text
+    that may go into a PDF does without: such figures can't be copied out of it.
+    """
     result = QFont(list(theme.families))
     result.setStyleHint(QFont.StyleHint.SansSerif)
     result.setPixelSize(round(theme.text_size(style)))
     result.setWeight(_WEIGHTS[style])
-    result.setFeature(QFont.Tag("tnum"), 1)
+    result.setFeature(QFont.Tag("calt"), 0)
+    if tabular:
+        result.setFeature(QFont.Tag("tnum"), 1)
     return result
 
 

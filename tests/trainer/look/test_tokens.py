@@ -1,4 +1,4 @@
-"""Every pair of colours that must be told apart is: WCAG 2.2, 1.4.3 (text) and 1.4.11 (graphics)."""
+"""All colours that must be told apart are: WCAG 2.2, 1.4.3 (text) and 1.4.11 (graphics)."""
 
 from __future__ import annotations
 
