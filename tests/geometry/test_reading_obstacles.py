@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import math
+
 import pytest
 
 from geometry.bead import Bead, Overlap, Spatter, Undercut
