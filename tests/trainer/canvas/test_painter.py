@@ -11,7 +11,7 @@ from pathlib import Path
 import pypdf
 import pytest
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QRectF, QSize
-from PySide6.QtGui import QColor, QImage, QPageSize, QPainter, QPdfWriter
+from PySide6.QtGui import QColor, QImage, QImageWriter, QPageSize, QPainter, QPdfWriter
 from PySide6.QtSvg import QSvgGenerator, QSvgRenderer
 from PySide6.QtWidgets import QApplication
 
@@ -198,7 +198,7 @@ def test_png(convex: Section) -> None:
     image = picture(full_scene(convex), view_of(2.0))
     buffer = QBuffer()
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    assert image.save(buffer, b"PNG")
+    assert QImageWriter(buffer, QByteArray(b"png")).write(image)
     data = bytes(buffer.data().data())
     assert data.startswith(b"\x89PNG")
     again = QImage.fromData(QByteArray(data))
