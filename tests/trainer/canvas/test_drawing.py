@@ -2,12 +2,9 @@
 
 from __future__ import annotations
 
-import json
 import math
 import subprocess
 import sys
-from collections.abc import Callable
-from typing import Any
 
 import pytest
 from hypothesis import given
@@ -20,7 +17,6 @@ from geometry.pose import Pose
 from geometry.section import Section
 from trainer.canvas.drawing import Outline, Place, blade_of, drawing_of
 from trainer.canvas.shapes import Shapes, mapped, path_of, pose_transform, smoothed
-from trainer.canvas.still import StillDrawing, still_from_json, still_to_json
 
 
 def test_a_drawing_has_every_body_and_runs_through_its_corners(section: Section) -> None:
@@ -130,76 +126,11 @@ def test_a_traced_face_is_smoothed_for_the_etching_only() -> None:
     assert max(heights) - min(heights) < 0.005
 
 
-def test_a_stored_picture_reads_back_the_same(section: Section) -> None:
-    leaf = leaf_of_mark("5/16 in", "throat")
-    still = StillDrawing(drawing_of(section), blade_of(leaf), Place(1.0, 2.0, 3.0, True), "abc")
-    back = still_from_json(still_to_json(still))
-    assert back.of == "abc"
-    assert back.place == still.place
-    assert back.leaf is not None
-    assert still.leaf is not None
-    assert (back.leaf.mark, back.leaf.edge) == ("5/16 in", "throat")
-    pairs = [
-        *zip(still.section.bodies, back.section.bodies, strict=True),
-        (still.section.steel, back.section.steel), (still.section.face, back.section.face),
-        (still.leaf.outline, back.leaf.outline), (still.leaf.back, back.leaf.back),
-    ]
-    for mine, theirs in pairs:
-        assert (mine.name, mine.closed) == (theirs.name, theirs.closed)
-        for a, b in zip(mine.steps, theirs.steps, strict=True):
-            assert a == pytest.approx(b, abs=1e-6)
-
-
-@pytest.mark.parametrize(
-    "spoil",
-    [
-        lambda value: value.update(version=2),
-        lambda value: value.pop("steel"),
-        lambda value: value["face"].update(steps=[]),
-        lambda value: value["face"]["steps"].append([1.0, 2.0, 3.0]),
-        lambda value: value["face"].update(start=["a", 0.0]),
-        lambda value: value.update(bodies=3),
-        lambda value: value.update(place=[0.0]),
-    ],
-)
-def test_a_spoilt_picture_is_refused(
-    convex: Section, spoil: Callable[[dict[str, Any]], object]
-) -> None:
-    text = still_to_json(
-        StillDrawing(drawing_of(convex), blade_of(leaf_of_mark("8 mm")), Place(0.0, 0.0))
-    )
-    value = json.loads(text)
-    spoil(value)
-    with pytest.raises(ValueError, match=r"."):
-        still_from_json(json.dumps(value))
-
-
-@pytest.mark.parametrize("text", ["", "[]", "3", "{", "null", '{"format": 1}', "[" * 100_000])
-def test_what_is_no_picture_is_refused(text: str) -> None:
-    with pytest.raises(ValueError, match=r"."):
-        still_from_json(text)
-
-
-def test_the_canvas_needs_no_numpy_to_paint(convex: Section) -> None:
+def test_the_canvas_loads_no_numpy() -> None:
+    """The window is painted before the geometry is loaded."""
     code = """
-import os, sys
-os.environ["QT_QPA_PLATFORM"] = "offscreen"
-from PySide6.QtGui import QGuiApplication, QImage, QPainter
-app = QGuiApplication([])
-import trainer.canvas.canvas, trainer.canvas.still
-from trainer.canvas.painter import paint
-from trainer.canvas.scene import Scene
-from trainer.canvas.view import View
-still = trainer.canvas.still.still_from_json(sys.stdin.read())
-image = QImage(320, 240, QImage.Format.Format_RGB32)
-painter = QPainter(image)
-scene = Scene(section=still.section, leaf=still.leaf, pose=still.place)
-paint(painter, scene, View((6.0, 5.0), 12.0, (320.0, 240.0)))
-painter.end()
+import sys, trainer.canvas.canvas
 sys.exit(any(name in sys.modules for name in ("numpy", "shapely", "geometry.curves")))
 """
-    picture = still_to_json(
-        StillDrawing(drawing_of(convex), blade_of(leaf_of_mark("8 mm")), Place(1.0, 1.0))
-    )
-    done = subprocess.run([sys.executable, "-c", code], input=picture, text=True, check=False)
+    done = subprocess.run([sys.executable, "-c", code], check=False)
     assert done.returncode == 0
