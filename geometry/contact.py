@@ -119,7 +119,8 @@ def drag(fixed: Body, moving: Body, pose: Pose, hand: Hand) -> Motion:
     moving
         The body in hand, in its own frame, not mirrored; `pose.turned` is honoured here.
     pose
-        Where it lies. From a pose inside steel (deeper than 1e-6 mm) nothing moves.
+        Where it lies: a free pose (`geometry.penetration.is_free`). From one that stands in steel
+        by a hair (more than 1e-6 mm) nothing moves.
     hand
         Grab, pointer and wanted angle.
 

@@ -27,6 +27,10 @@ _MOST_CUTS = 24
 """How often a step is halved before it is given up."""
 _WORTH = 1e-7
 """mm squared: a step that promises less than this is not worth taking; the body rests."""
+_HIGHEST_LIFT = 0.5
+"""mm: how far at most a way is raised over what it would graze."""
+_HIGHEST_HOP = 0.03
+"""mm: roughness that a way may lead over, rather than along each of its flanks."""
 _MOST_STEPS = 2000
 _ENTERED = 1e-6
 """mm: from deeper than this nothing is moved."""
@@ -282,48 +286,49 @@ class Descent:
         depth, guilty = dip(pairs, start, end, self._reach)
         if depth == 0.0:
             return [end.spot]
-        raised = self._raised(pairs, start, end, depth, guilty)
-        if raised is not None:
-            return [raised, end.spot]
-        return []
-
-    def _raised(
-        self, pairs: Pairs, start: At, end: At, depth: float, guilty: list[int]
-    ) -> Spot | None:
-        """A spot half-way, lifted off what the straight way would graze."""
         half = pairs.at(middle(start.spot, end.spot))
-        slopes = pairs.slopes(half, np.array(guilty))[:, :2]
-        lift = slopes.sum(axis=0)
-        size = float(np.hypot(*lift))
-        if size < 1e-6:
-            return None
-        lift /= size
-        least = float((slopes @ lift).min())
-        if least < 0.05:
-            return None
-        for factor in (2.5, 6.0):
-            rise = factor * depth / least + 2.0 * CLEARANCE
-            if rise > 0.5:
-                return None
-            spot = Spot(
-                half.spot.x + rise * float(lift[0]),
-                half.spot.y + rise * float(lift[1]),
-                half.spot.turn,
-            )
-            top = pairs.at(spot)
-            if (
-                self._clear(pairs, start, top)
-                and not dip(pairs, start, top, self._reach)[0]
-                and not dip(pairs, top, end, self._reach)[0]
-            ):
-                return spot
+        lift = _lift(pairs, half, guilty)
+        if lift is None:
+            return []
+        # Over a bulge the tangents at both ends meet twice as high as the bulge stands out.
+        tent = self._over(pairs, start, [_raised(half.spot, lift, 2.5 * depth)], end)
+        if tent or depth > _HIGHEST_HOP:
+            return tent
+        # Over roughness: up, across and down again.
+        rise = 1.5 * depth
+        box = [_raised(start.spot, lift, rise), _raised(end.spot, lift, rise)]
+        return self._over(pairs, start, box, end)
+
+    def _over(self, pairs: Pairs, start: At, spots: list[Spot], end: At) -> list[Spot]:
+        """The way by `spots` to `end`, if it is free."""
+        before = start
+        for spot in spots:
+            at = pairs.at(spot)
+            if not self._clear(pairs, start, at) or dip(pairs, before, at, self._reach)[0]:
+                return []
+            before = at
+        return [] if dip(pairs, before, end, self._reach)[0] else [*spots, end.spot]
+
+
+def _lift(pairs: Pairs, at: At, guilty: list[int]) -> Vec | None:
+    """A shift that takes every one of the pairs a millimetre apart; None if there is none near."""
+    slopes = pairs.slopes(at, np.array(guilty))[:, :2]
+    way = slopes.sum(axis=0)
+    size = float(np.hypot(*way))
+    if size < 1e-6:
         return None
+    least = float((slopes @ way).min()) / size
+    return None if least < 0.05 else (float(way[0]) / size / least, float(way[1]) / size / least)
+
+
+def _raised(spot: Spot, lift: Vec, rise: float) -> Spot:
+    rise = min(rise, _HIGHEST_LIFT) + 2.0 * CLEARANCE
+    return Spot(spot.x + rise * lift[0], spot.y + rise * lift[1], spot.turn)
 
 
 def _entered(pairs: Pairs, at: At) -> bool:
-    """Whether the spot stands in steel: the nearest feature of some pair is behind."""
-    near = pairs.floor(at)
-    return bool(((at.gap < -_ENTERED) & (near < 1e-3) & pairs.faces(at)).any())
+    """Whether the spot stands in steel by a hair: more than rounding, less than a thousandth."""
+    return bool(((at.gap < -_ENTERED) & (at.gap > -1e-3) & pairs.faces(at)).any())
 
 
 def _square(triple: Triple) -> float:
