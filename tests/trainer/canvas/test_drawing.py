@@ -15,7 +15,7 @@ from geometry.curves import Arc, arc_by_sagitta
 from geometry.leaf import leaf_of_mark
 from geometry.pose import Pose
 from geometry.section import Section
-from trainer.canvas.drawing import Outline, Place, blade_of, drawing_of
+from trainer.canvas.drawing import Outline, Place, drawing_of
 from trainer.canvas.shapes import Shapes, mapped, path_of, pose_transform, smoothed
 
 
