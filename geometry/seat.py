@@ -117,6 +117,11 @@ def press_home(section: Section, leaf: Leaf, pose: Pose) -> Motion:
     home = home_pose(section.joint, leaf, "base" if pose.turned else "upright")
     if leaf.edge == "throat":
         home = Pose(0.0, 0.0, section.joint.angle if pose.turned else 0.0, pose.turned)
+    elif section.joint.angle > 90.0:
+        # In an open joint the tip meets its member further back: home is where it does.
+        back = leaf.tip[1] / math.tan(section.joint.radians)
+        along = section.joint.direction("upright" if pose.turned else "base")
+        home = home.moved(back * along[0], back * along[1])
     out = section.joint.bisector
     at = home.to_section(leaf.handle)
     aim = (at[0] - _GENTLE * out[0], at[1] - _GENTLE * out[1])
