@@ -19,7 +19,7 @@ from PySide6.QtGui import (
     QTransform,
 )
 
-from trainer.canvas.drawing import Place
+from trainer.canvas.drawing import Place, end_of
 from trainer.canvas.light import mixed, tint, world
 from trainer.canvas.shapes import BladePaths, pose_transform
 from trainer.canvas.view import View
@@ -65,13 +65,22 @@ def paint_blade(
     painter.fillPath(metal, _brushed(paths, to_screen, theme, lit=lit))
     painter.fillPath(metal, _sheen(paths, to_screen, theme))
     _paint_mark(painter, paths, pose, to_screen, theme)
-    inward = to_screen.map(QPointF(0.0, 0.0)) - to_screen.map(QPointF(1.0, 1.0))
     # Pens are opaque and one pixel wide wherever they may be: Qt draws those many times faster.
     bevel = QPen(QColor(theme.bench.leaf_lit), 1.0)
-    painter.strokePath(back.translated(inward * (1.4 / view.scale)), bevel)
+    painter.strokePath(to_screen.map(_inner_edge(paths, 1.4 / view.scale)), bevel)
     edge = QPen(QColor(theme.bench.edge), 1.0)
     edge.setJoinStyle(Qt.PenJoinStyle.MiterJoin)
     painter.strokePath(metal, edge)
+
+
+def _inner_edge(paths: BladePaths, inset: float) -> QPainterPath:
+    """The back edges from within, `inset` mm off them and off the edges that they end on."""
+    (right, low), top = paths.blade.back.start, paths.blade.corner[1]
+    left = end_of(paths.blade.back.steps[-1])[0]
+    path = QPainterPath(QPointF(right - inset, low + inset))
+    path.lineTo(right - inset, top - inset)
+    path.lineTo(left + inset, top - inset)
+    return path
 
 
 def _paint_shadow(painter: QPainter, back: QPainterPath, theme: Theme, *, held: bool) -> None:

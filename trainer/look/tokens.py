@@ -209,7 +209,7 @@ DARK: Final = Theme(
         ("held off", "#c3a2ee"), ("not seated", "#b9c2ca"),
     ),
     bench=Bench(
-        glow="#fff9e6", light="#ecd9aa", dusk="#b29865", grid="#c9b484", grid_strong="#b39b68",
+        glow="#fff9e6", light="#eadab8", dusk="#ab9874", grid="#ccbb93", grid_strong="#b5a279",
         steel_near="#39434d", steel_far="#2a323a", upright_near="#414c57", upright_far="#333d47",
         hatch="#74818e", edge="#0d1115", bead_core="#553f34", bead_rim="#745a49",
         grain="#b2937b", heat="#9a683f", leaf_bright="#a3adb5", leaf_dark="#76828e",
