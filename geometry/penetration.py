@@ -15,7 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from geometry.bodies import Body
-from geometry.curves import Segment
+from geometry.curves import Arc, Segment
 from geometry.pose import Pose
 
 __all__ = ["is_free", "penetration", "signed_distance"]
@@ -23,8 +23,10 @@ __all__ = ["is_free", "penetration", "signed_distance"]
 Floats = NDArray[np.float64]
 
 _SAMPLING = 1e-6
-"""mm: how far a chord between two boundary samples may stand off an arc, so also how far the
-deepest sample may fall short of the deepest point."""
+"""mm: how far a chord between two samples may stand off a bulging arc, so also how far the deepest
+sample may fall short of the deepest point. Where a body is hollow or straight the other body's
+corners and bulges go deepest, so there it is sampled only against deep crossings, by `_COARSE`."""
+_COARSE = 1e-2
 
 _FREE = 1e-6
 """mm: standing in steel by less than this is standing on it."""
@@ -130,7 +132,11 @@ def signed_distance(body: Body, points: Floats) -> Floats:
 
 @lru_cache(maxsize=64)
 def _samples(body: Body) -> Floats:
-    return np.concatenate([_along(piece.curve.flatten(_SAMPLING)) for piece in body.pieces])
+    parts = []
+    for piece in body.pieces:
+        bulging = isinstance(piece.curve, Arc) and piece.curve.convex
+        parts.append(_along(piece.curve.flatten(_SAMPLING if bulging else _COARSE)))
+    return np.concatenate(parts)
 
 
 def _along(points: Floats) -> Floats:
