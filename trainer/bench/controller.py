@@ -38,13 +38,10 @@ class BenchController(QObject):
         The state was replaced, or the pose shown moved on.
     refused
         A move was refused; the leaf should shake.
-    called
-        A call was graded and should be put on record.
     """
 
     changed = Signal()
     refused = Signal()
-    called = Signal()
 
     def __init__(self, coupon: Coupon, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -123,12 +120,11 @@ class BenchController(QObject):
         self._wrist.stop()
         self.do(moves.release)
 
-    def record(self) -> None:
-        """Put the call on record, if enough has been stated."""
+    def record(self) -> bool:
+        """Put the call on record, if enough has been stated; return whether it was."""
         before = self._state.phase
         self.do(call)
-        if self._state.phase != before:
-            self.called.emit()
+        return self._state.phase != before
 
     def _replace(self, state: BenchState) -> None:
         if state is not self._state:

@@ -5,6 +5,8 @@ Sizes depend on the window alone, never on what is put in: the picture doesn't j
 
 from __future__ import annotations
 
+from typing import Final
+
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QScrollArea, QSizePolicy, QVBoxLayout, QWidget
@@ -13,6 +15,9 @@ from trainer.arrangement import room_for
 from trainer.canvas.canvas import Canvas
 
 __all__ = ["BenchLayout"]
+
+
+_LEAST: Final = QSize(900, 420)
 
 
 class BenchLayout(QWidget):
@@ -30,6 +35,8 @@ class BenchLayout(QWidget):
         super().__init__(parent)
         self.canvas = canvas
         self.narrow, self.compact = False, False
+        # Not what the panels would like at their widest: else no window could ever become narrow.
+        self.setMinimumSize(_LEAST)
         self._root = QHBoxLayout(self)
         left = QVBoxLayout()
         self._left = left

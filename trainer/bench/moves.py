@@ -46,6 +46,8 @@ ADOPT_AFTER: Final = 150.0
 _FLUSH_SPAN: Final = 0.2
 """Of a leaf's size: an edge that touches one member at two points this far apart lies on it."""
 
+_STRAIGHT: Final = frozenset({"long", "end"})
+
 _READY_GAP: Final = 2.0
 """mm between a leaf that has just been taken off the rack and the nearest steel, about."""
 
@@ -200,17 +202,24 @@ def lies_flush(touches: Sequence[Touch], size: float) -> bool:
 
     Examples
     --------
-    >>> apart = [Touch("long", "base", (12.0, 0.0)), Touch("long", "base", (24.0, 0.0))]
+    >>> ends = ("arc|long", "base", (12.0, 0.0)), ("long|back", "base", (24.0, 0.0))
+    >>> apart = [Touch(*end) for end in ends]
     >>> lies_flush(apart, 8.0), lies_flush(apart[:1], 8.0)
     (True, False)
     """
     apart = _FLUSH_SPAN * size
     for index, one in enumerate(touches):
         for other in touches[index + 1 :]:
-            same = (one.moving, one.fixed) == (other.moving, other.fixed)
-            if same and one.moving in ("long", "end") and math.dist(one.at, other.at) >= apart:
+            edge = _pieces(one.moving) & _pieces(other.moving) & _STRAIGHT
+            steel = _pieces(one.fixed) & _pieces(other.fixed)
+            if edge and steel and math.dist(one.at, other.at) >= apart:
                 return True
     return False
+
+
+def _pieces(name: str) -> set[str]:
+    """The pieces that a touch names: two where it is a corner."""
+    return set(name.split("|"))
 
 
 def release(state: BenchState, now: float) -> BenchState:

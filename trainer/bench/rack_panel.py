@@ -117,8 +117,9 @@ class RackPanel(QWidget):
         below = QBoxLayout.Direction.TopToBottom if narrow else QBoxLayout.Direction.LeftToRight
         self._body.setDirection(below)
         self._body.setSpacing(6 if narrow else 14)
-        self.steps.arrange(columns=6 if narrow else 2)
+        self.steps.arrange(columns=3 if narrow else 2)
         self._hint.setVisible(not narrow)
+        self.sets["throat"].setText(self.tr("Throat") if narrow else self.tr("Throat-marked"))
         side = 10 if narrow else 14
         self._box.setContentsMargins(side, 6 if narrow else 8, side, 8)
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import cast
@@ -114,7 +114,6 @@ class BenchScreen(QObject):
 
     def _listen(self, window: WindowFrame) -> None:
         self.controller.changed.connect(self.show_state)
-        self.controller.called.connect(self._put_on_record)
         panel, call = self.rack_panel, self.call_panel
         panel.picked.connect(self.hands.pick)
         panel.pulled.connect(self._pull)
@@ -133,7 +132,7 @@ class BenchScreen(QObject):
         call.sureness_named.connect(
             lambda sure: self._change(lambda state, now: changes.name_sureness(state, sure, now))
         )
-        self.record_bar.recorded.connect(self.controller.record)
+        self.record_bar.recorded.connect(self._record)
         self.review.next_asked.connect(lambda: self.go_to(self.course.index + 1))
         self.review.again_asked.connect(self.again)
         window.coupon_asked.connect(self.go_to)
@@ -150,7 +149,7 @@ class BenchScreen(QObject):
         if self.controller.state.phase == "debrief":
             return self.review.do(name)
         if name == "record":
-            self.controller.record()
+            self._record()
         elif name.startswith("state "):
             self._state_reading(name.removeprefix("state "))
         else:
@@ -275,17 +274,19 @@ class BenchScreen(QObject):
         if QAccessible.isActive():
             QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self.canvas, text))
 
-    def _put_on_record(self) -> None:
-        if self.records is None:
-            return
-        canvas = self.canvas
-        lens = canvas.lens
+    def _record(self) -> None:
+        """Make the call, and keep it with the zoom that it was made at."""
+        lens = self.canvas.lens
         zoom = {
-            "picture": canvas.view.device_scale,
+            "picture": self.canvas.view.device_scale,
             "loupe": lens.view.device_scale if lens is not None else None,
         }
+        if self.controller.record() and self.records is not None:
+            self._keep(self.records, zoom)
+
+    def _keep(self, records: Records, zoom: Mapping[str, float | None]) -> None:
         try:
-            self.records.add(record_of(self.controller.state, zoom))
+            records.add(record_of(self.controller.state, zoom))
         except RecordsError as error:
             self.window.show_notice(
                 self.tr("The call could not be kept"),

@@ -142,17 +142,15 @@ class StepPanel(QWidget):
         self.arrange(columns=2)
 
     def arrange(self, *, columns: int) -> None:
-        """Lay the named steps out in 2 columns beside the pad, or in 6 below it."""
+        """Lay the named steps out in `columns` columns beside the pad."""
         for button in self.buttons.values():
             self._grid.removeWidget(button)
-        wide = columns > 2
         for index, step in enumerate(MOVES):
-            at = (0, index) if wide else (index // 3, index % 3)
-            self._grid.addWidget(self.buttons[step.name], *at)
+            self._grid.addWidget(self.buttons[step.name], index // 3, index % 3)
+        rows = len(STEPS) // columns
         for index, step in enumerate(STEPS):
-            at = (1, index) if wide else (index % 3, 4 + index // 3)
-            self._grid.addWidget(self.buttons[step.name], *at)
-        self._grid.setColumnMinimumWidth(3, 0 if wide else 6)
+            self._grid.addWidget(self.buttons[step.name], index % rows, 4 + index // rows)
+        self._grid.setColumnMinimumWidth(3, 6)
 
     def show_state(self, state: BenchState) -> None:
         """Grey what can't be done now, for reasons that a glance at the bench shows too."""

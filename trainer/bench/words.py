@@ -185,8 +185,6 @@ def piece_word(piece: str) -> str:
         "end": translate("Bench", "end edge"),
         "arc": translate("Bench", "arc"),
         "back": translate("Bench", "back"),
-        "tip": translate("Bench", "tip"),
-        "spur": translate("Bench", "spur"),
         "base": translate("Bench", "base"),
         "upright": translate("Bench", "upright"),
         "face": translate("Bench", "weld face"),
@@ -198,12 +196,26 @@ def piece_word(piece: str) -> str:
     return known.get(piece, translate("Bench", "plate"))
 
 
+def _leaf_part(name: str) -> str:
+    """A touching part of the leaf; a corner by what a person would call it."""
+    pieces = name.split("|")
+    if sorted(pieces) == ["arc", "end"]:
+        return translate("Bench", "tip")
+    if pieces == ["arc", "arc"]:
+        return translate("Bench", "spur")
+    straight = [piece for piece in pieces if piece in ("long", "end")]
+    return piece_word((straight or pieces)[0])
+
+
 def contacts(touches: Sequence[Touch]) -> str:
     """Which parts touch, and nothing more: ``long edge on base; tip on upright``."""
     pairs = dict.fromkeys(
         translate("Bench", "{leaf} on {steel}").format(
-            leaf=piece_word(touch.moving), steel=piece_word(touch.fixed)
+            leaf=_leaf_part(touch.moving),
+            steel=translate("Bench", " and ").join(
+                dict.fromkeys(piece_word(piece) for piece in touch.fixed.split("|"))
+            ),
         )
         for touch in touches
     )
-    return "; ".join(pairs) if pairs else translate("Bench", "touches nothing")
+    return "; ".join(pairs) if pairs else translate("Bench", "in the air")
