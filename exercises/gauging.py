@@ -1,94 +1,134 @@
-"""Which leaf answers a question of size, and whether any leaf can.
+"""Which leaf answers a question of size, and whether any can.
 
 A leaf only says smaller, same or larger. So a size is shown to reach its limit by a leaf between
-the two, and shown to fall short likewise; and the leaf has to seat. What follows is the plane
-geometry of that, without contact: it is asked of every leaf of every rack, whenever a coupon is
-judged.
-
-What keeps a leaf from seating, as it is reckoned here:
-
-- Below 90 degrees the end edge strikes the leaning upright and holds the tip off.
-- Above 90 degrees a leaf of size S shows a leg of S / sin(angle): it reads square to the member.
-- The throat edge needs a joint so square that neither of its edges shows a gap.
-- The long edge starts 1.5 S from the corner (1.4 S at the throat edge): a longer leg carries it.
-- The leg edge's arc clears a crown up to 0.40 S; beyond, the leaf rides on the crown.
-
-Lips and spatter don't count: they are dressed or cleaned off, and the leaf is seated again.
+the two, and shown to fall short likewise; and that leaf has to seat. Where a leaf seats is worked
+out here by plane geometry, since it is asked of many leaves whenever a coupon is judged: the leaf
+is laid flush and slid along its member until something stops it. What it shows there is read as
+at the bench.
 """
 
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from typing import Final
 
-from geometry.curves import Vec
-from geometry.joint import Joint, Member, other_member
+import numpy as np
+
+from geometry.joint import Joint, Member
 from geometry.leaf import RACKS, Edge, Leaf, RackName, rack
-from geometry.measures import Measures
+from geometry.penetration import penetration
+from geometry.pose import Pose
+from geometry.reading import State, read
+from geometry.seat import home_pose
 from geometry.section import Section
+from geometry.tolerances import LEGAL_DEPTH
 
 __all__ = [
     "bisector_size",
-    "edge_fits",
-    "leaf_between",
+    "dressed",
+    "leaf_of_size",
+    "leaves_between",
     "leg_leaf_size",
     "right_leaves",
-    "seats_on_leg",
-    "seats_on_throat",
+    "seat_pose",
+    "shows",
 ]
-
-CROWN_CLEARED: Final = 0.40
-"""Crown over leaf size that the leg edge's arc clears (contract)."""
-
-_LEG_END: Final = 1.2
-"""Length of the leg edge's end edge, over the leaf's size."""
-
-_THROAT_EDGE: Final = 1.6
-"""Length of each straight part of the throat edge, over the leaf's size."""
 
 _SAME: Final = 1e-6
 """mm: sizes closer than this are the same size, stated in different units."""
 
 
+def dressed(section: Section) -> Section:
+    """Return the section with its spatter cleaned off and its lips dressed back."""
+    bead = section.bead
+    if not (section.spatter or bead.overlap_base or bead.overlap_upright):
+        # The same object keeps its bodies, which cost more to build than all that follows.
+        return section
+    bead = replace(bead, overlap_base=None, overlap_upright=None)
+    return replace(section, bead=bead, spatter=())
+
+
 def leg_leaf_size(leg: float, joint: Joint) -> float:
     """Return the size of the leaf that a leg (mm, along its member) just meets.
+
+    A leaf reads square to its flush member.
 
     Examples
     --------
     >>> leg_leaf_size(8.0, Joint()), round(leg_leaf_size(8.0, Joint(angle=100.0)), 3)
     (8.0, 7.878)
     """
-    return leg * math.sin(joint.radians) if joint.angle > 90.0 else leg
+    return leg if joint.angle == 90.0 else leg * math.sin(joint.radians)
 
 
-def edge_fits(edge: Edge, size: float, joint: Joint, eye_limit: float) -> bool:
-    """Return whether a joint is square enough for this edge of a leaf of `size` mm.
+def leaf_of_size(size: float, edge: Edge) -> Leaf:
+    """Return a leaf of just this size (mm), whether or not a rack has one."""
+    return Leaf(size, f"{size:g} mm", edge)
+
+
+def seat_pose(section: Section, leaf: Leaf, on: Member) -> Pose:
+    """Return where a leaf comes to rest that is slid home flush, whatever else it strikes.
+
+    The leg edge is slid along its flush member until its end edge is stopped; the throat edge
+    straight along the bisector until its spur is.
 
     Examples
     --------
-    >>> [edge_fits("leg", 8.0, Joint(angle=a), 0.1) for a in (80.0, 90.0, 100.0)]
-    [False, True, True]
-    >>> [edge_fits("throat", 8.0, Joint(angle=a), 0.1) for a in (80.0, 90.0, 100.0)]
-    [False, True, False]
+    >>> from geometry.bead import Bead
+    >>> from geometry.leaf import leaf_of_mark
+    >>> pose = seat_pose(Section.of(Joint(), Bead(9.0, 9.0)), leaf_of_mark("8 mm"), "upright")
+    >>> round(pose.x, 3), pose.y
+    (1.0, 0.0)
     """
-    lean = math.radians(joint.angle - 90.0)
-    if edge == "leg":
-        return lean >= 0.0 or _LEG_END * size * math.sin(-lean) <= eye_limit
-    return _THROAT_EDGE * size * math.sin(abs(lean) / 2.0) <= eye_limit
+    home = home_pose(section.joint, leaf, on)
+    if leaf.edge == "throat":
+        out = section.joint.bisector
+        spur = math.hypot(*leaf.spur)
+        off = max(0.0, _reach_on_bisector(section) - spur)
+        return home.moved(off * out[0], off * out[1])
+    off = _stop(section, leaf, home)
+    along = home.direction((1.0, 0.0))
+    return home.moved(off * along[0], off * along[1])
 
 
-def seats_on_leg(size: float, member: Member, section: Section, measures: Measures) -> bool:
-    """Return whether the leg edge of a leaf of `size` mm clears the bead, tip to `member`."""
-    joint = section.joint
-    # In an open joint the tip meets its member further back, and takes the long edge with it.
-    shift = size / math.tan(joint.radians) if joint.angle > 90.0 else 0.0
-    other = section.bead.leg(other_member(member))
-    return other < 1.5 * size + shift and measures.convexity <= CROWN_CLEARED * size
+def shows(section: Section, leaf: Leaf, on: Member, eye_limit: float) -> State:
+    """Return what a leaf shows that is slid home with its leg edge reading `on`.
+
+    For the throat edge `on` means nothing. A leaf that would have to enter steel isn't seated.
+
+    Examples
+    --------
+    >>> from geometry.bead import Bead
+    >>> from geometry.leaf import leaf_of_mark
+    >>> closed = Section.of(Joint(angle=80.0), Bead(8.5, 8.5))
+    >>> [shows(closed, leaf_of_mark(mark), "upright", 0.1) for mark in ("8 mm", "5 mm")]
+    ['not seated', 'held off']
+    """
+    pose = seat_pose(section, leaf, on)
+    state = read(section, leaf, pose, eye_limit).state
+    if state != "not seated" and penetration(section.outline, leaf.body, pose) > LEGAL_DEPTH:
+        return "not seated"
+    return state
 
 
-def seats_on_throat(size: float, section: Section) -> bool:
-    """Return whether the throat edge of a leaf of `size` mm clears the legs."""
-    return max(section.bead.leg_base, section.bead.leg_upright) < 1.4 * size
+def _stop(section: Section, leaf: Leaf, home: Pose) -> float:
+    """How far along its flush member the end edge is stopped, mm from home."""
+    cos, sin = home.axes
+    ring = section.outline.ring
+    ahead = ring[:, 0] * cos + ring[:, 1] * sin
+    above = -ring[:, 0] * sin + ring[:, 1] * cos
+    if home.turned:
+        above = -above
+    low, top = leaf.end_edge[0][1], leaf.end_edge[1][1]
+    found = [ahead[(above >= low) & (above <= top)]]
+    before, after = above, np.roll(above, -1)
+    for height in (low, top):
+        crosses = np.flatnonzero((before - height) * (after - height) < 0.0)
+        share = (height - before[crosses]) / (after[crosses] - before[crosses])
+        found.append(ahead[crosses] + share * (np.roll(ahead, -1)[crosses] - ahead[crosses]))
+    stops = np.concatenate(found)
+    return float(stops.max()) if stops.size else 0.0
 
 
 def bisector_size(section: Section) -> float:
@@ -100,32 +140,26 @@ def bisector_size(section: Section) -> float:
     >>> round(bisector_size(Section.of(Joint(), Bead(8.0, 8.0))), 6)
     8.0
     """
+    return _reach_on_bisector(section) / math.cos(section.joint.radians / 2.0)
+
+
+def _reach_on_bisector(section: Section) -> float:
+    """Distance from the root at which the face first crosses the bisector, mm."""
     along = section.joint.bisector
-    reach = min(_cuts(section, along), default=0.0)
-    return reach / math.cos(section.joint.radians / 2.0)
+    points = np.concatenate([curve.flatten() for curve in section.face])
+    aside = points[:, 1] * along[0] - points[:, 0] * along[1]
+    ahead = points[:, 0] * along[0] + points[:, 1] * along[1]
+    crosses = np.flatnonzero((aside[:-1] * aside[1:] <= 0.0) & (aside[:-1] != aside[1:]))
+    share = aside[crosses] / (aside[crosses] - aside[crosses + 1])
+    return float((ahead[crosses] + share * (ahead[crosses + 1] - ahead[crosses])).min())
 
 
-def _cuts(section: Section, along: Vec) -> list[float]:
-    """Distances from the root at which the face crosses the ray `along`, mm."""
-    found: list[float] = []
-    for curve in section.face:
-        points = curve.flatten()
-        aside = points[:, 1] * along[0] - points[:, 0] * along[1]
-        ahead = points[:, 0] * along[0] + points[:, 1] * along[1]
-        for i in range(len(points) - 1):
-            before, after = float(aside[i]), float(aside[i + 1])
-            if before <= 0.0 <= after or after <= 0.0 <= before:
-                share = before / (before - after) if before != after else 0.0
-                found.append(float(ahead[i] + share * (ahead[i + 1] - ahead[i])))
-    return [distance for distance in found if distance > 0.0]
-
-
-def leaf_between(first: float, second: float) -> list[Leaf]:
+def leaves_between(first: float, second: float) -> list[Leaf]:
     """Return the leaves of all racks whose size lies between two sizes (mm), ends included.
 
     Examples
     --------
-    >>> [leaf.mark for leaf in leaf_between(8.2, 7.9)]
+    >>> [leaf.mark for leaf in leaves_between(8.2, 7.9)]
     ['8 mm', '5/16 in']
     """
     low, high = min(first, second) - _SAME, max(first, second) + _SAME

@@ -5,7 +5,7 @@ How `refer` comes about
 A weld is referred when the leaf is the wrong instrument for it: a check on its size can't be
 settled by any leaf of any rack, and no check that can be settled has failed already. So an 80
 degree joint is referred (no edge seats in it), and so is a hollow weld at 100 degrees unless the
-leg edge, which still seats there, shows a leg short. `exercises.gauging` says when a leaf seats.
+leg edge, which still seats there, shows a leg short. `exercises.gauging` says where a leaf seats.
 A size too near its limit to be told is not referred for that: it is in doubt, and then either
 verdict, or refer, is right.
 
@@ -24,17 +24,18 @@ from exercises.coupon import DISPOSITIONS, Coupon, Disposition
 from exercises.doubt import doubt
 from exercises.gauging import (
     bisector_size,
-    edge_fits,
-    leaf_between,
+    dressed,
+    leaf_of_size,
+    leaves_between,
     leg_leaf_size,
     right_leaves,
-    seats_on_leg,
-    seats_on_throat,
+    shows,
 )
 from exercises.rules import RULE_SETS, Comparison, RuleSet, SizeRow
 from geometry.joint import MEMBERS, Member
 from geometry.leaf import RACKS, Edge, RackName, rack
 from geometry.measures import FaceShape, Measures, measure
+from geometry.reading import State
 from geometry.section import Section
 
 __all__ = [
@@ -265,35 +266,49 @@ def _size_check(coupon: Coupon, measures: Measures, comparison: Comparison) -> C
         decided_by_leaf=False,
         disposition="add weld metal",
     )
-    return replace(check, decided_by_leaf=_decides(coupon, measures, comparison, check))
+    return replace(check, decided_by_leaf=_decides(coupon, comparison, check))
 
 
-def _decides(coupon: Coupon, measures: Measures, comparison: Comparison, check: Check) -> bool:
+def _decides(coupon: Coupon, comparison: Comparison, check: Check) -> bool:
     """Whether some leaf seats and tells the measure's side of its limit."""
-    section, limit = coupon.section, limit_for(coupon, comparison.edge)
-    if not edge_fits(comparison.edge, limit, section.joint, coupon.eye_limit):
-        return False
-    if check.near:
-        return True
+    section, limit = dressed(coupon.section), limit_for(coupon, comparison.edge)
     if comparison.edge == "throat":
         # The spur reads on the bisector, and there a lopsided hollow can look larger than it is.
         shown = bisector_size(section)
-        if (shown >= limit) != check.passed:
+        if (shown >= limit) != check.passed and not check.near:
             return False
-        return any(seats_on_throat(leaf.size, section) for leaf in leaf_between(shown, limit))
-    legs = {member: leg_leaf_size(section.bead.leg(member), section.joint) for member in MEMBERS}
-    answers = [
-        any(
-            seats_on_leg(leaf.size, member, section, measures)
-            for leaf in leaf_between(legs[member], limit)
-        )
+        return _answers(coupon, section, comparison.edge, "base", (shown, limit))
+    told = {
+        member: _answers(coupon, section, "leg", member, (_leg_shown(section, member), limit))
         for member in comparison.legs
-    ]
+    }
     if check.passed:
-        return all(answers)
+        return all(told.values())
     # One leg shown short is enough.
-    short = [legs[member] < limit for member in comparison.legs]
-    return any(told and is_short for told, is_short in zip(answers, short, strict=True))
+    return any(told[member] and _leg_shown(section, member) < limit for member in told)
+
+
+def _leg_shown(section: Section, member: Member) -> float:
+    """The size of the leaf that just meets the leg on `member`, mm."""
+    return leg_leaf_size(section.bead.leg(member), section.joint)
+
+
+def _answers(
+    coupon: Coupon, section: Section, edge: Edge, on: Member, sizes: tuple[float, float]
+) -> bool:
+    """Whether some leaf shows that the first size, the weld's, reaches or misses the second.
+
+    Where they are closer than the doubt, a leaf of just the limit that seats shows that they are.
+    A crown that overhangs its toe can hold a leaf off that the leg would not: such a leaf tells
+    nothing true, and is no answer.
+    """
+    found, limit = sizes
+    states: set[State] = {"touch", "held off"} if found >= limit else {"daylight"}
+    leaves = [leaf.with_edge(edge) for leaf in leaves_between(found, limit)]
+    if abs(found - limit) <= doubt(edge, coupon.eye_limit):
+        leaves.append(leaf_of_size(limit, edge))
+        states = {"touch", "held off", "daylight"}
+    return any(shows(section, leaf, on, coupon.eye_limit) in states for leaf in leaves)
 
 
 def _undecided(sizes: Iterable[Check]) -> tuple[str, ...]:

@@ -249,7 +249,7 @@ def test_but_a_leg_that_the_leaf_shows_short_settles_it() -> None:
 def test_a_long_leg_carries_the_leaf_that_would_answer_for_the_other() -> None:
     call = judge(weld(13.2, 8.35, crown=0.4))
     assert (call.disposition, call.undecided) == ("refer", ("leg_upright",))
-    # A little more leg, and the leaf marked a 6 (8.49 mm) would still be carried; the 10 clears.
+    # The 8 is carried as long as its tip has no metal to stand on further out; the 10 clears.
     assert judge(weld(13.2, 10.2, crown=0.4)).disposition == "accept"
 
 
@@ -276,9 +276,12 @@ def test_a_lopsided_hollow_that_flatters_the_spur_is_not_settled() -> None:
     assert shown.disposition == "add weld metal"
 
 
-def test_a_crown_that_carries_every_leaf_that_would_answer() -> None:
-    assert judge(weld(8.6, 8.5, crown=3.6)).disposition == "refer"
-    assert judge(weld(11.0, 11.0, crown=3.6)).disposition == "accept"
+def test_a_crown_that_overhangs_its_toe_makes_a_short_leg_look_long() -> None:
+    short = judge(weld(7.7, 7.7, crown=4.0))
+    assert (short.disposition, short.undecided) == ("refer", ("leg_base", "leg_upright"))
+    assert short.rejected
+    assert judge(weld(7.7, 7.7, crown=1.0)).disposition == "add weld metal"
+    assert judge(weld(8.5, 8.5, crown=4.0)).disposition == "accept"
 
 
 # --- how a leaf is held -------------------------------------------------------------------------
