@@ -3,9 +3,18 @@
 How `refer` comes about
 -----------------------
 A weld is referred when the leaf is the wrong instrument for it: a check on its size can't be
-settled by any leaf of any rack, and no check that can be settled has failed already. So an 80
-degree joint is referred (no edge seats in it), and so is a hollow weld at 100 degrees unless the
-leg edge, which still seats there, shows a leg short. `exercises.gauging` says where a leaf seats.
+settled by any leaf of any rack, and no check that can be settled has failed already. A leaf
+settles a check if its size lies between measure and limit, it seats on the weld (cleaned and
+dressed), and what it shows there is true. So referred are
+
+- an 80 degree joint: whatever would answer strikes the leaning upright;
+- a hollow weld at 100 degrees, where no throat edge lies flush, unless the leg edge, which still
+  seats there, shows a leg short;
+- a leg so long that it carries the leaf that would answer for the other leg;
+- a dip beside the bisector, or a crown that overhangs its toe, behind which a weld that is short
+  shows as large enough;
+- a size that lies between the same two leaves of every rack as its limit does.
+
 A size too near its limit to be told is not referred for that: it is in doubt, and then either
 verdict, or refer, is right.
 

@@ -29,9 +29,9 @@ def replace_file(path: Path, data: bytes) -> None:
         If any of that fails; the temporary file is removed.
     """
     target = Path(os.path.realpath(path))
-    descriptor, name = tempfile.mkstemp(
-        prefix=f".{target.name}.", suffix=".part", dir=target.parent
-    )
+    # A name as long as names may be leaves no room for more, so only its beginning is taken.
+    prefix = f".{target.name[:24]}."
+    descriptor, name = tempfile.mkstemp(prefix=prefix, suffix=".part", dir=target.parent)
     try:
         with os.fdopen(descriptor, "wb") as file:
             file.write(data)

@@ -90,6 +90,12 @@ def test_no_one_sees_a_file_that_is_half_written(
     assert steps == ["file", "replace", "folder"]
 
 
+def test_the_longest_name_can_be_written(tmp_path: Path) -> None:
+    path = tmp_path / ("x" * 255)
+    replace_file(path, b"new")
+    assert path.read_bytes() == b"new"
+
+
 def test_a_folder_that_is_not_there_is_an_error(tmp_path: Path) -> None:
     with pytest.raises(FileNotFoundError):
         replace_file(tmp_path / "no" / "a", b"new")
