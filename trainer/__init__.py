@@ -1,0 +1,1 @@
+"""The program: five commands and records without Qt, and the screens of the window."""
