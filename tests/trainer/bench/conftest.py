@@ -8,6 +8,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QMainWindow, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
@@ -43,27 +44,35 @@ class Person:
 
     def key(self, key: Qt.Key, *, shift: bool = False) -> None:
         held = Qt.KeyboardModifier.ShiftModifier if shift else Qt.KeyboardModifier.NoModifier
-        target = self.window.focusWidget() or self.canvas
-        self.qtbot.keyClick(target, key, held)
+        QTest.keyClick(self.window.windowHandle(), key, held)
 
     def click(self, widget: QWidget) -> None:
-        self.qtbot.mouseClick(widget, Qt.MouseButton.LeftButton)
+        QTest.mouseClick(widget, Qt.MouseButton.LeftButton)
 
     def spot(self, at: Vec) -> QPoint:
         x, y = self.canvas.view.to_screen(at)
         return QPoint(round(x), round(y))
 
     def click_at(self, at: Vec) -> None:
-        self.qtbot.mouseClick(self.canvas, Qt.MouseButton.LeftButton, pos=self.spot(at))
+        QTest.mouseClick(
+            self.canvas, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, self.spot(at)
+        )
 
     def drag(self, start: Vec, *stops: Vec) -> None:
         """Press at `start`, go through `stops` (mm), let go at the last."""
-        left = Qt.MouseButton.LeftButton
-        self.qtbot.mousePress(self.canvas, left, pos=self.spot(start))
+        self.press(self.canvas, self.spot(start))
         for stop in stops:
-            self.qtbot.mouseMove(self.canvas, self.spot(stop))
+            QTest.mouseMove(self.canvas, self.spot(stop))
             self.qtbot.wait(12)
-        self.qtbot.mouseRelease(self.canvas, left, pos=self.spot(stops[-1]))
+        self.let_go(self.canvas, self.spot(stops[-1]))
+
+    def press(self, widget: QWidget, at: QPoint) -> None:
+        none = Qt.KeyboardModifier.NoModifier
+        QTest.mousePress(widget, Qt.MouseButton.LeftButton, none, at)
+
+    def let_go(self, widget: QWidget, at: QPoint) -> None:
+        none = Qt.KeyboardModifier.NoModifier
+        QTest.mouseRelease(widget, Qt.MouseButton.LeftButton, none, at)
 
     def button(self, name: str) -> QPushButton:
         """The button that a screen reader calls `name`."""

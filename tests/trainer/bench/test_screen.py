@@ -6,6 +6,7 @@ import json
 
 import pytest
 from PySide6.QtCore import QPoint, Qt
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QWidget
 
 from geometry.reading import STATES
@@ -96,15 +97,15 @@ def test_drag_out_of_the_rack_into_the_picture(person: Person) -> None:
     target = person.canvas.mapTo(person.window, person.spot((30.0, 30.0)))
     inside = button.mapFrom(person.window, target)
     middle = button.rect().center()
-    person.qtbot.mousePress(button, Qt.MouseButton.LeftButton, pos=middle)
+    person.press(button, middle)
     for share in (0.3, 0.6, 0.8, 1.0):
         step = QPoint(
             round(middle.x() + (inside.x() - middle.x()) * share),
             round(middle.y() + (inside.y() - middle.y()) * share),
         )
-        person.qtbot.mouseMove(button, step)
+        QTest.mouseMove(button, step)
     assert person.state.hand is not None
-    person.qtbot.mouseRelease(button, Qt.MouseButton.LeftButton, pos=inside)
+    person.let_go(button, inside)
     assert person.state.hand is None
     assert person.state.leaf is not None
     assert person.state.leaf.mark == "10 mm"
