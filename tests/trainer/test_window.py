@@ -101,7 +101,7 @@ def broken(tmp_path: Path) -> Path:
 def test_opens_on_the_shipped_tray(qtbot: QtBot) -> None:
     opened = Opened(qtbot)
     assert opened.coupon == "hf-01"
-    assert opened.frame.dialogs == ()
+    assert not opened.frame.dialogs
     chooser = opened.frame.bar.chooser
     assert chooser.count() == len(load_tray(shipped_tray()).coupons)
 
@@ -177,11 +177,11 @@ def test_first_start_card_is_shown_once(qtbot: QtBot, home: Path) -> None:
     for needed in ("training aid", "governing code", "checks of its own", "Arc radiation", "Fumes"):
         assert needed.lower() in words.lower()
     QTest.mouseClick(card.begin, Qt.MouseButton.LeftButton)
-    assert opened.frame.dialogs == ()
+    assert not opened.frame.dialogs
     file = home / "config" / "toe-and-throat" / "settings.json"
     assert json.loads(file.read_text(encoding="utf-8"))["first_start_seen"] is True
     again = Opened(qtbot)
-    assert again.frame.dialogs == ()
+    assert not again.frame.dialogs
     again.frame.card_action.trigger()
     assert isinstance(again.frame.dialogs[0], FirstStartCard)
     again.frame.dialogs[0].reject()

@@ -119,7 +119,7 @@ class CallPanel(QFrame):
 
     def set_compact(self, compact: bool) -> None:
         """Stand closer where room is short."""
-        side = 12 if compact else 18
+        side = 10 if compact else 18
         self._box.setContentsMargins(side, 8, side, 6)
 
     def _add_sure(self, box: QVBoxLayout) -> None:

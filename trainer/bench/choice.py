@@ -76,7 +76,7 @@ class Choice(QPushButton):
 
     def _stack(self, box: QVBoxLayout, title: str, glyph: str, key: str) -> None:
         """Sign and key above, the word below."""
-        box.setContentsMargins(3, 3, 3, 4)
+        box.setContentsMargins(2, 3, 2, 4)
         above = QHBoxLayout()
         above.setSpacing(4)
         above.addStretch(1)
@@ -134,7 +134,7 @@ class ChoiceRow(QWidget):
         self._columns = columns
         grid = QGridLayout(self)
         grid.setContentsMargins(0, 0, 0, 0)
-        grid.setSpacing(5)
+        grid.setSpacing(4)
         for index, (value, button) in enumerate(self._choices):
             grid.addWidget(button, index // columns, index % columns)
             button.clicked.connect(lambda _=False, value=value: chosen(value))

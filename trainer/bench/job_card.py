@@ -39,12 +39,13 @@ class ReadingRow(QWidget):
         self.reading = reading
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
-        row.setSpacing(8)
+        row.setSpacing(6)
         seat = QLabel(words.reading_seat(reading))
-        seat.setMinimumWidth(84)
+        seat.setMinimumWidth(80)
         row.addWidget(seat)
         tool = QLabel(words.reading_tool(reading))
         tool.setProperty("tone", "quiet")
+        tool.setWordWrap(True)
         row.addWidget(tool, 1)
         shown = words.state_word(reading.state) if reading.state else ""
         if reading.state:
@@ -84,9 +85,10 @@ class JobCard(QFrame):
         box.setSpacing(5)
         head = QHBoxLayout()
         head.addWidget(_toned(self.tr("Job card"), "heading"))
-        head.addStretch(1)
         self._title = _toned("", "quiet")
-        head.addWidget(self._title)
+        self._title.setWordWrap(True)
+        self._title.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        head.addWidget(self._title, 1)
         box.addLayout(head)
         self._symbol = SymbolView()
         box.addWidget(self._symbol)
@@ -120,7 +122,7 @@ class JobCard(QFrame):
 
     def set_compact(self, compact: bool) -> None:
         """Stand closer where room is short."""
-        side = 12 if compact else 18
+        side = 10 if compact else 18
         self._box.setContentsMargins(side, 10, side, 12)
 
     def _names(self) -> tuple[str, str, str, str]:

@@ -57,19 +57,19 @@ class BenchLayout(QWidget):
         column = QVBoxLayout(self.side)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(6)
-        self._scroll = QScrollArea()
-        self._scroll.setWidgetResizable(True)
-        self._scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self._scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self._scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self.scroll = QScrollArea()
+        self.scroll.setWidgetResizable(True)
+        self.scroll.setFrameShape(QFrame.Shape.NoFrame)
+        self.scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         holder = QWidget()
         holder.setProperty("kind", "holder")
         self.side_box = QVBoxLayout(holder)
         self.side_box.setContentsMargins(0, 0, 0, 0)
         self.side_box.setSpacing(10)
         self.side_box.addStretch(1)
-        self._scroll.setWidget(holder)
-        column.addWidget(self._scroll, 1)
+        self.scroll.setWidget(holder)
+        column.addWidget(self.scroll, 1)
         self.pinned_box = QVBoxLayout()
         column.addLayout(self.pinned_box)
         return self.side
@@ -83,9 +83,9 @@ class BenchLayout(QWidget):
         self._arrange(event.size())
         super().resizeEvent(event)
 
-    def show_in_side(self, widget: QWidget) -> None:
-        """Scroll the column so far that `widget` can be seen."""
-        self._scroll.ensureWidgetVisible(widget, 0, 12)
+    def show_top_of_side(self) -> None:
+        """Scroll the column back to its beginning."""
+        self.scroll.verticalScrollBar().setValue(0)
 
     def _arrange(self, size: QSize) -> None:
         room = room_for(size.width(), size.height())

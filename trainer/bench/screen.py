@@ -186,6 +186,7 @@ class BenchScreen(QObject):
     def _lay_out(self) -> None:
         self.controller.lay_out(self.course.tray.coupons[self.course.index])
         self._show_course()
+        self.bench.show_top_of_side()
         self.canvas.fit()
         self.canvas.setFocus()
 
@@ -281,8 +282,10 @@ class BenchScreen(QObject):
             "picture": self.canvas.view.device_scale,
             "loupe": lens.view.device_scale if lens is not None else None,
         }
-        if self.controller.record() and self.records is not None:
-            self._keep(self.records, zoom)
+        if self.controller.record():
+            self.bench.show_top_of_side()
+            if self.records is not None:
+                self._keep(self.records, zoom)
 
     def _keep(self, records: Records, zoom: Mapping[str, float | None]) -> None:
         try:

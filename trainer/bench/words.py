@@ -170,8 +170,8 @@ def reading_seat(reading: StatedReading) -> str:
 
 
 def reading_tool(reading: StatedReading) -> str:
-    """The leaf and edge of a stated reading: ``8 mm leaf, leg edge``."""
-    return translate("Bench", "{mark} leaf, {edge}").format(
+    """The leaf and edge of a stated reading: ``8 mm, leg edge``."""
+    return translate("Bench", "{mark}, {edge}").format(
         mark=reading.leaf or "", edge=edge_word(reading.edge or "leg")
     )
 

@@ -289,6 +289,15 @@ def test_every_control_has_a_name_and_room_for_a_finger(person: Person) -> None:
     assert small == []
 
 
+def record(person: Person) -> None:
+    """Seat a leaf, state, call."""
+    seat(person)
+    person.key(Key.Key_N)
+    person.click(person.button("Convex"))
+    person.click(person.button("Add weld metal"))
+    person.click(person.button("Put it on record"))
+
+
 @pytest.mark.parametrize("size", [(960, 540), (1280, 720), (1920, 1080)])
 def test_nothing_is_cut_at_any_size(person: Person, size: tuple[int, int]) -> None:
     person.window.resize(*size)
@@ -302,5 +311,10 @@ def test_nothing_is_cut_at_any_size(person: Person, size: tuple[int, int]) -> No
             )
             assert room.contains(place), widget.accessibleName()
             assert widget.width() >= widget.minimumSizeHint().width()
-    call = person.screen.call_panel
-    assert call.width() >= call.minimumSizeHint().width()
+    side = person.screen.bench.scroll
+    for phase in ("handling", "debrief"):
+        assert person.state.phase == phase
+        assert side.widget().width() <= side.viewport().width()
+        if phase == "handling":
+            record(person)
+            person.qtbot.wait(20)
