@@ -30,10 +30,17 @@ else:
 
 
 def ask(*folders: Path, before: str = "", cwd: Path) -> list[str]:
-    """Run `ASK` with `folders` at the front of the search path; return the lines it prints."""
+    """Run `ASK` with `folders` at the front of the search path; return the lines it prints.
+
+    Nothing that is installed is on that path, or it would answer as well.
+    """
     code = f"import sys\nsys.path[:0] = {[str(folder) for folder in folders]!r}\n{before}\n{ASK}"
     done = subprocess.run(
-        [sys.executable, "-I", "-c", code], cwd=cwd, capture_output=True, text=True, check=True
+        [sys.executable, "-I", "-S", "-c", code],
+        cwd=cwd,
+        capture_output=True,
+        text=True,
+        check=True,
     )
     return done.stdout.splitlines()
 
@@ -76,11 +83,7 @@ def test_another_package_that_is_loaded_already_is_refused_by_place(tmp_path: Pa
 
 def test_a_folder_without_init_is_refused_once_it_is_loaded(tmp_path: Path) -> None:
     (tmp_path / "geometry").mkdir()
-    # An editable install puts the checkout on the path as well.
-    before = (
-        f"kept = list(sys.path); sys.path[:] = [p for p in kept if p != {str(ROOT)!r}]\n"
-        "import geometry\nsys.path[:] = kept"
-    )
+    before = f"sys.path.remove({str(ROOT)!r}); import geometry; sys.path.append({str(ROOT)!r})"
     lines = ask(tmp_path, ROOT, before=before, cwd=tmp_path)
     assert lines[0] == "refused: another package is called 'geometry': None"
 
