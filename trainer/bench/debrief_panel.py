@@ -16,7 +16,6 @@ from PySide6.QtWidgets import (
 from exercises.grading import Grade
 from geometry.lengths import Unit, format_length
 from trainer.bench import words
-from trainer.bench.choice import Choice
 from trainer.bench.glyph import Glyph
 from trainer.bench.reasons import mark_word, measure_word, reason_text, what_it_shows
 from trainer.bench.state import BenchState
@@ -49,7 +48,7 @@ class DebriefPanel(QFrame):
         self._box.setContentsMargins(18, 14, 18, 16)
         self._box.setSpacing(6)
         self._parts: list[QWidget] = []
-        self.readings: list[Choice] = []
+        self.readings: list[QPushButton] = []
 
     def fill(self, state: BenchState, truth: Truth, told: tuple[Told, ...], unit: Unit) -> None:
         """Say what came of the state's call."""
@@ -62,13 +61,13 @@ class DebriefPanel(QFrame):
             return
         self._add_score(state, state.grade)
         self._add_reasons(state.grade, unit)
-        self._add_readings(state, told, unit)
-        self._add_marks(state.grade)
-        self._add_measures(truth, unit)
         teaches = state.coupon.teaches.in_language(words.language())
         if teaches:
             self._add_heading(self.tr("What this coupon teaches"))
             self._add(_wrapped(teaches))
+        self._add_readings(state, told, unit)
+        self._add_marks(state.grade)
+        self._add_measures(truth, unit)
 
     def _add(self, widget: QWidget) -> None:
         self._parts.append(widget)
@@ -129,19 +128,39 @@ class DebriefPanel(QFrame):
             return
         self._add_heading(self.tr("Your readings"))
         for index, (stated, truly) in enumerate(zip(state.readings, told, strict=True)):
-            title = self.tr("{n}  {seat}: you said {state}").format(
-                n=index + 1,
+            title = self.tr("{seat}, {tool}: you said {state}").format(
                 seat=words.reading_seat(stated),
+                tool=words.reading_tool(stated),
                 state=words.state_word(stated.state).lower() if stated.state else "",
             )
-            gloss = what_it_shows(truly.shown, truly.leaf.edge, unit)
-            button = Choice(title, gloss, "disc" if truly.right else "ring")
-            button.setAccessibleDescription(
-                f"{gloss} {self.tr('Right') if truly.right else self.tr('Not right')}"
-            )
-            button.clicked.connect(lambda _=False, index=index: self.reading_asked.emit(index))
-            self.readings.append(button)
-            self._add(button)
+            shown = what_it_shows(truly.shown, truly.leaf.edge, unit)
+            self._add(self._reading(index, title, shown, right=truly.right))
+
+    def _reading(self, index: int, title: str, shown: str, *, right: bool) -> QWidget:
+        """A stated reading, what the leaf showed, and a button to look at it again."""
+        row = QWidget()
+        line = QHBoxLayout(row)
+        line.setContentsMargins(0, 0, 0, 2)
+        line.setSpacing(8)
+        line.addWidget(Glyph("disc" if right else "ring"), alignment=Qt.AlignmentFlag.AlignTop)
+        said = QVBoxLayout()
+        said.setSpacing(0)
+        said.addWidget(_wrapped(f"{index + 1}  {title}"))
+        truth = _wrapped(shown)
+        truth.setProperty("tone", "quiet")
+        said.addWidget(truth)
+        line.addLayout(said, 1)
+        button = QPushButton(self.tr("Look"))
+        button.setProperty("kind", "segment")
+        button.setCheckable(True)
+        button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        button.setAccessibleName(self.tr("Look at reading {n}").format(n=index + 1))
+        verdict = self.tr("Right") if right else self.tr("Not right")
+        button.setAccessibleDescription(f"{title}. {shown} {verdict}")
+        button.clicked.connect(lambda: self.reading_asked.emit(index))
+        self.readings.append(button)
+        line.addWidget(button, alignment=Qt.AlignmentFlag.AlignTop)
+        return row
 
     def _add_marks(self, grade: Grade) -> None:
         self._add_heading(self.tr("Marks"))

@@ -54,24 +54,24 @@ class BenchLayout(QWidget):
 
     def _side(self) -> QWidget:
         self.side = QWidget()
-        column = QVBoxLayout(self.side)
-        column.setContentsMargins(0, 0, 0, 0)
-        column.setSpacing(6)
-        self.scroll = QScrollArea()
-        self.scroll.setWidgetResizable(True)
-        self.scroll.setFrameShape(QFrame.Shape.NoFrame)
-        self.scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        stack = QVBoxLayout(self.side)
+        stack.setContentsMargins(0, 0, 0, 0)
+        stack.setSpacing(6)
+        self.column = QScrollArea()
+        self.column.setWidgetResizable(True)
+        self.column.setFrameShape(QFrame.Shape.NoFrame)
+        self.column.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.column.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         holder = QWidget()
         holder.setProperty("kind", "holder")
         self.side_box = QVBoxLayout(holder)
         self.side_box.setContentsMargins(0, 0, 0, 0)
         self.side_box.setSpacing(10)
         self.side_box.addStretch(1)
-        self.scroll.setWidget(holder)
-        column.addWidget(self.scroll, 1)
+        self.column.setWidget(holder)
+        stack.addWidget(self.column, 1)
         self.pinned_box = QVBoxLayout()
-        column.addLayout(self.pinned_box)
+        stack.addLayout(self.pinned_box)
         return self.side
 
     def sizeHint(self) -> QSize:
@@ -85,7 +85,7 @@ class BenchLayout(QWidget):
 
     def show_top_of_side(self) -> None:
         """Scroll the column back to its beginning."""
-        self.scroll.verticalScrollBar().setValue(0)
+        self.column.verticalScrollBar().setValue(0)
 
     def _arrange(self, size: QSize) -> None:
         room = room_for(size.width(), size.height())

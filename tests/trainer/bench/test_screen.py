@@ -311,7 +311,7 @@ def test_nothing_is_cut_at_any_size(person: Person, size: tuple[int, int]) -> No
             )
             assert room.contains(place), widget.accessibleName()
             assert widget.width() >= widget.minimumSizeHint().width()
-    side = person.screen.bench.scroll
+    side = person.screen.bench.column
     for phase in ("handling", "debrief"):
         assert person.state.phase == phase
         assert side.widget().width() <= side.viewport().width()
