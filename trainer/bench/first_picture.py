@@ -10,6 +10,7 @@ import json
 from pathlib import Path
 from typing import Final
 
+from PySide6.QtCore import QDataStream
 from PySide6.QtGui import QGuiApplication, QPainter, QPicture
 
 from exercises.coupon import Coupon
@@ -40,7 +41,8 @@ def first_view(drawing: Drawing, eye_limit: float) -> View:
 def record(coupon: Coupon, theme: Theme) -> QPicture:
     """Return the painter's strokes for `coupon` before a leaf is taken. Needs an application."""
     drawing = drawing_of(coupon.section)
-    picture = QPicture()
+    # A recording can be replayed by the Qt that made it and by later ones only, unless it says so.
+    picture = QPicture(QDataStream.Version.Qt_6_8.value)
     painter = QPainter(picture)
     # No scale bar: its figures would need fonts before the first paint.
     scene = Scene(section=drawing, theme=theme, capped=True, scale_bar=False)
