@@ -7,9 +7,12 @@ here too, so that they never load Qt, nor the window them.
 
 from __future__ import annotations
 
+import builtins
+import gc
 import os
 import sys
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
 from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING, Final
@@ -29,6 +32,9 @@ __all__ = ["open_window", "run_command", "shipped_tray"]
 
 NAME: Final = "toe-and-throat"
 _SIZE: Final = (1280, 760)
+
+_PLAIN_IMPORT: Final = builtins.__import__
+"""Python's own, taken before Qt is there."""
 
 
 def run_command(words: Sequence[str]) -> int:
@@ -65,6 +71,24 @@ def open_window(argv: Sequence[str], tray: Path | None) -> int:
     opening = _Opening(app, tray)
     opening.show()
     return app.exec()
+
+
+@contextmanager
+def _swift_imports() -> Iterator[None]:
+    """Let the core be imported by Python's own import, and without looking for rubbish meanwhile.
+
+    Qt's binding puts a function of its own before every import, for a feature that we don't use:
+    it makes numpy's thousands of imports half as slow again. What is imported here knows no Qt.
+    """
+    # Our arrays are small: threads for linear algebra would only take time to start.
+    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
+    qt_import, builtins.__import__ = builtins.__import__, _PLAIN_IMPORT
+    gc.disable()
+    try:
+        yield
+    finally:
+        builtins.__import__ = qt_import
+        gc.enable()
 
 
 class _Opening:
@@ -121,9 +145,9 @@ class _Opening:
 
     def _load(self) -> None:
         """Load the core, open the tray, fill the window."""
-        # Our arrays are small: threads for linear algebra would only take time to start.
-        os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
-        from exercises.tray import TrayError, load_tray
+        with _swift_imports():
+            import exercises.grading  # noqa: F401  # the bench would import it later, slowly
+            from exercises.tray import TrayError, load_tray
         from trainer.bench.layout import BenchLayout
         from trainer.bench.screen import BenchScreen
         from trainer.canvas.canvas import Canvas
