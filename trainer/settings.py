@@ -62,9 +62,8 @@ def load_settings(path: Path) -> Settings:
     kept = {
         key: value
         for key, value in found.items()
-        if key in known and any(
-            value == choice and type(value) is type(choice) for choice in _CHOICES[key]
-        )
+        if key in known
+        and any(value == choice and type(value) is type(choice) for choice in _CHOICES[key])
     }
     return replace(Settings(), **kept)
 

@@ -21,7 +21,6 @@ from trainer.arrangement import BAR
 __all__ = ["TopBar"]
 
 
-
 class TopBar(QFrame):
     """The bar.
 
@@ -83,9 +82,7 @@ class TopBar(QFrame):
         button.setAccessibleName(name)
         button.setToolTip(name)
         button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        button.clicked.connect(
-            lambda: self.coupon_asked.emit(self.chooser.currentIndex() + step)
-        )
+        button.clicked.connect(lambda: self.coupon_asked.emit(self.chooser.currentIndex() + step))
         return button
 
     def show_tray(self, title: str, coupons: Sequence[str], index: int) -> None:

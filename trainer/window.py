@@ -131,7 +131,9 @@ class WindowFrame(QObject):
 
     def _add_file_menu(self, menu: QMenu) -> None:
         self.open_action = self._action(
-            menu, self.tr("&Open tray..."), self.ask_for_tray,
+            menu,
+            self.tr("&Open tray..."),
+            self.ask_for_tray,
             QKeySequence(QKeySequence.StandardKey.Open),
         )
         menu.addSeparator()
@@ -146,7 +148,9 @@ class WindowFrame(QObject):
             (self.tr("&Dark"), "dark"),
         )
         self.look_actions = self._one_of(
-            menu, looks, self.settings.appearance,
+            menu,
+            looks,
+            self.settings.appearance,
             lambda look: self.change_settings(replace(self.settings, appearance=look)),
         )
         menu.addSeparator()
@@ -156,7 +160,9 @@ class WindowFrame(QObject):
             (self.tr("Lengths in &inches"), "in"),
         )
         self.unit_actions = self._one_of(
-            menu, units, self.settings.unit,
+            menu,
+            units,
+            self.settings.unit,
             lambda unit: self.change_settings(replace(self.settings, unit=unit)),
         )
 

@@ -143,13 +143,13 @@ class CallPanel(QFrame):
 
     def _state_row(self) -> ChoiceRow:
         choices = [
-            (state, Choice(words.state_word(state), glyph=glyph, key=STATE_KEYS[state],
-                           upright=True))
+            (
+                state,
+                Choice(words.state_word(state), glyph=glyph, key=STATE_KEYS[state], upright=True),
+            )
             for state, glyph in STATE_GLYPHS.items()
         ]
-        return ChoiceRow(
-            self.tr("What the leaf shows"), choices, self.state_stated.emit, columns=4
-        )
+        return ChoiceRow(self.tr("What the leaf shows"), choices, self.state_stated.emit, columns=4)
 
     def _disposition_row(self) -> ChoiceRow:
         glosses = {
@@ -162,9 +162,7 @@ class CallPanel(QFrame):
             (value, Choice(words.disposition_word(value), gloss))
             for value, gloss in glosses.items()
         ]
-        return ChoiceRow(
-            self.tr("Disposition"), choices, self.disposition_named.emit, columns=2
-        )
+        return ChoiceRow(self.tr("Disposition"), choices, self.disposition_named.emit, columns=2)
 
     def show_state(self, state: BenchState) -> None:
         """Show what has been stated; nothing here depends on what is true."""
@@ -181,7 +179,8 @@ class CallPanel(QFrame):
         with QSignalBlocker(self.sure):
             self.sure.setValue(50 if state.sure is None else round(state.sure * 100))
         self._sure_words.setText(
-            self.tr("not said") if state.sure is None
+            self.tr("not said")
+            if state.sure is None
             else self.tr("{share} %").format(share=round(state.sure * 100))
         )
 

@@ -165,8 +165,10 @@ class ChoiceRow(QWidget):
     def step_focus(self, button: QPushButton, key: int) -> bool:
         """Move the focus from `button` as an arrow `key` says; whether there was anywhere to go."""
         steps = {
-            Qt.Key.Key_Left: -1, Qt.Key.Key_Right: 1,
-            Qt.Key.Key_Up: -self._columns, Qt.Key.Key_Down: self._columns,
+            Qt.Key.Key_Left: -1,
+            Qt.Key.Key_Right: 1,
+            Qt.Key.Key_Up: -self._columns,
+            Qt.Key.Key_Down: self._columns,
         }
         step = steps.get(Qt.Key(key))
         if step is None:

@@ -24,8 +24,14 @@ from trainer.bench.truth import Told, Truth
 __all__ = ["DebriefPanel", "NextBar"]
 
 _MEASURES = (
-    "leg_base", "leg_upright", "actual_throat", "theoretical_throat", "effective_throat",
-    "effective_size", "convexity", "concavity",
+    "leg_base",
+    "leg_upright",
+    "actual_throat",
+    "theoretical_throat",
+    "effective_throat",
+    "effective_size",
+    "convexity",
+    "concavity",
 )
 
 
@@ -98,14 +104,22 @@ class DebriefPanel(QFrame):
                 )
             self._add(_wrapped(text))
         if grade.in_doubt:
-            self._add(_wrapped(self.tr(
-                "The weld is closer to its limit than a leaf can tell: either verdict, or refer, "
-                "is right."
-            )))
+            self._add(
+                _wrapped(
+                    self.tr(
+                        "The weld is closer to its limit than a leaf can tell: either verdict, or refer, "
+                        "is right."
+                    )
+                )
+            )
         if grade.critical:
-            self._add(_wrapped(self.tr(
-                "Accepting what the rules reject fails the coupon, whatever else was right."
-            )))
+            self._add(
+                _wrapped(
+                    self.tr(
+                        "Accepting what the rules reject fails the coupon, whatever else was right."
+                    )
+                )
+            )
 
     def _add_reasons(self, grade: Grade, unit: Unit) -> None:
         self._add_heading(self.tr("Reasons, numbered as in the picture"))
@@ -174,7 +188,8 @@ class DebriefPanel(QFrame):
             grid.addWidget(Glyph(shape), row, 0)
             grid.addWidget(QLabel(mark_word(name)), row, 1)
             text = (
-                self.tr("does not apply") if mark is None
+                self.tr("does not apply")
+                if mark is None
                 else self.tr("{n} %").format(n=round(100 * mark))
             )
             value = _toned(text, "quiet" if mark is None else "plain")

@@ -65,7 +65,9 @@ def write(folder: Path, coupon: Coupon) -> None:
         "largest": capped_scale(coupon.eye_limit, 1.0),
         "looks": {
             theme.name: {
-                "window": theme.window, "panel": theme.panel, "light": theme.bench.light,
+                "window": theme.window,
+                "panel": theme.panel,
+                "light": theme.bench.light,
             }
             for theme in (LIGHT, DARK)
         },

@@ -13,7 +13,10 @@ from trainer.look.icons import icon_pixmap
 __all__ = ["FACE_GLYPHS", "STATE_GLYPHS", "Glyph"]
 
 STATE_GLYPHS: Final = {
-    "daylight": "ring", "touch": "disc", "held off": "triangle", "not seated": "slash",
+    "daylight": "ring",
+    "touch": "disc",
+    "held off": "triangle",
+    "not seated": "slash",
 }
 FACE_GLYPHS: Final = {"convex": "face-convex", "flat": "face-flat", "concave": "face-hollow"}
 

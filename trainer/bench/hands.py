@@ -27,8 +27,10 @@ FINE_TURN: Final = 0.1
 
 _COARSE: Final = 10.0
 _WAYS: Final[dict[str, Vec]] = {
-    "move left": (-1.0, 0.0), "move right": (1.0, 0.0),
-    "move up": (0.0, 1.0), "move down": (0.0, -1.0),
+    "move left": (-1.0, 0.0),
+    "move right": (1.0, 0.0),
+    "move up": (0.0, 1.0),
+    "move down": (0.0, -1.0),
 }
 
 

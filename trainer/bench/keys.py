@@ -15,26 +15,44 @@ __all__ = ["BenchKeys", "key_list", "name_of_key"]
 _K = Qt.Key
 
 _KEYS: Final = {
-    _K.Key_Left: "move left", _K.Key_Right: "move right",
-    _K.Key_Up: "move up", _K.Key_Down: "move down",
-    _K.Key_Comma: "turn left", _K.Key_Less: "turn left",
-    _K.Key_Period: "turn right", _K.Key_Greater: "turn right",
-    _K.Key_Space: "press home", _K.Key_F: "turn over", _K.Key_E: "swap ends",
-    _K.Key_C: "clean toes", _K.Key_Escape: "put back", _K.Key_Z: "undo",
-    _K.Key_Return: "record", _K.Key_Enter: "record",
-    _K.Key_Plus: "zoom in", _K.Key_Equal: "zoom in", _K.Key_Minus: "zoom out",
-    _K.Key_0: "fit", _K.Key_L: "loupe",
-    _K.Key_BracketLeft: "leaf before", _K.Key_BracketRight: "leaf after",
-    _K.Key_D: "state daylight", _K.Key_T: "state touch", _K.Key_H: "state held off",
-    _K.Key_N: "state not seated", _K.Key_R: "again",
+    _K.Key_Left: "move left",
+    _K.Key_Right: "move right",
+    _K.Key_Up: "move up",
+    _K.Key_Down: "move down",
+    _K.Key_Comma: "turn left",
+    _K.Key_Less: "turn left",
+    _K.Key_Period: "turn right",
+    _K.Key_Greater: "turn right",
+    _K.Key_Space: "press home",
+    _K.Key_F: "turn over",
+    _K.Key_E: "swap ends",
+    _K.Key_C: "clean toes",
+    _K.Key_Escape: "put back",
+    _K.Key_Z: "undo",
+    _K.Key_Return: "record",
+    _K.Key_Enter: "record",
+    _K.Key_Plus: "zoom in",
+    _K.Key_Equal: "zoom in",
+    _K.Key_Minus: "zoom out",
+    _K.Key_0: "fit",
+    _K.Key_L: "loupe",
+    _K.Key_BracketLeft: "leaf before",
+    _K.Key_BracketRight: "leaf after",
+    _K.Key_D: "state daylight",
+    _K.Key_T: "state touch",
+    _K.Key_H: "state held off",
+    _K.Key_N: "state not seated",
+    _K.Key_R: "again",
 }
 _LEAVES: Final = {Qt.Key(_K.Key_1 + at): f"leaf {at}" for at in range(9)}
 
 _REPEAT: Final = ("move ", "turn left", "turn right", "zoom ")
 
 _SAID: Final = (
-    ("\u2190 \u2191 \u2192 \u2193",
-     QT_TRANSLATE_NOOP("Keys", "move the leaf 0.1 mm; with Shift 1 mm")),
+    (
+        "\u2190 \u2191 \u2192 \u2193",
+        QT_TRANSLATE_NOOP("Keys", "move the leaf 0.1 mm; with Shift 1 mm"),
+    ),
     (",  .", QT_TRANSLATE_NOOP("Keys", "turn it 0.1\u00b0; with Shift 1\u00b0")),
     ("Space", QT_TRANSLATE_NOOP("Keys", "press home")),
     ("F", QT_TRANSLATE_NOOP("Keys", "turn over")),
@@ -49,18 +67,17 @@ _SAID: Final = (
     ("+  -  0", QT_TRANSLATE_NOOP("Keys", "zoom in, zoom out, fit")),
     ("L", QT_TRANSLATE_NOOP("Keys", "loupe on or off")),
     ("R", QT_TRANSLATE_NOOP("Keys", "after a call: the same coupon again")),
-    (QT_TRANSLATE_NOOP("Keys", "Wheel"),
-     QT_TRANSLATE_NOOP("Keys", "turn 5\u00b0; with Shift 0.5\u00b0")),
+    (
+        QT_TRANSLATE_NOOP("Keys", "Wheel"),
+        QT_TRANSLATE_NOOP("Keys", "turn 5\u00b0; with Shift 0.5\u00b0"),
+    ),
     (QT_TRANSLATE_NOOP("Keys", "Ctrl+Wheel"), QT_TRANSLATE_NOOP("Keys", "zoom to the pointer")),
 )
 
 
 def key_list() -> list[tuple[str, str]]:
     """Keys and what they do, in the user's language, for the help."""
-    return [
-        (translate("Keys", key), translate("Keys", what))
-        for key, what in _SAID
-    ]
+    return [(translate("Keys", key), translate("Keys", what)) for key, what in _SAID]
 
 
 def name_of_key(event: QKeyEvent) -> str | None:

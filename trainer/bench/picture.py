@@ -25,9 +25,7 @@ def unit_of(coupon: Coupon, settings: Settings) -> Unit:
     return "in" if coupon.callout.text.endswith("in") else "mm"
 
 
-def handling_scene(
-    state: BenchState, pose: Pose | None, settings: Settings, theme: Theme
-) -> Scene:
+def handling_scene(state: BenchState, pose: Pose | None, settings: Settings, theme: Theme) -> Scene:
     """What is seen before a call: the section, the leaf, the pull on it. Nothing that is read."""
     coupon = state.coupon
     return Scene(

@@ -58,14 +58,32 @@ def leaf_outline(box: QRectF, share: float, edge: Edge) -> QPainterPath:
     path.lineTo(box.right(), bottom)
     path.lineTo(left + wide, bottom)
     if edge == "leg":
-        path.cubicTo(left + wide * 0.90, bottom - high * 0.62, left + wide * 0.42,
-                     bottom - high * 1.12, left, bottom - high)
+        path.cubicTo(
+            left + wide * 0.90,
+            bottom - high * 0.62,
+            left + wide * 0.42,
+            bottom - high * 1.12,
+            left,
+            bottom - high,
+        )
     else:
         spur = QPointF(left + wide / 2.8, bottom - high / 2.8)
-        path.cubicTo(left + wide * 0.92, bottom - high * 0.30, left + wide * 0.66,
-                     bottom - high * 0.46, spur.x(), spur.y())
-        path.cubicTo(left + wide * 0.46, bottom - high * 0.66, left + wide * 0.30,
-                     bottom - high * 0.92, left, bottom - high)
+        path.cubicTo(
+            left + wide * 0.92,
+            bottom - high * 0.30,
+            left + wide * 0.66,
+            bottom - high * 0.46,
+            spur.x(),
+            spur.y(),
+        )
+        path.cubicTo(
+            left + wide * 0.46,
+            bottom - high * 0.66,
+            left + wide * 0.30,
+            bottom - high * 0.92,
+            left,
+            bottom - high,
+        )
     path.closeSubpath()
     return path
 
@@ -275,8 +293,10 @@ class Rack(QWidget):
         if at is None:
             return False
         to = {
-            Qt.Key.Key_Left: max(0, at - 1), Qt.Key.Key_Right: min(last, at + 1),
-            Qt.Key.Key_Home: 0, Qt.Key.Key_End: last,
+            Qt.Key.Key_Left: max(0, at - 1),
+            Qt.Key.Key_Right: min(last, at + 1),
+            Qt.Key.Key_Home: 0,
+            Qt.Key.Key_End: last,
         }.get(Qt.Key(event.key()))
         if to is None:
             return False

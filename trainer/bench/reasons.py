@@ -10,6 +10,7 @@ from trainer.bench.translation import translate
 
 __all__ = ["mark_word", "measure_word", "reason_text", "short_reason", "what_it_shows"]
 
+
 def mark_word(mark: str) -> str:
     """What a mark is for."""
     known = {
@@ -64,9 +65,7 @@ def reason_text(reason: Reason, unit: Unit) -> str:
         "face-concave": translate(
             "Debrief", "The face is hollow: {off} short of the line from toe to toe."
         ),
-        "face-flat": translate(
-            "Debrief", "The face is flat: {off} off the line from toe to toe."
-        ),
+        "face-flat": translate("Debrief", "The face is flat: {off} off the line from toe to toe."),
         "no-reading": translate("Debrief", "No leaf was held to the weld."),
         "leaf-other": translate(
             "Debrief",
@@ -193,11 +192,13 @@ def what_it_shows(shown: Reading, edge: str, unit: Unit) -> str:
         )
     elif shown.state == "held off":
         text = (
-            translate("Debrief", "Held off by {gap}: weld metal lies under the tip; the leg is "
-                      "larger.")
+            translate(
+                "Debrief", "Held off by {gap}: weld metal lies under the tip; the leg is larger."
+            )
             if edge == "leg"
-            else translate("Debrief", "Held off by {gap}: the spur rides on the face; the throat "
-                           "is larger.")
+            else translate(
+                "Debrief", "Held off by {gap}: the spur rides on the face; the throat is larger."
+            )
         )
     else:
         way = ", ".join(dict.fromkeys(words.piece_word(piece) for piece in shown.in_the_way))

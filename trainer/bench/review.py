@@ -105,8 +105,15 @@ class Review(QObject):
         self.replay.show_playing()
         self._canvas.set_scene(
             review_scene(
-                self._of, section, leaf, pose, self._truth, self._told,
-                self._settings, self._theme, covered=self.player.now.covered,
+                self._of,
+                section,
+                leaf,
+                pose,
+                self._truth,
+                self._told,
+                self._settings,
+                self._theme,
+                covered=self.player.now.covered,
             )
         )
 

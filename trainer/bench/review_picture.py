@@ -25,13 +25,14 @@ _BESIDE = 20.0
 def truth_overlays(truth: Truth, unit: Unit) -> tuple[Overlay, ...]:
     """True legs, the inscribed triangle, and both throats."""
     measures, root = truth.measures, (0.0, 0.0)
-    effective = (
-        f"{measure_word('effective_throat')} {_said(measures.effective_throat, unit)}"
-    )
+    effective = f"{measure_word('effective_throat')} {_said(measures.effective_throat, unit)}"
     actual = f"{measure_word('actual_throat')} {_said(measures.actual_throat, unit)}"
     return (
-        Area(truth.triangle, "limit", f"{measure_word('effective_size')} "
-             f"{_said(measures.effective_size, unit)}"),
+        Area(
+            truth.triangle,
+            "limit",
+            f"{measure_word('effective_size')} {_said(measures.effective_size, unit)}",
+        ),
         Line((root, truth.face_near), "shown", actual),
         Line((root, truth.throat_foot), "limit", effective),
         Dimension(root, truth.toes[0], _said(measures.leg_base, unit), "truth", -_BESIDE),

@@ -57,13 +57,21 @@ MOVES: Final = (
 )
 
 STEPS: Final = (
-    Step("press home", QT_TRANSLATE_NOOP("Steps", "Press home"),
-         QT_TRANSLATE_NOOP("Steps", "Space"), "press-home"),
+    Step(
+        "press home",
+        QT_TRANSLATE_NOOP("Steps", "Press home"),
+        QT_TRANSLATE_NOOP("Steps", "Space"),
+        "press-home",
+    ),
     Step("turn over", QT_TRANSLATE_NOOP("Steps", "Turn over"), "F", "turn-over"),
     Step("swap ends", QT_TRANSLATE_NOOP("Steps", "Swap ends"), "E", "swap-ends"),
     Step("clean toes", QT_TRANSLATE_NOOP("Steps", "Clean toes"), "C", "clean"),
-    Step("put back", QT_TRANSLATE_NOOP("Steps", "Put back"),
-         QT_TRANSLATE_NOOP("Steps", "Esc"), "put-back"),
+    Step(
+        "put back",
+        QT_TRANSLATE_NOOP("Steps", "Put back"),
+        QT_TRANSLATE_NOOP("Steps", "Esc"),
+        "put-back",
+    ),
     Step("undo", QT_TRANSLATE_NOOP("Steps", "Undo"), "Z", "undo"),
 )
 

@@ -104,9 +104,7 @@ def _streaks(dark: str, bright: str) -> tuple[tuple[float, QColor], ...]:
     )
 
 
-def _brushed(
-    paths: BladePaths, to_screen: QTransform, theme: Theme, *, lit: bool
-) -> QBrush:
+def _brushed(paths: BladePaths, to_screen: QTransform, theme: Theme, *, lit: bool) -> QBrush:
     bench = theme.bench
     ends = QPointF(0.0, 0.0), QPointF(0.0, paths.blade.corner[1])
     gradient = QLinearGradient(to_screen.map(ends[0]), to_screen.map(ends[1]))
@@ -123,8 +121,12 @@ def _sheen(paths: BladePaths, to_screen: QTransform, theme: Theme) -> QBrush:
     gradient = QLinearGradient(to_screen.map(ends[0]), to_screen.map(ends[1]))
     light, dark = theme.bench.engraving_light, theme.bench.engraving
     for at, colour, alpha in (
-        (0.0, light, 0.30), (0.22, light, 0.10), (0.48, dark, 0.16), (0.60, dark, 0.12),
-        (0.82, light, 0.16), (1.0, light, 0.04),
+        (0.0, light, 0.30),
+        (0.22, light, 0.10),
+        (0.48, dark, 0.16),
+        (0.60, dark, 0.12),
+        (0.82, light, 0.16),
+        (1.0, light, 0.04),
     ):
         gradient.setColorAt(at, tint(colour, alpha))
     return QBrush(gradient)
@@ -164,8 +166,12 @@ def _paint_mark(
     # The blade may be mirrored, never the figures on it: they are engraved on both sides.
     flip = 1.0 if pose.turned else -1.0
     put = QTransform(
-        high, 0.0, 0.0, high * flip,
-        middle.x() - radius - 0.22 * size, middle.y() + flip * high / 2.0,
+        high,
+        0.0,
+        0.0,
+        high * flip,
+        middle.x() - radius - 0.22 * size,
+        middle.y() + flip * high / 2.0,
     )
     engraved = (put * to_screen).map(letters)
     # A bright lower lip and a dark floor: cut into the metal, lit from above.

@@ -273,7 +273,8 @@ class Canvas(QWidget):
         painter.drawRoundedRect(rect.adjusted(0.5, 0.5, -0.5, -0.5), radius, radius)
         if self.hasFocus():
             for colour, inset, width in (
-                (theme.panel, 3.0, 2.0), (theme.accent, 1.25, 2.5),
+                (theme.panel, 3.0, 2.0),
+                (theme.accent, 1.25, 2.5),
             ):
                 painter.setPen(QPen(QColor(colour), width))
                 painter.drawRoundedRect(
@@ -304,8 +305,9 @@ class Canvas(QWidget):
             paths = self._shapes.blade(scene.leaf)
             rects.append(blade_rect(paths, scene.pose, self._view))
         if scene.tether is not None:
-            ends = [QPointF(*self._view.to_screen(p))
-                    for p in (scene.tether.grab, scene.tether.pointer)]
+            ends = [
+                QPointF(*self._view.to_screen(p)) for p in (scene.tether.grab, scene.tether.pointer)
+            ]
             rects.append(QRectF(*ends).normalized().adjusted(-8.0, -8.0, 8.0, 8.0))
         return rects
 
@@ -400,9 +402,7 @@ class Canvas(QWidget):
         elif self._panning is not None:
             shape = Qt.CursorShape.SizeAllCursor
         else:
-            shape = (
-                Qt.CursorShape.OpenHandCursor if self._over else Qt.CursorShape.ArrowCursor
-            )
+            shape = Qt.CursorShape.OpenHandCursor if self._over else Qt.CursorShape.ArrowCursor
         if self.cursor().shape() != shape:
             self.setCursor(shape)
 
@@ -493,4 +493,3 @@ class Canvas(QWidget):
 
 def _point(position: QPointF) -> Vec:
     return (position.x(), position.y())
-

@@ -195,7 +195,11 @@ def blade_of(leaf: Leaf) -> Blade:
     pieces = leaf.body.pieces
     back = [piece.curve for piece in pieces if piece.name == "back"]
     return Blade(
-        _closed("leaf", pieces), leaf.mark, leaf.size, leaf.edge, leaf.point,
+        _closed("leaf", pieces),
+        leaf.mark,
+        leaf.size,
+        leaf.edge,
+        leaf.point,
         _chain("back", back, closed=False),
     )
 
@@ -215,6 +219,10 @@ def _step(curve: Curve) -> Step:
     if sweep is None:
         return curve.end
     arc: tuple[float, ...] = (
-        *curve.centre, curve.radius, curve.first, sweep, *curve.end,  # type: ignore[union-attr]
+        *curve.centre,
+        curve.radius,
+        curve.first,
+        sweep,
+        *curve.end,  # type: ignore[union-attr]
     )
     return arc

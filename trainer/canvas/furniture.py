@@ -14,7 +14,11 @@ from trainer.look.fonts import font
 from trainer.look.tokens import Theme
 
 __all__ = [
-    "MARGIN", "chip_size", "paint_chip", "paint_scale_bar", "paint_tether",
+    "MARGIN",
+    "chip_size",
+    "paint_chip",
+    "paint_scale_bar",
+    "paint_tether",
     "scale_bar_box",
 ]
 
@@ -85,12 +89,14 @@ def paint_scale_bar(painter: QPainter, view: View, theme: Theme, unit: Unit) -> 
     pen.setCapStyle(Qt.PenCapStyle.FlatCap)
     painter.setPen(pen)
     left, y = rect.left() + 12.0, rect.bottom() - 9.0
-    painter.drawLines([
-        QLineF(left, y, left + wide, y),
-        QLineF(left, y - 4.0, left, y + 4.0),
-        QLineF(left + wide, y - 4.0, left + wide, y + 4.0),
-        QLineF(left + wide / 2.0, y - 2.5, left + wide / 2.0, y),
-    ])
+    painter.drawLines(
+        [
+            QLineF(left, y, left + wide, y),
+            QLineF(left, y - 4.0, left, y + 4.0),
+            QLineF(left + wide, y - 4.0, left + wide, y + 4.0),
+            QLineF(left + wide / 2.0, y - 2.5, left + wide / 2.0, y),
+        ]
+    )
 
 
 def paint_tether(painter: QPainter, tether: Tether, view: View, theme: Theme) -> None:

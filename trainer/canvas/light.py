@@ -15,7 +15,13 @@ from trainer.canvas.view import View
 from trainer.look.tokens import Theme
 
 __all__ = [
-    "mixed", "paint_bloom", "paint_even_light", "paint_grid", "paint_light", "tint", "world",
+    "mixed",
+    "paint_bloom",
+    "paint_even_light",
+    "paint_grid",
+    "paint_light",
+    "tint",
+    "world",
 ]
 
 
@@ -61,9 +67,7 @@ def _lamp(view: View, work: Vec) -> tuple[QPointF, float]:
     """
     (x, y), (width, height) = view.to_screen(work), view.size
     return (
-        QPointF(
-            min(max(x, 0.25 * width), 0.75 * width), min(max(y, 0.25 * height), 0.75 * height)
-        ),
+        QPointF(min(max(x, 0.25 * width), 0.75 * width), min(max(y, 0.25 * height), 0.75 * height)),
         math.hypot(width, height),
     )
 
@@ -73,7 +77,9 @@ def paint_light(painter: QPainter, view: View, theme: Theme, work: Vec = (0.0, 0
     middle, reach = _lamp(view, work)
     glow = QRadialGradient(middle, 0.86 * reach)
     for at, colour in (
-        (0.0, theme.bench.glow), (0.16, theme.bench.glow), (0.42, theme.bench.light),
+        (0.0, theme.bench.glow),
+        (0.16, theme.bench.glow),
+        (0.42, theme.bench.light),
         (1.0, theme.bench.dusk),
     ):
         glow.setColorAt(at, QColor(colour))

@@ -138,9 +138,7 @@ def _middle(corner: Corner, view: View, radius: float) -> Vec:
 def _best_corner(
     scene: Scene, view: View, shapes: Shapes, radius: float, at: Vec, previous: Corner | None
 ) -> Corner:
-    costs = {
-        corner: _covered(scene, view, shapes, radius, at, corner) for corner in CORNERS
-    }
+    costs = {corner: _covered(scene, view, shapes, radius, at, corner) for corner in CORNERS}
     best = min(CORNERS, key=lambda corner: costs[corner])
     if previous is not None and costs[previous] <= costs[best] + _STAY:
         return previous
@@ -192,8 +190,7 @@ def paint_lens(
         painter.drawImage(lens.rect, _glass_image(lens, content))
     else:
         _paint_glass(painter, lens, content)
-    painter.fillPath(_ring(middle, lens.radius - 1.5, lens.radius + 1.0),
-                     QColor(theme.bench.brass))
+    painter.fillPath(_ring(middle, lens.radius - 1.5, lens.radius + 1.0), QColor(theme.bench.brass))
     painter.fillPath(_ring(middle, lens.radius, lens.radius + _RIM), QColor(theme.bench.edge))
     _paint_label(painter, lens, theme)
 
@@ -229,9 +226,7 @@ def _paint_leader(painter: QPainter, lens: Lens, theme: Theme) -> None:
             painter.drawLine(line.pointAt(start / long), line.pointAt(end / long))
 
 
-def _paint_glass(
-    painter: QPainter, lens: Lens, content: Callable[[QPainter, View], None]
-) -> None:
+def _paint_glass(painter: QPainter, lens: Lens, content: Callable[[QPainter, View], None]) -> None:
     painter.save()
     round_glass = QPainterPath()
     round_glass.addEllipse(QPointF(*lens.middle), lens.radius, lens.radius)

@@ -21,8 +21,15 @@ from trainer.look.tokens import Role, Theme
 __all__ = ["Label", "mark_path", "paint_overlays", "placed_labels"]
 
 _SHAPES: Final[dict[Role, Shape]] = {
-    "truth": "diamond", "limit": "square", "shown": "ring", "fault": "triangle", "good": "disc",
-    "note": "cross", "touch": "disc", "daylight": "ring", "held off": "triangle",
+    "truth": "diamond",
+    "limit": "square",
+    "shown": "ring",
+    "fault": "triangle",
+    "good": "disc",
+    "note": "cross",
+    "touch": "disc",
+    "daylight": "ring",
+    "held off": "triangle",
     "not seated": "slash",
 }
 _GAP: Final = 8.0
@@ -120,8 +127,13 @@ def _paint_line(painter: QPainter, line: Line, view: View, theme: Theme) -> None
 
 
 def _cased(
-    painter: QPainter, path: QPainterPath, colour: str, width: float, theme: Theme,
-    *, dashed: bool = False,
+    painter: QPainter,
+    path: QPainterPath,
+    colour: str,
+    width: float,
+    theme: Theme,
+    *,
+    dashed: bool = False,
 ) -> None:
     """Stroke with a pale casing, so that the line stands out from steel and light alike."""
     painter.setBrush(Qt.BrushStyle.NoBrush)
@@ -143,9 +155,7 @@ def _dimension_ends(dimension: Dimension, view: View) -> tuple[Vec, Vec, Vec]:
     return (a[0] + off[0], a[1] + off[1]), (b[0] + off[0], b[1] + off[1]), along
 
 
-def _paint_dimension(
-    painter: QPainter, dimension: Dimension, view: View, theme: Theme
-) -> None:
+def _paint_dimension(painter: QPainter, dimension: Dimension, view: View, theme: Theme) -> None:
     a, b, along = _dimension_ends(dimension, view)
     across = (along[1], -along[0])
     path = QPainterPath(QPointF(*a))
@@ -269,9 +279,7 @@ def _crowding(
 ) -> float:
     """How bad a place is; a pixel of distance counts 1."""
     left, top, right, bottom = place.left(), place.top(), place.right(), place.bottom()
-    cost = math.dist(
-        (min(max(anchor[0], left), right), min(max(anchor[1], top), bottom)), anchor
-    )
+    cost = math.dist((min(max(anchor[0], left), right), min(max(anchor[1], top), bottom)), anchor)
     frame = QRectF(_GAP, _GAP, view.size[0] - 2.0 * _GAP, view.size[1] - 2.0 * _GAP)
     if not frame.contains(place):
         cost += 5000.0

@@ -29,7 +29,13 @@ if TYPE_CHECKING:
     from geometry.section import Section
 
 __all__ = [
-    "BladePaths", "SectionPaths", "Shapes", "mapped", "path_of", "pose_transform", "smoothed",
+    "BladePaths",
+    "SectionPaths",
+    "Shapes",
+    "mapped",
+    "path_of",
+    "pose_transform",
+    "smoothed",
 ]
 
 _HEAT_SHARES: Final = (0.20, 0.165, 0.13, 0.095, 0.06)
@@ -78,9 +84,12 @@ def _arc_to(path: QPainterPath, step: Step) -> None:
         else:
             to_x, to_y = cx + radius * math.cos(far), cy + radius * math.sin(far)
         path.cubicTo(
-            x - handle * math.sin(near), y + handle * math.cos(near),
-            to_x + handle * math.sin(far), to_y - handle * math.cos(far),
-            to_x, to_y,
+            x - handle * math.sin(near),
+            y + handle * math.cos(near),
+            to_x + handle * math.sin(far),
+            to_y - handle * math.cos(far),
+            to_x,
+            to_y,
         )
         x, y = to_x, to_y
 
@@ -99,7 +108,7 @@ def smoothed(face: Outline, spans: int = 40, blur: float = 3.0) -> Outline:
         # Near the ends the mean narrows, so that the line still ends where the face does.
         half = min(blur / 2.0, float(index), float(spans - index)) * stride
         near, far = int(index * stride - half), int(index * stride + half) + 1
-        part = points[max(near, 0):far]
+        part = points[max(near, 0) : far]
         means.append((sum(p[0] for p in part) / len(part), sum(p[1] for p in part) / len(part)))
     return Outline(face.name, face.start, (*means, points[-1]), closed=False)
 

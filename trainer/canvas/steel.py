@@ -82,9 +82,7 @@ def _hatch_lines(outline: QPainterPath, view: View, lean: float) -> list[QLineF]
     normal, along = (half * lean, half), (half, -half * lean)
     width, height = view.size
     corners = ((0.0, 0.0), (width, 0.0), (0.0, height), (width, height))
-    ranks = [
-        ((x - root[0]) * normal[0] + (y - root[1]) * normal[1]) / spacing for x, y in corners
-    ]
+    ranks = [((x - root[0]) * normal[0] + (y - root[1]) * normal[1]) / spacing for x, y in corners]
     least, most = math.floor(min(ranks)), math.ceil(max(ranks))
     crossings: dict[int, list[float]] = {}
     for polygon in outline.toSubpathPolygons():
@@ -104,8 +102,10 @@ def _hatch_lines(outline: QPainterPath, view: View, lean: float) -> list[QLineF]
         for near, far in zip(found[::2], found[1::2], strict=False):
             lines.append(
                 QLineF(
-                    foot[0] + near * along[0], foot[1] + near * along[1],
-                    foot[0] + far * along[0], foot[1] + far * along[1],
+                    foot[0] + near * along[0],
+                    foot[1] + near * along[1],
+                    foot[0] + far * along[0],
+                    foot[1] + far * along[1],
                 )
             )
     return lines

@@ -26,12 +26,8 @@ def same_still(first: Scene, second: Scene) -> bool:
     )
 
 
-def _rendered(
-    scene: Scene, view: View, shapes: Shapes, *, in_glass: bool = False
-) -> QPixmap:
-    pixmap = QPixmap(
-        math.ceil(view.size[0] * view.ratio), math.ceil(view.size[1] * view.ratio)
-    )
+def _rendered(scene: Scene, view: View, shapes: Shapes, *, in_glass: bool = False) -> QPixmap:
+    pixmap = QPixmap(math.ceil(view.size[0] * view.ratio), math.ceil(view.size[1] * view.ratio))
     pixmap.setDevicePixelRatio(view.ratio)
     painter = QPainter(pixmap)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
@@ -85,8 +81,10 @@ class GlassStill:
         outer, inner = kept.box, view.box
         return (
             kept.size == (2.0 * view.size[0], 2.0 * view.size[1])
-            and outer[0] <= inner[0] and outer[1] <= inner[1]
-            and outer[2] >= inner[2] and outer[3] >= inner[3]
+            and outer[0] <= inner[0]
+            and outer[1] <= inner[1]
+            and outer[2] >= inner[2]
+            and outer[3] >= inner[3]
         )
 
 

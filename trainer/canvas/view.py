@@ -12,8 +12,16 @@ from typing import Final
 from trainer.canvas.drawing import Blade, Drawing, Vec
 
 __all__ = [
-    "LARGEST_GAP", "LARGEST_SCALE", "SMALLEST_GAP", "SMALLEST_SCALE", "Box", "View", "capped_scale",
-    "fitted", "home_box", "loupe_scale",
+    "LARGEST_GAP",
+    "LARGEST_SCALE",
+    "SMALLEST_GAP",
+    "SMALLEST_SCALE",
+    "Box",
+    "View",
+    "capped_scale",
+    "fitted",
+    "home_box",
+    "loupe_scale",
 ]
 
 SMALLEST_SCALE: Final = 2.0
@@ -169,7 +177,11 @@ def home_box(drawing: Drawing | None, blade: Blade | None) -> Box:
 
 
 def fitted(
-    view: View, drawing: Drawing | None, blade: Blade | None, *, largest: float,
+    view: View,
+    drawing: Drawing | None,
+    blade: Blade | None,
+    *,
+    largest: float,
     lies: Box | None = None,
 ) -> View:
     """Return `view` showing what a hand works in, no larger than `largest` (px per mm).

@@ -15,10 +15,35 @@ from trainer.look.tokens import Theme
 __all__ = ["ICONS", "icon", "icon_pixmap"]
 
 ICONS: Final = (
-    "arrow-down", "arrow-left", "arrow-right", "arrow-up", "clean", "dark", "disc", "face-convex",
-    "face-flat", "face-hollow", "fit", "light", "loupe", "open", "pause", "play", "press-home",
-    "put-back", "redo", "ring", "slash", "swap-ends", "triangle", "turn-left", "turn-over",
-    "turn-right", "undo", "zoom-in", "zoom-out",
+    "arrow-down",
+    "arrow-left",
+    "arrow-right",
+    "arrow-up",
+    "clean",
+    "dark",
+    "disc",
+    "face-convex",
+    "face-flat",
+    "face-hollow",
+    "fit",
+    "light",
+    "loupe",
+    "open",
+    "pause",
+    "play",
+    "press-home",
+    "put-back",
+    "redo",
+    "ring",
+    "slash",
+    "swap-ends",
+    "triangle",
+    "turn-left",
+    "turn-over",
+    "turn-right",
+    "undo",
+    "zoom-in",
+    "zoom-out",
 )
 
 _SIZES: Final = (16, 20, 24, 32, 48, 64)
@@ -58,7 +83,8 @@ def icon(name: str, theme: Theme, *, colour: str | None = None) -> QIcon:
     result = QIcon()
     for size in _SIZES:
         for mode, tone in (
-            (QIcon.Mode.Normal, colour or theme.ink), (QIcon.Mode.Disabled, theme.disabled)
+            (QIcon.Mode.Normal, colour or theme.ink),
+            (QIcon.Mode.Disabled, theme.disabled),
         ):
             result.addPixmap(icon_pixmap(name, tone, size), mode)
     return result

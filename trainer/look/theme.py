@@ -37,14 +37,27 @@ def palette_of(theme: Theme) -> QPalette:
     palette = QPalette()
     role = QPalette.ColorRole
     pairs = {
-        role.Window: theme.window, role.WindowText: theme.ink, role.Base: theme.raised,
-        role.AlternateBase: theme.panel, role.Text: theme.ink, role.Button: theme.raised,
-        role.ButtonText: theme.ink, role.BrightText: theme.accent_ink, role.Light: theme.raised,
-        role.Midlight: theme.line, role.Mid: theme.outline, role.Dark: theme.well,
-        role.Shadow: theme.ink, role.Highlight: theme.accent,
-        role.HighlightedText: theme.accent_ink, role.Link: theme.accent,
-        role.LinkVisited: theme.accent, role.ToolTipBase: theme.panel,
-        role.ToolTipText: theme.ink, role.PlaceholderText: theme.muted, role.Accent: theme.accent,
+        role.Window: theme.window,
+        role.WindowText: theme.ink,
+        role.Base: theme.raised,
+        role.AlternateBase: theme.panel,
+        role.Text: theme.ink,
+        role.Button: theme.raised,
+        role.ButtonText: theme.ink,
+        role.BrightText: theme.accent_ink,
+        role.Light: theme.raised,
+        role.Midlight: theme.line,
+        role.Mid: theme.outline,
+        role.Dark: theme.well,
+        role.Shadow: theme.ink,
+        role.Highlight: theme.accent,
+        role.HighlightedText: theme.accent_ink,
+        role.Link: theme.accent,
+        role.LinkVisited: theme.accent,
+        role.ToolTipBase: theme.panel,
+        role.ToolTipText: theme.ink,
+        role.PlaceholderText: theme.muted,
+        role.Accent: theme.accent,
     }
     for each, colour in pairs.items():
         palette.setColor(each, QColor(colour))

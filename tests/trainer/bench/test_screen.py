@@ -306,9 +306,7 @@ def test_nothing_is_cut_at_any_size(person: Person, size: tuple[int, int]) -> No
     for widget in person.screen.rack_panel.findChildren(QAbstractButton):
         if widget.isVisible():
             room = person.screen.rack_panel.rect()
-            place = widget.rect().translated(
-                widget.mapTo(person.screen.rack_panel, QPoint(0, 0))
-            )
+            place = widget.rect().translated(widget.mapTo(person.screen.rack_panel, QPoint(0, 0)))
             assert room.contains(place), widget.accessibleName()
             assert widget.width() >= widget.minimumSizeHint().width()
     side = person.screen.bench.column

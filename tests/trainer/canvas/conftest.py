@@ -39,7 +39,8 @@ SECTIONS = {
         Bead(8.0, 8.0, 0.4, undercut_upright=Undercut(0.6, 2.0), overlap_base=Overlap(1.6)),
     ),
     "spatter": Section.of(
-        Joint(root_opening=2.0), Bead(10.0, 10.0, 1.2),
+        Joint(root_opening=2.0),
+        Bead(10.0, 10.0, 1.2),
         (Spatter("base", 16.0, 0.8), Spatter("upright", 13.0, 0.6)),
     ),
     "traced": traced_section(),

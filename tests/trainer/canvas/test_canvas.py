@@ -23,7 +23,9 @@ from trainer.look.theme import apply
 from trainer.look.tokens import DARK, LIGHT
 
 LEFT, RIGHT, MIDDLE = (
-    Qt.MouseButton.LeftButton, Qt.MouseButton.RightButton, Qt.MouseButton.MiddleButton
+    Qt.MouseButton.LeftButton,
+    Qt.MouseButton.RightButton,
+    Qt.MouseButton.MiddleButton,
 )
 NONE = Qt.KeyboardModifier.NoModifier
 ON_BLADE, OFF_BLADE = (18.0, 10.0), (3.0, 7.2)
@@ -88,9 +90,7 @@ def settle(qtbot: QtBot) -> None:
 # Carrying the leaf
 
 
-def test_a_drag_on_the_blade_tells_its_whole_path(
-    canvas: Canvas, told: Told, qtbot: QtBot
-) -> None:
+def test_a_drag_on_the_blade_tells_its_whole_path(canvas: Canvas, told: Told, qtbot: QtBot) -> None:
     start = at(canvas, ON_BLADE)
     QTest.mousePress(canvas, LEFT, NONE, start)
     steps = [start + QPoint(3 * i, -2 * i) for i in range(1, 21)]
@@ -129,9 +129,7 @@ def test_letting_go_tells_what_is_left_first(canvas: Canvas, told: Told) -> None
     QTest.mouseRelease(canvas, LEFT, NONE, start + QPoint(40, 0))
     names = told.names("hovered")
     assert names.index("dragged") < names.index("released")
-    assert told.path()[-1] == pytest.approx(
-        canvas.view.to_mm((start.x() + 40, start.y()))
-    )
+    assert told.path()[-1] == pytest.approx(canvas.view.to_mm((start.x() + 40, start.y())))
 
 
 @pytest.mark.parametrize("point", [(1.0, 17.0), (23.5, 0.2), (12.5, 2.0), (2.6, 10.4), (15.0, 9.0)])
@@ -172,9 +170,7 @@ def test_no_leaf_no_hold(canvas: Canvas, told: Told) -> None:
 # The pointer
 
 
-def test_hover_lights_the_leaf_and_opens_the_hand(
-    canvas: Canvas, told: Told, qtbot: QtBot
-) -> None:
+def test_hover_lights_the_leaf_and_opens_the_hand(canvas: Canvas, told: Told, qtbot: QtBot) -> None:
     blade = at(canvas, (20.0, 5.0))
     dark = canvas.grab().toImage().pixelColor(blade).lightnessF()
     QTest.mouseMove(canvas, at(canvas, ON_BLADE))
@@ -200,22 +196,29 @@ def test_the_hand_closes_on_the_leaf_and_opens_again(canvas: Canvas) -> None:
 
 
 def wheel(
-    canvas: Canvas, notches: float, *, modifiers: Qt.KeyboardModifier = NONE,
+    canvas: Canvas,
+    notches: float,
+    *,
+    modifiers: Qt.KeyboardModifier = NONE,
     pixels: QPoint | None = None,
 ) -> None:
     """Turn the wheel over the blade."""
     spot = QPointF(at(canvas, ON_BLADE))
     phase = Qt.ScrollPhase.ScrollUpdate if pixels is not None else Qt.ScrollPhase.NoScrollPhase
     event = QWheelEvent(
-        spot, canvas.mapToGlobal(spot), pixels or QPoint(), QPoint(0, round(120 * notches)),
-        Qt.MouseButton.NoButton, modifiers, phase, False,
+        spot,
+        canvas.mapToGlobal(spot),
+        pixels or QPoint(),
+        QPoint(0, round(120 * notches)),
+        Qt.MouseButton.NoButton,
+        modifiers,
+        phase,
+        False,
     )
     QApplication.sendEvent(canvas, event)
 
 
-def test_a_notch_turns_5_degrees_and_half_a_degree_with_shift(
-    canvas: Canvas, told: Told
-) -> None:
+def test_a_notch_turns_5_degrees_and_half_a_degree_with_shift(canvas: Canvas, told: Told) -> None:
     """Source: the design's own contract, section 8."""
     wheel(canvas, 1.0)
     wheel(canvas, -2.0)

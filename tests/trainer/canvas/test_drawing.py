@@ -38,7 +38,8 @@ def test_a_path_is_as_large_as_its_body(section: Section) -> None:
 
 
 @given(
-    sagitta=st.floats(1e-6, 6.0), sign=st.sampled_from([-1.0, 1.0]),
+    sagitta=st.floats(1e-6, 6.0),
+    sign=st.sampled_from([-1.0, 1.0]),
     at=st.floats(0.0, 1.0),
 )
 def test_arcs_are_drawn_true(sagitta: float, sign: float, at: float) -> None:
@@ -52,16 +53,22 @@ def test_arcs_are_drawn_true(sagitta: float, sign: float, at: float) -> None:
     along = ((point.x() - 8.0) * -1.0 + point.y()) / math.sqrt(2.0)
     across = (point.x() - 8.0 + point.y()) / math.sqrt(2.0) * sign
     chord = 8.0 * math.sqrt(2.0)
-    off = along * (chord - along) - across * across - across * (
-        (chord * chord / 4.0 - sagitta * sagitta) / sagitta
+    off = (
+        along * (chord - along)
+        - across * across
+        - across * ((chord * chord / 4.0 - sagitta * sagitta) / sagitta)
     )
     slope = (chord * chord / 4.0 + sagitta * sagitta) / sagitta
     assert abs(off / slope) < 5e-6
 
 
 @given(
-    x=st.floats(-50, 50), y=st.floats(-50, 50), angle=st.floats(-179, 180),
-    turned=st.booleans(), u=st.floats(-30, 30), v=st.floats(-30, 30),
+    x=st.floats(-50, 50),
+    y=st.floats(-50, 50),
+    angle=st.floats(-179, 180),
+    turned=st.booleans(),
+    u=st.floats(-30, 30),
+    v=st.floats(-30, 30),
 )
 def test_poses_are_drawn_where_the_geometry_has_them(
     x: float, y: float, angle: float, turned: bool, u: float, v: float

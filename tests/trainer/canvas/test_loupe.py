@@ -30,9 +30,11 @@ def scene_at(pose: Pose, edge: str = "leg") -> Scene:
 
 
 @given(
-    x=st.floats(-8.0, 26.0), y=st.floats(-14.0, 10.0),
+    x=st.floats(-8.0, 26.0),
+    y=st.floats(-14.0, 10.0),
     size=st.sampled_from([(640.0, 480.0), (1140.0, 720.0), (1920.0, 1080.0), (420.0, 700.0)]),
-    scale=st.floats(10.0, 40.0), previous=st.sampled_from([None, *CORNERS]),
+    scale=st.floats(10.0, 40.0),
+    previous=st.sampled_from([None, *CORNERS]),
     edge=st.sampled_from(["leg", "throat"]),
 )
 def test_the_loupe_never_covers_what_it_magnifies(
@@ -84,8 +86,10 @@ def test_no_loupe_without_one_or_without_a_leaf() -> None:
 
 
 @given(
-    x=st.floats(-5.0, 20.0), y=st.floats(-5.0, 10.0),
-    ratio=st.sampled_from([1.0, 1.25, 1.5, 1.75, 2.0, 3.0]), width=st.integers(400, 2600),
+    x=st.floats(-5.0, 20.0),
+    y=st.floats(-5.0, 10.0),
+    ratio=st.sampled_from([1.0, 1.25, 1.5, 1.75, 2.0, 3.0]),
+    width=st.integers(400, 2600),
 )
 def test_the_glass_stands_on_whole_device_pixels(
     x: float, y: float, ratio: float, width: int
@@ -94,8 +98,10 @@ def test_the_glass_stands_on_whole_device_pixels(
     lens = lens_of(scene_at(Pose(x, y)), view, SHAPES)
     assert lens is not None
     for value in (
-        lens.rect.left() * ratio, lens.rect.top() * ratio,
-        lens.view.centre[0] * lens.view.device_scale, lens.view.size[0] * ratio,
+        lens.rect.left() * ratio,
+        lens.rect.top() * ratio,
+        lens.view.centre[0] * lens.view.device_scale,
+        lens.view.size[0] * ratio,
     ):
         assert value == pytest.approx(round(value), abs=1e-6)
 

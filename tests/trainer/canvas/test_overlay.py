@@ -25,8 +25,9 @@ OVERLAYS = st.one_of(
     st.builds(Mark, at=POINTS, role=ROLE, label=LABELS),
     st.builds(Line, points=st.tuples(POINTS, POINTS), role=ROLE, label=LABELS),
     st.builds(Area, points=st.tuples(POINTS, POINTS, POINTS), role=ROLE, label=LABELS),
-    st.builds(Dimension, start=POINTS, end=POINTS, role=ROLE, label=LABELS,
-              offset=st.floats(-40.0, 40.0)),
+    st.builds(
+        Dimension, start=POINTS, end=POINTS, role=ROLE, label=LABELS, offset=st.floats(-40.0, 40.0)
+    ),
 )
 
 
@@ -84,9 +85,7 @@ def test_a_dimension_is_set_off_to_the_left_of_its_way() -> None:
 def test_marks_have_the_colour_of_their_role(role: str) -> None:
     image = drawn(Mark((6.0, 4.0), role))  # type: ignore[arg-type]
     wanted = LIGHT.role(role)  # type: ignore[arg-type]
-    near = {
-        image.pixelColor(x, y).name() for x in range(438, 463) for y in range(308, 333)
-    }
+    near = {image.pixelColor(x, y).name() for x in range(438, 463) for y in range(308, 333)}
     assert wanted in near
 
 
@@ -98,8 +97,9 @@ def test_states_are_told_by_shape_without_colour() -> None:
         image = drawn(Mark((6.0, 4.0), "note", shape=shape))
         pictures.append(image.copy(435, 305, 30, 30).convertToFormat(QImage.Format.Format_Mono))
     assert all(a != b for a, b in itertools.combinations(pictures, 2))
-    defaults = [drawn(Mark((6.0, 4.0), role)) for role in ("touch", "daylight", "held off",
-                                                           "not seated")]
+    defaults = [
+        drawn(Mark((6.0, 4.0), role)) for role in ("touch", "daylight", "held off", "not seated")
+    ]
     assert all(a != b for a, b in itertools.combinations(defaults, 2))
 
 

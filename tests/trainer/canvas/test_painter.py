@@ -46,7 +46,8 @@ def view_of(ratio: float = 1.0, scale: float = 24.0) -> View:
 def picture(scene: Scene, view: View) -> QImage:
     """The scene, painted on an image at the view's pixel ratio."""
     image = QImage(
-        round(view.size[0] * view.ratio), round(view.size[1] * view.ratio),
+        round(view.size[0] * view.ratio),
+        round(view.size[1] * view.ratio),
         QImage.Format.Format_RGB32,
     )
     image.setDevicePixelRatio(view.ratio)
@@ -96,9 +97,7 @@ def test_no_light_leaks_between_faces_that_touch(flat: Section, shift: float) ->
 
 @pytest.mark.parametrize("ratio", [1.0, 2.0])
 @pytest.mark.parametrize("short", [0.1, 0.2])
-def test_a_gap_of_the_eye_limit_can_be_seen_in_the_capped_loupe(
-    short: float, ratio: float
-) -> None:
+def test_a_gap_of_the_eye_limit_can_be_seen_in_the_capped_loupe(short: float, ratio: float) -> None:
     section = Section.of(Joint(), Bead(8.0, 8.0 - short))
     scene = seated(section, loupe=Loupe(), capped=True)
     view = view_of(ratio)
@@ -189,7 +188,9 @@ def test_the_unit_rules_the_grid(convex: Section) -> None:
 def full_scene(section: Section) -> Scene:
     """Everything at once."""
     return seated(
-        section, grid=True, loupe=Loupe(label="Loupe on the tip"),
+        section,
+        grid=True,
+        loupe=Loupe(label="Loupe on the tip"),
         overlays=(Mark((8.0, 0.0), "touch", "Toe on the base"),),
     )
 
@@ -280,8 +281,12 @@ def test_the_painter_s_transform_is_kept(convex: Section) -> None:
 def test_nothing_in_the_canvas_can_know_a_reading() -> None:
     """No module of the canvas imports what tells states, contacts, truths or grades."""
     allowed = {
-        "geometry.lengths", "geometry.section", "geometry.leaf", "geometry.pose",
-        "geometry.bodies", "geometry.curves",
+        "geometry.lengths",
+        "geometry.section",
+        "geometry.leaf",
+        "geometry.pose",
+        "geometry.bodies",
+        "geometry.curves",
     }
     for path in Path(trainer.canvas.__file__).parent.glob("*.py"):
         for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):

@@ -85,8 +85,12 @@ def test_targets_are_24_px_or_more(app: QApplication, qtbot: QtBot, theme: Theme
     tabs = QTabBar()
     tabs.addTab("Bench")
     for widget in (
-        QPushButton("A"), QToolButton(), QCheckBox("A"), QRadioButton("A"), QSlider(
-            Qt.Orientation.Horizontal), tabs,
+        QPushButton("A"),
+        QToolButton(),
+        QCheckBox("A"),
+        QRadioButton("A"),
+        QSlider(Qt.Orientation.Horizontal),
+        tabs,
     ):
         qtbot.addWidget(widget)
         widget.ensurePolished()
@@ -146,7 +150,8 @@ def test_icons_take_the_colour_they_are_given(app: QApplication, name: str) -> N
     picture = icon_pixmap(name, "#ff0000", 48).toImage()
     tones = {
         picture.pixelColor(x, y).name()
-        for x in range(48) for y in range(48)
+        for x in range(48)
+        for y in range(48)
         if picture.pixelColor(x, y).alpha() == 255
     }
     assert tones == {"#ff0000"}

@@ -31,8 +31,12 @@ def test_text_is_legible_on_every_surface(theme: Theme, surface: str, ink: str) 
 @pytest.mark.parametrize(
     ("ink", "surface"),
     [
-        ("accent_ink", "accent"), ("accent_ink", "accent_hover"), ("accent_ink", "accent_pressed"),
-        ("accent_wash_ink", "accent_wash"), ("ink", "accent_wash"), ("ink", "well"),
+        ("accent_ink", "accent"),
+        ("accent_ink", "accent_hover"),
+        ("accent_ink", "accent_pressed"),
+        ("accent_wash_ink", "accent_wash"),
+        ("ink", "accent_wash"),
+        ("ink", "well"),
         ("muted", "well"),
     ],
 )
@@ -60,8 +64,13 @@ def test_steel_and_leaf_stand_out_from_the_light(theme: Theme) -> None:
     """A gap is told from metal everywhere on the table, in its dimmest corner too."""
     bench = theme.bench
     for light in (bench.glow, bench.light, bench.dusk):
-        for metal in (bench.steel_near, bench.steel_far, bench.upright_near, bench.bead_core,
-                      bench.edge):
+        for metal in (
+            bench.steel_near,
+            bench.steel_far,
+            bench.upright_near,
+            bench.bead_core,
+            bench.edge,
+        ):
             assert contrast(light, metal) >= GRAPHICS
     assert contrast(bench.glow, bench.leaf_dark) > contrast(bench.glow, bench.leaf_bright) > 1.5
 
