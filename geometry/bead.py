@@ -161,9 +161,7 @@ class Bead:
     def face(self, joint: Joint) -> tuple[Curve, ...]:
         """The face from base toe to upright toe as true curves, air on the right."""
         if self.trace is not None:
-            return tuple(
-                Segment(a, b) for a, b in zip(self.trace, self.trace[1:], strict=False)
-            )
+            return tuple(Segment(a, b) for a, b in zip(self.trace, self.trace[1:], strict=False))
         toes = joint.point("base", self.leg_base), joint.point("upright", self.leg_upright)
         return (arc_by_sagitta(toes[0], toes[1], self.crown),)
 
@@ -305,8 +303,12 @@ def trace_end_faults(points: tuple[Vec, ...], joint: Joint) -> list[Fault]:
     """
     if len(points) < 2:
         return [
-            Fault("/bead/trace", "trace-short", f"the trace has {len(points)} point(s)",
-                  "two points or more")
+            Fault(
+                "/bead/trace",
+                "trace-short",
+                f"the trace has {len(points)} point(s)",
+                "two points or more",
+            )
         ]
     found: list[Fault] = []
     normal = joint.normal("upright")

@@ -89,8 +89,13 @@ class Body:
         if not polygon.is_valid or polygon.area <= 0 or not polygon.exterior.is_ccw:
             reason = shapely.is_valid_reason(polygon)
             raise GeometryError(
-                [self._fault("crossed", f"is no simple outline ({reason})", "an outline that "
-                             "does not meet itself")]
+                [
+                    self._fault(
+                        "crossed",
+                        f"is no simple outline ({reason})",
+                        "an outline that does not meet itself",
+                    )
+                ]
             )
 
     def _fault(self, code: str, text: str, right: str) -> Fault:
@@ -103,8 +108,7 @@ class Body:
         return cls(
             name,
             tuple(
-                Piece(piece, Segment(a, b))
-                for a, b in zip(ring, ring[1:] + ring[:1], strict=True)
+                Piece(piece, Segment(a, b)) for a, b in zip(ring, ring[1:] + ring[:1], strict=True)
             ),
         )
 

@@ -21,7 +21,8 @@ from geometry.bodies import Body
 from geometry.curves import Vec
 from geometry.descent import Descent
 from geometry.nearby import near
-from geometry.pairs import Spot, all_pairs
+from geometry.pairing import all_pairs
+from geometry.pairs import Spot
 from geometry.pose import Pose, wrap_degrees
 from geometry.tolerances import CONTACT
 

@@ -81,9 +81,7 @@ class Descent:
         turn = (w + step[2]) / self.hand_reach if step[2] else spot.turn
         cos, sin = math.cos(turn), math.sin(turn)
         u, v = self.grab
-        return Spot(
-            x + step[0] - (cos * u - sin * v), y + step[1] - (sin * u + cos * v), turn
-        )
+        return Spot(x + step[0] - (cos * u - sin * v), y + step[1] - (sin * u + cos * v), turn)
 
     @property
     def _reach(self) -> float:
@@ -134,9 +132,10 @@ class Descent:
             part = max(-most, min(most, left))
             end = self._moved(path[-1], (0.0, 0.0, part * self.hand_reach))
             after = band.pairs.at(end)
-            if self._clear(band.pairs, at, after) and not dip(
-                band.pairs, at, after, self._reach
-            )[0]:
+            if (
+                self._clear(band.pairs, at, after)
+                and not dip(band.pairs, at, after, self._reach)[0]
+            ):
                 path.append(end)
                 left -= part
                 share = min(1.0, share * 2.0)
@@ -236,9 +235,7 @@ class Descent:
         size = math.copysign(0.05, lead)
         return float(way[0] * size), float(way[1] * size), float(way[2] * size)
 
-    def _take(
-        self, band: Near, at: At, step: Triple, allowed: float
-    ) -> tuple[list[Spot], float]:
+    def _take(self, band: Near, at: At, step: Triple, allowed: float) -> tuple[list[Spot], float]:
         """Try the step, shorter and shorter, until it pays and its way is free."""
         room = band.width - travel(band.middle, at.spot, self._reach)
         length = self._length(step)

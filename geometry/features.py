@@ -3,9 +3,9 @@
 Two bodies first meet where one is convex. Every convex place of a boundary is therefore a **disc**:
 a corner is one of radius zero, a bulging arc one of its own radius; its cone holds the outward
 normals with which it can touch. What a disc can land on is a **line**, a **hollow** (an arc that
-curves into the metal) or another disc. Reentrant corners never touch first and are left out; what meets in one is carried on a
-little way into the metal beyond it, so that a point that slides towards the corner along one side
-sees the other side before it gets there.
+curves into the metal) or another disc. Reentrant corners never touch first and are left out; what
+meets in one is carried on a little way into the metal beyond it, so that a point that slides
+towards the corner along one side sees the other side before it gets there.
 """
 
 from __future__ import annotations
@@ -41,8 +41,11 @@ class Lines:
 
 @dataclass(frozen=True, eq=False)
 class Hollows:
-    """Hollow arcs: `centre` (n, 2), `radius` (n,), `middle` direction (n, 2) from the centre and
-    `cos_half` (n,), the cosine of half the span."""
+    """Hollow arcs, in arrays.
+
+    `centre` (n, 2), `radius` (n,), `middle` direction (n, 2) from the centre and `cos_half` (n,),
+    the cosine of half the span.
+    """
 
     names: tuple[str, ...]
     centre: Floats

@@ -28,8 +28,10 @@ COARSEST: Final = 6
 
 @dataclass(frozen=True, eq=False)
 class Near:
-    """The pairs that could meet while no point of the body is more than `width` mm from where it
-    is at `middle`."""
+    """The pairs that could meet while no point of the body is far from where it is at `middle`.
+
+    Far is more than `width` mm.
+    """
 
     pairs: Pairs
     middle: Spot
@@ -42,7 +44,7 @@ def near(pairs: Pairs, spot: Spot, need: float) -> Near:
     Examples
     --------
     >>> from geometry.bodies import Body
-    >>> from geometry.pairs import all_pairs
+    >>> from geometry.pairing import all_pairs
     >>> box = Body.of_points("box", [(0.0, 0.0), (2.0, 0.0), (2.0, 1.0), (0.0, 1.0)])
     >>> pairs = all_pairs(box, box)
     >>> len(near(pairs, Spot(0.5, 1.1, 0.0), 0.5).pairs) < len(pairs)

@@ -24,9 +24,7 @@ _LOOSE = 1e-12
 _ROUNDS = 60
 
 
-def project(
-    target: Triple, spaces: NDArray[np.float64]
-) -> tuple[Triple, dict[int, float]] | None:
+def project(target: Triple, spaces: NDArray[np.float64]) -> tuple[Triple, dict[int, float]] | None:
     """Return the point of all `spaces` nearest to `target`, with the multipliers that hold it.
 
     Parameters
@@ -140,4 +138,3 @@ def _solve(gram: list[list[float]], right: list[float]) -> list[float] | None:
         (v * p + (a * i - c * c) * q + (b * c - a * f) * r) / det,
         (w * p + (b * c - a * f) * q + (a * e - b * b) * r) / det,
     ]
-

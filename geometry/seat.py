@@ -15,8 +15,9 @@ from geometry.curves import Vec
 from geometry.joint import Joint, Member
 from geometry.leaf import Leaf
 from geometry.penetration import is_free
-from geometry.pose import Pose
+from geometry.pose import Pose, wrap_degrees
 from geometry.section import Section
+from geometry.tolerances import CONTACT
 
 __all__ = ["home_pose", "nearest_free", "press_home", "waiting_pose"]
 
@@ -27,6 +28,9 @@ the bisector: the wrist's stiffness outweighs the pull that would tip it to one 
 _LEAN: Final = 60.0
 """mm by which a leg edge is then leaned on its flush member. Metal under the tip, however steep,
 must not lift the long edge: the push lies within two degrees of square to the member."""
+
+_BACK_OFF: Final = 6.0
+"""mm: how high a leaf is lifted to be laid flat anew."""
 
 _MOST_LEANS: Final = 8
 _FARTHEST: Final = 80.0
@@ -88,7 +92,8 @@ def press_home(section: Section, leaf: Leaf, pose: Pose) -> Motion:
 
     The wrist wants the leaf's own seat: square to the members, on the bisector. A throat edge is
     pushed no further: a spur that rides a crown stays straight on the bisector, so that a reading
-    repeats. A leg edge is then leaned on its long edge until that lies as flush as it can.
+    repeats. A leg edge is then leaned on its long edge; if that does not come to lie flush, the
+    leaf is backed off, laid flat on bare metal and slid home, as a hand would.
 
     Parameters
     ----------
@@ -113,7 +118,6 @@ def press_home(section: Section, leaf: Leaf, pose: Pose) -> Motion:
     >>> round(home.x, 5), round(home.y, 5), abs(round(home.angle, 5))
     (1.0, 0.0, 0.0)
     """
-    outline, body = section.outline, leaf.body
     home = home_pose(section.joint, leaf, "base" if pose.turned else "upright")
     if leaf.edge == "throat":
         home = Pose(0.0, 0.0, section.joint.angle if pose.turned else 0.0, pose.turned)
@@ -125,16 +129,49 @@ def press_home(section: Section, leaf: Leaf, pose: Pose) -> Motion:
     out = section.joint.bisector
     at = home.to_section(leaf.handle)
     aim = (at[0] - _GENTLE * out[0], at[1] - _GENTLE * out[1])
-    motion = drag(outline, body, pose, Hand(leaf.handle, aim, home.angle))
+    motion = drag(section.outline, leaf.body, pose, Hand(leaf.handle, aim, home.angle))
     if leaf.edge == "throat":
         return motion
-    path = list(motion.path)
+    pressed = _leaned(section, leaf, home, motion)
+    if _lies_flat(section.joint, home, pressed.pose):
+        return pressed
+    # Tip or arc caught on the weld before the long edge was down: back off, lay it flat, slide.
+    slid = _leaned(section, leaf, home, _laid_flat(section, leaf, home, pressed))
+    return slid if _lies_flat(section.joint, home, slid.pose) else pressed
+
+
+def _leaned(section: Section, leaf: Leaf, home: Pose, before: Motion) -> Motion:
+    """Lean on the long edge and draw the leaf along its flush member until nothing moves."""
+    outline, body = section.outline, leaf.body
+    path = list(before.path)
     for _ in range(_MOST_LEANS):
         leaned = drag(outline, body, path[-1], _leaning(section.joint, leaf, home, path[-1]))
         path += leaned.path[1:]
-        if len(leaned.path) == 1 or _near_enough(leaned.path[0], leaned.pose):
+        if _near_enough(leaned.path[0], leaned.pose):
             break
     return Motion(tuple(path), touches(outline, body, path[-1]))
+
+
+def _laid_flat(section: Section, leaf: Leaf, home: Pose, before: Motion) -> Motion:
+    """Back the leaf off the weld and lay its long edge down on bare metal, if there is room."""
+    joint, outline, body = section.joint, section.outline, leaf.body
+    member: Member = "upright" if home.turned else "base"
+    normal, along = joint.normal(member), joint.direction(member)
+    room = joint.length(member) - leaf.handle[0] - 1.0
+    off = max(0.0, min(section.bead.reach(member) + 1.0, room))
+    way: list[Pose] = list(before.path)
+    for lift in (_BACK_OFF, -_LEAN):
+        at = home.moved(off * along[0], off * along[1]).to_section(leaf.handle)
+        pointer = (at[0] + lift * normal[0], at[1] + lift * normal[1])
+        way += drag(outline, body, way[-1], Hand(leaf.handle, pointer, home.angle)).path[1:]
+    return Motion(tuple(way), ())
+
+
+def _lies_flat(joint: Joint, home: Pose, pose: Pose) -> bool:
+    """Whether the long edge lies on its member's face line, all along."""
+    normal = joint.normal("upright" if home.turned else "base")
+    height = pose.x * normal[0] + pose.y * normal[1]
+    return abs(height) < CONTACT and abs(wrap_degrees(pose.angle - home.angle)) < 1e-3
 
 
 def _leaning(joint: Joint, leaf: Leaf, home: Pose, pose: Pose) -> Hand:
@@ -202,9 +239,7 @@ def nearest_free(section: Section, leaf: Leaf, pose: Pose) -> Pose | None:
     return free if is_free(section.outline, leaf.body, free) else None
 
 
-def _way_out(
-    section: Section, leaf: Leaf, pose: Pose, way: Vec, farthest: float
-) -> float | None:
+def _way_out(section: Section, leaf: Leaf, pose: Pose, way: Vec, farthest: float) -> float | None:
     """How far along `way` the leaf first is free, mm; None if not within `farthest`."""
     away, step = 0.0, 0.25
     while away < farthest:
@@ -232,9 +267,7 @@ def _gap(section: Section, leaf: Leaf, pose: Pose) -> float:
 def _laid_polygon(leaf: Leaf, pose: Pose) -> Polygon:
     cos, sin = pose.axes
     flip = -1.0 if pose.turned else 1.0
-    laid = affine_transform(
-        leaf.body.polygon, [cos, -sin * flip, sin, cos * flip, pose.x, pose.y]
-    )
+    laid = affine_transform(leaf.body.polygon, [cos, -sin * flip, sin, cos * flip, pose.x, pose.y])
     if not isinstance(laid, Polygon):
         raise TypeError("a leaf stays one polygon")
     return laid

@@ -322,8 +322,13 @@ def _spatter_faults(joint: Joint, bead: Bead, spatter: tuple[Spatter, ...]) -> l
         at = f"/spatter/{index}"
         if not 0.0 < drop.height <= 20.0:
             found.append(
-                Fault(f"{at}/height", "size-out-of-range", f"height is {drop.height:g} mm",
-                      "more than 0 and at most 20 mm", {"value": drop.height})
+                Fault(
+                    f"{at}/height",
+                    "size-out-of-range",
+                    f"height is {drop.height:g} mm",
+                    "more than 0 and at most 20 mm",
+                    {"value": drop.height},
+                )
             )
             continue
         lowest, highest = bead.reach(drop.on), joint.length(drop.on)
@@ -341,8 +346,13 @@ def _spatter_faults(joint: Joint, bead: Bead, spatter: tuple[Spatter, ...]) -> l
             )
         elif any(drop.near < far and near < drop.far for near, far in taken[drop.on]):
             found.append(
-                Fault(f"{at}/at", "spatter-overlaps", "the cap lies over another one",
-                      "caps that stand apart", {"at": drop.at})
+                Fault(
+                    f"{at}/at",
+                    "spatter-overlaps",
+                    "the cap lies over another one",
+                    "caps that stand apart",
+                    {"at": drop.at},
+                )
             )
         taken[drop.on].append((drop.near, drop.far))
     return found

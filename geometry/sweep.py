@@ -88,9 +88,7 @@ def _doubtful(pairs: Pairs, start: At, end: At, bow: float, move: float) -> list
     return [*np.flatnonzero(lines).tolist(), *(circles + count).tolist()]
 
 
-def _chords_meet(
-    pairs: Pairs, start: At, end: At, circles: NDArray[np.intp]
-) -> NDArray[np.bool_]:
+def _chords_meet(pairs: Pairs, start: At, end: At, circles: NDArray[np.intp]) -> NDArray[np.bool_]:
     """Which chords, bowed as they are, come to their circle: the test of one pair, for many."""
     turn = end.spot.turn - start.spot.turn
     bow = pairs.arm[circles] * turn * turn / 8.0
@@ -114,9 +112,7 @@ def _bend(pairs: Pairs, start: At, end: At, index: int) -> float:
     return float(pairs.offset[index] @ v2)
 
 
-def _line_dip(
-    pairs: Pairs, start: At, end: At, index: int, dturn: float, bow: float
-) -> float:
+def _line_dip(pairs: Pairs, start: At, end: At, index: int, dturn: float, bow: float) -> float:
     g0, g1 = float(start.gap[index]), float(end.gap[index])
     bend = _bend(pairs, start, end, index) if dturn else 0.0
     # The bend itself changes along the move by no more than the turn's own share of it.
@@ -153,9 +149,7 @@ def _in_cone(pairs: Pairs, start: At, end: At, index: int) -> bool:
     return max(dots) + swing >= least
 
 
-def _circle_dip(
-    pairs: Pairs, start: At, end: At, index: int, dturn: float, bow: float
-) -> float:
+def _circle_dip(pairs: Pairs, start: At, end: At, index: int, dturn: float, bow: float) -> float:
     x0, y0 = float(start.dx[index]), float(start.dy[index])
     x1, y1 = float(end.dx[index]), float(end.dy[index])
     radius, outside = float(pairs.radius[index]), float(pairs.sign[index]) > 0.0

@@ -190,7 +190,8 @@ def test_a_pose_inside_the_base_is_no_seat() -> None:
 @pytest.mark.parametrize("key", ["x", "y", "angle"])
 @pytest.mark.parametrize("value", [math.nan, math.inf, -math.inf])
 def test_a_pose_that_is_none_is_refused(key: str, value: float) -> None:
-    pose = Pose(**{"x": 0.0, "y": 0.0, "angle": 0.0, key: value})
+    stated = {"x": 0.0, "y": 0.0, "angle": 0.0, key: value}
+    pose = Pose(stated["x"], stated["y"], stated["angle"])
     with pytest.raises(ValueError, match="is no place"):
         read(bead(8.0, 8.0), EIGHT, pose)
 

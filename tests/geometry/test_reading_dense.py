@@ -89,17 +89,19 @@ def mirrored(section: Section) -> Section:
         upright_length=joint.base_length,
     )
     spatter = tuple(replace(drop, on=other_member(drop.on)) for drop in section.spatter)
-    toes = {
-        "undercut_base": bead.undercut_upright,
-        "undercut_upright": bead.undercut_base,
-        "overlap_base": bead.overlap_upright,
-        "overlap_upright": bead.overlap_base,
-    }
+    legs = bead.leg_upright, bead.leg_base
+    mirrored = Bead(*legs, crown=bead.crown)
     if bead.trace is not None:
         trace = tuple(_reflected(point, joint) for point in reversed(bead.trace))
-        return Section.of(swapped, replace(Bead.traced(trace, joint), **toes), spatter)
-    legs = bead.leg_upright, bead.leg_base
-    return Section.of(swapped, Bead(*legs, crown=bead.crown, **toes), spatter)
+        mirrored = Bead.traced(trace, joint)
+    mirrored = replace(
+        mirrored,
+        undercut_base=bead.undercut_upright,
+        undercut_upright=bead.undercut_base,
+        overlap_base=bead.overlap_upright,
+        overlap_upright=bead.overlap_base,
+    )
+    return Section.of(swapped, mirrored, spatter)
 
 
 def _reflected(point: Vec, joint: Joint) -> Vec:
