@@ -17,8 +17,11 @@ import pytest
 # Before anything creates an application. Someone who wants to watch the tests sets it themself.
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
-# Machines differ and are shared: a slow example is no failure. What fails is printed in full.
-hypothesis.settings.register_profile("house", deadline=None, print_blob=True)
+# The same examples every time, so that a run tells of the change and not of its luck; a slow
+# example is no failure, since machines differ and are shared. The search for new ones is a run of
+# its own: --hypothesis-profile=search.
+hypothesis.settings.register_profile("house", deadline=None, derandomize=True, print_blob=True)
+hypothesis.settings.register_profile("search", deadline=None, max_examples=1000, print_blob=True)
 hypothesis.settings.load_profile("house")
 
 
