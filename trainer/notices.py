@@ -9,7 +9,7 @@ from dataclasses import dataclass
 from types import TracebackType
 
 from PySide6.QtCore import QCoreApplication, Qt, qVersion
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
@@ -62,6 +62,7 @@ class Notice(QDialog):
             paragraph.setMinimumWidth(420)
             self.body.addWidget(paragraph)
         self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Close)
+        self.buttons.button(QDialogButtonBox.StandardButton.Close).setIcon(QIcon())
         self.buttons.rejected.connect(self.reject)
 
     def finish(self) -> None:
@@ -83,6 +84,7 @@ class FaultsDialog(Notice):
             parent,
         )
         holder = QWidget()
+        holder.setProperty("kind", "holder")
         rows = QVBoxLayout(holder)
         rows.setContentsMargins(0, 0, 8, 0)
         rows.setSpacing(12)
@@ -92,7 +94,7 @@ class FaultsDialog(Notice):
         scroll = QScrollArea()
         scroll.setWidgetResizable(True)
         scroll.setWidget(holder)
-        scroll.setMinimumSize(460, min(300, 40 + 84 * len(faults)))
+        scroll.setMinimumSize(460, min(300, 20 + 72 * len(faults)))
         scroll.setAccessibleName(self.tr("Faults"))
         self.body.addWidget(scroll, 1)
         self.finish()

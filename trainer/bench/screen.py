@@ -188,7 +188,9 @@ class BenchScreen(QObject):
         self._show_course()
         self.bench.show_top_of_side()
         self.canvas.fit()
-        self.canvas.setFocus()
+        # Who goes through the coupons with the keys stays among them.
+        if not self.window.bar.chooser.hasFocus():
+            self.canvas.setFocus()
 
     def _change(self, change: Callable[[BenchState, float], BenchState]) -> None:
         self.controller.do(change)
