@@ -107,8 +107,8 @@ class DebriefPanel(QFrame):
             self._add(
                 _wrapped(
                     self.tr(
-                        "The weld is closer to its limit than a leaf can tell: either verdict, or refer, "
-                        "is right."
+                        "The weld is closer to its limit than a leaf can tell: either verdict, or "
+                        "refer, is right."
                     )
                 )
             )
