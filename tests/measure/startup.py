@@ -25,8 +25,8 @@ RUNS = 15
 PATIENCE = 60.0
 """Seconds until a run counts as failed."""
 
-TRY = 0.02
-"""Seconds between two moves of the pointer."""
+TRY = 0.005
+"""Seconds between two moves of the pointer: a hand's own time is not the program's."""
 
 BARE = """
 import sys, time
@@ -68,12 +68,13 @@ def places() -> tuple[Place, Place, Place]:
 
 def snatch(pointer: Pointer, child: Child, rack: Place, bench: Place) -> float:
     """Drag from the rack to the bench until a leaf comes along; return when it did."""
-    for part in itertools.cycle(range(8)):
-        share = min(part, 6) / 6.0
+    for part in itertools.cycle(range(12)):
+        # Off the rack at once, then to and fro long enough for a frame to show it.
+        share = 0.0 if part == 0 else 0.98 + 0.02 * (part % 2)
         pointer.move(rack[0] + (bench[0] - rack[0]) * share, rack[1] + (bench[1] - rack[1]) * share)
         if part == 0:
             pointer.press()
-        elif part == 7:
+        elif part == 11:
             pointer.release()
         time.sleep(TRY)
         if child.notes("drag"):
