@@ -20,11 +20,12 @@ import runpy
 import sys
 import time
 from collections.abc import Callable, Sequence
-from importlib.abc import MetaPathFinder
-from importlib.machinery import ModuleSpec
 from pathlib import Path
 from types import ModuleType
-from typing import Any
+from typing import TYPE_CHECKING, Any
+
+if TYPE_CHECKING:
+    from importlib.machinery import ModuleSpec
 
 __all__ = ["Watch", "main"]
 
@@ -32,8 +33,8 @@ __all__ = ["Watch", "main"]
 Wrapped = Any
 
 
-class _AtImport(MetaPathFinder):
-    """Calls back as soon as the program has imported one of some modules."""
+class _AtImport:
+    """A finder that calls back as soon as the program has imported one of some modules."""
 
     def __init__(self, wanted: dict[str, Callable[[ModuleType], None]]) -> None:
         self._wanted = wanted
