@@ -10,7 +10,7 @@ from numpy.typing import NDArray
 
 from geometry.curves import Vec
 from geometry.nearby import Near, near
-from geometry.pairs import At, Pairs, Spot
+from geometry.pairs import HAIR, At, Pairs, Spot
 from geometry.projection import Triple, project
 from geometry.sweep import dip, middle, travel
 from geometry.tolerances import CLEARANCE
@@ -32,8 +32,6 @@ _HIGHEST_LIFT = 0.5
 _HIGHEST_HOP = 0.03
 """mm: roughness that a way may lead over, rather than along each of its flanks."""
 _MOST_STEPS = 2000
-_ENTERED = 1e-6
-"""mm: from deeper than this nothing is moved."""
 
 
 @dataclass(eq=False)
@@ -153,7 +151,7 @@ class Descent:
         """The steps that the pairs at hand leave open, best first; none at rest."""
         lack = self._lack(at.spot)
         # What lies farther off than the step may go can't stop it.
-        near = np.flatnonzero(pairs.faces(at) & (at.gap > -_ENTERED) & (at.gap < allowed))
+        near = np.flatnonzero(pairs.faces(at) & pairs.front(at) & (at.gap < allowed))
         spaces = self._spaces(pairs, at, near, CLEARANCE)
         solved = project(lack, spaces)
         if solved is None:
@@ -259,7 +257,7 @@ class Descent:
 
     def _restored(self, pairs: Pairs, start: At, spot: Spot) -> At | None:
         """The nearest spot to `spot` where every pair that was clear before is clear."""
-        front = start.gap > -_ENTERED
+        front = pairs.front(start)
         at = pairs.at(spot)
         for _ in range(8):
             low = np.flatnonzero((at.gap < 0.5 * CLEARANCE) & front & pairs.faces(at))
@@ -275,7 +273,7 @@ class Descent:
         return None
 
     def _clear(self, pairs: Pairs, start: At, end: At) -> bool:
-        front = start.gap > -_ENTERED
+        front = pairs.front(start)
         return not bool(((end.gap < 0.5 * CLEARANCE) & front & pairs.faces(end)).any())
 
     def _way(self, pairs: Pairs, start: At, end: At) -> list[Spot]:
@@ -325,7 +323,24 @@ def _raised(spot: Spot, lift: Vec, rise: float) -> Spot:
 
 def _entered(pairs: Pairs, at: At) -> bool:
     """Whether the spot stands in steel by a hair: more than rounding, less than a thousandth."""
-    return bool(((at.gap < -_ENTERED) & (at.gap > -1e-3) & pairs.faces(at)).any())
+    facing = pairs.faces(at)
+    behind = np.flatnonzero((at.gap < -HAIR) & (at.gap > -1e-3) & facing)
+    if not behind.size:
+        return False
+    before = np.flatnonzero((at.gap >= 0.0) & (at.gap < 1e-3) & facing)
+    return any(not _round_the_corner(pairs, at, int(index), before) for index in behind)
+
+
+def _round_the_corner(pairs: Pairs, at: At, index: int, before: NDArray[np.intp]) -> bool:
+    """Whether a point that is behind one side of a sharp corner lies before the other, nearer."""
+    depth = -float(at.gap[index])
+    x, y = pairs.meeting(at, index)
+    for other in before.tolist():
+        if float(at.gap[other]) < depth:
+            u, v = pairs.meeting(at, other)
+            if math.hypot(u - x, v - y) < 3.0 * depth:
+                return True
+    return False
 
 
 def _square(triple: Triple) -> float:

@@ -17,11 +17,17 @@ from dataclasses import dataclass
 import numpy as np
 from numpy.typing import NDArray
 
-__all__ = ["At", "Pairs", "Spot"]
+__all__ = ["HAIR", "At", "Pairs", "Spot"]
 
 Floats = NDArray[np.float64]
 Ints = NDArray[np.intp]
 Bools = NDArray[np.bool_]
+
+HAIR = 1e-6
+"""mm: what stands in steel by no more than this stands on it."""
+
+_HAIR_OFF_END = 2e-6
+_ROUNDING = 1e-9
 
 _CONE = 1e-6
 """Slack of the normal cones, in cosines: a flush edge's normal lies on the border of a cone."""
@@ -211,6 +217,20 @@ class Pairs:
             at.moving_dot >= (self.moving_cos - slack) * at.away
         )
         return np.concatenate((on_line, in_cones))
+
+    def front(self, at: At) -> Bools:
+        """Whether each pair's features are on the right side of each other, give or take a hair.
+
+        A hair (a millionth of a millimetre) is given well within the features only. At a corner a
+        point that is under one side is often a hair behind the other, and free all the same.
+        """
+        within = (at.foot >= _HAIR_OFF_END) & (at.foot <= self.length - _HAIR_OFF_END)
+        in_cones = (at.fixed_dot - self.fixed_cos * at.away >= _HAIR_OFF_END) & (
+            at.moving_dot - self.moving_cos * at.away >= _HAIR_OFF_END
+        )
+        inside = np.concatenate((within, in_cones))
+        sides: Bools = (at.gap >= -_ROUNDING) | (inside & (at.gap >= -HAIR))
+        return sides
 
     def floor(self, at: At) -> Floats:
         """A lower bound (mm) of the distance between the two features of each pair."""

@@ -13,33 +13,13 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 
 from geometry.bead import Bead
-from geometry.contact import Hand, drag
 from geometry.joint import Joint
 from geometry.leaf import Leaf
-from geometry.pose import Pose
 from geometry.reading import Reading, read
 from geometry.seat import press_home, waiting_pose
 from geometry.section import Section
 from tests.geometry.dense import face_points, slide
 from tests.geometry.faces import ROUGH, expected, far_from_the_limits, scanned
-
-LEAN = 20.0
-"""mm of pull down on the base for each millimetre along it: no tooth of a face lifts the leaf."""
-
-
-def drawn_in(section: Section, leaf: Leaf) -> Pose:
-    """Where a leaf stops that is laid on the base beyond the weld and drawn in along it."""
-    clear = section.bead.leg_base + 2.0
-    pose = Pose(clear, 10.0)
-    for _ in range(40):
-        at = pose.to_section(leaf.handle)
-        step = max(leaf.handle[0] - 3.0 - at[0], -1.0) if pose.y < 1e-3 else 0.0
-        hand = Hand(leaf.handle, (at[0] + step, at[1] - LEAN), 0.0)
-        moved = drag(section.outline, leaf.body, pose, hand).pose
-        if math.hypot(moved.x - pose.x, moved.y - pose.y) < 1e-6:
-            break
-        pose = moved
-    return pose
 
 
 def pressed(section: Section, leaf: Leaf) -> Reading:
@@ -64,7 +44,7 @@ def test_the_leg_edge_on_scanned_faces(
     moved = slide(leaf, face_points(section))
     assume(far_from_the_limits(moved))
     state, gap = expected(section, leaf, moved)
-    reading = read(section, leaf, drawn_in(section, leaf))
+    reading = pressed(section, leaf)
     assert reading.state == state
     if gap is not None:
         assert reading.gap == pytest.approx(gap, abs=1e-3)
