@@ -164,7 +164,9 @@ def _circle_dip(pairs: Pairs, start: At, end: At, index: int, dturn: float, bow:
         if float(start.gap[index + pairs.lines]) < 0.0:
             # Already within the full circle, so beside the arc itself: leaving is no entry.
             return 0.0
-        share = _entry(x0, y0, ex, ey, radius, leaving=False, default=share)
+        # Where the chord itself stays out, its bow dips where the chord is nearest.
+        entry = _entry(x0, y0, ex, ey, radius, leaving=False, default=share)
+        share = entry if 0.0 <= entry <= 1.0 else share
         depth = sag - least
     else:
         far0, far1 = math.hypot(x0, y0), math.hypot(x1, y1)

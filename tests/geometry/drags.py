@@ -96,12 +96,17 @@ def traced_points(
 ) -> tuple[tuple[float, float], ...]:
     """`count` uneven points along an arc face, `noise` mm off it, as a profile scanner gives."""
     fine = bead.face(joint)[0].flatten(1e-7)
-    along = np.concatenate(([0.0], np.cumsum(np.hypot(*np.diff(fine, axis=0).T))))
+    steps = np.diff(fine, axis=0)
+    along = np.concatenate(([0.0], np.cumsum(np.hypot(*steps.T))))
     numbers = np.random.default_rng(rng.randrange(10**6))
-    at = np.sort(numbers.uniform(0.0, along[-1], count - 2))
-    at = np.concatenate(([0.0], at, along[-1:]))
+    # Uneven, but in order: somewhere within each stretch of its own.
+    at = (np.arange(count) + numbers.uniform(-0.4, 0.4, count)) * along[-1] / (count - 1)
+    at[0], at[-1] = 0.0, along[-1]
     points = np.column_stack((np.interp(at, along, fine[:, 0]), np.interp(at, along, fine[:, 1])))
-    points[1:-1] += numbers.normal(0.0, noise, (count - 2, 2)) if noise else 0.0
+    if noise:
+        which = np.clip(np.searchsorted(along, at[1:-1]) - 1, 0, len(steps) - 1)
+        across = steps[which][:, ::-1] / np.hypot(*steps[which].T)[:, None] * (1.0, -1.0)
+        points[1:-1] += across * numbers.normal(0.0, noise, (count - 2, 1))
     return tuple((float(x), float(y)) for x, y in points)
 
 
@@ -121,12 +126,12 @@ def random_pull(rng: random.Random, section: Section, leaf: Leaf) -> Pull:
     size = leaf.size
     held = (rng.uniform(0.3, 2.9) * size, rng.uniform(0.9, 2.1) * size)
     grab = rng.choice([leaf.handle, held])
+    pointer = (rng.uniform(-10.0, 25.0), rng.uniform(-10.0, 25.0))
     if rng.random() < 0.25:
-        # Slow: a step of a few tenths of a millimetre.
+        # Slow: a step of a few tenths of a millimetre, from where a first pull came to rest.
+        pose = drag(outline, body, pose, Hand(grab, pointer, pose.angle)).pose
         x, y = pose.to_section(grab)
         pointer = (x + rng.uniform(-0.3, 0.3), y + rng.uniform(-0.3, 0.3))
-    else:
-        pointer = (rng.uniform(-10.0, 25.0), rng.uniform(-10.0, 25.0))
     wanted = wrap_degrees(pose.angle + rng.choice([0.0, 0.0, rng.uniform(-40.0, 40.0)]))
     return Pull(section, leaf, pose, Hand(grab, pointer, wanted))
 
