@@ -36,11 +36,20 @@ def compare(section: Section, leaf: Leaf, moved: Slide) -> Reading:
     return reading
 
 
+def ends_before_the_edges(section: Section, leaf: Leaf) -> bool:
+    """Whether no weld reaches beneath an edge that belongs on a member.
+
+    The second method only slides, so it can't tell that from the spur's being held off.
+    """
+    bead = section.bead
+    on_base = bead.leg_base < leaf.long_edge[0][0] - 0.05
+    return on_base and (leaf.edge == "leg" or bead.leg_upright < leaf.end_edge[0][1] - 0.05)
+
+
 @given(traced_sections(), st.sampled_from(ROUGH), st.booleans())
 def test_rough_faces(section: Section, leaf: Leaf, swapped: bool) -> None:
-    # A long base leg puts weld beneath the long edge; the second method only slides.
     held = leaf.swapped() if swapped else leaf
-    assume(section.bead.leg_base < held.long_edge[0][0] - 0.02)
+    assume(ends_before_the_edges(section, held))
     moved = slide(held, face_points(section))
     assume(far_from_the_limits(moved))
     compare(section, held, moved)
@@ -58,8 +67,8 @@ def test_scanned_faces(
     seed: int, base: float, upright: float, crown: float, leaf: Leaf, swapped: bool
 ) -> None:
     held = leaf.swapped() if swapped else leaf
-    assume(base < held.long_edge[0][0] - 0.05)
     section = scanned(seed, base, upright, crown)
+    assume(ends_before_the_edges(section, held))
     moved = slide(held, face_points(section))
     assume(far_from_the_limits(moved))
     compare(section, held, moved)

@@ -10,11 +10,11 @@ import math
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cached_property
-from typing import TYPE_CHECKING, NamedTuple
+from typing import TYPE_CHECKING, NamedTuple, cast
 
 if TYPE_CHECKING:
     from geometry.bodies import Piece
-    from geometry.curves import Curve
+    from geometry.curves import Arc, Curve
     from geometry.leaf import Leaf
     from geometry.section import Section
 
@@ -218,11 +218,5 @@ def _step(curve: Curve) -> Step:
     sweep = getattr(curve, "sweep", None)
     if sweep is None:
         return curve.end
-    arc: tuple[float, ...] = (
-        *curve.centre,
-        curve.radius,
-        curve.first,
-        sweep,
-        *curve.end,  # type: ignore[union-attr]
-    )
-    return arc
+    arc = cast("Arc", curve)
+    return (*arc.centre, arc.radius, arc.first, sweep, *arc.end)
