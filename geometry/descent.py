@@ -27,6 +27,12 @@ _MOST_CUTS = 24
 """How often a step is halved before it is given up."""
 _WORTH = 1e-7
 """mm squared: a step that promises less than this is not worth taking; the body rests."""
+_FARTHEST_BACK = 3.0
+"""mm: how far a step is brought back to where all is clear before it is thought too bold."""
+_LEDGE = 2e-5
+"""mm: what is left of a line to stand on when the body is shifted past its end."""
+_PAST = 1e-6
+"""mm: how far past."""
 _HIGHEST_LIFT = 0.5
 """mm: how far at most a way is raised over what it would graze."""
 _HIGHEST_HOP = 0.03
@@ -109,6 +115,7 @@ class Descent:
                 way, allowed = self._take(band, at, step, allowed)
                 if way:
                     break
+            way = way or self._past_ends(band, at, allowed)
             if not way:
                 break
             path += way
@@ -255,26 +262,69 @@ class Descent:
                 break
         return [], allowed
 
+    def _past_ends(self, band: Near, at: At, allowed: float) -> list[Spot]:
+        """A way on for a body that is held by the very end of a line, if that saves anything.
+
+        Where two corners all but meet, each is held off the other's side although getting past one
+        of them would do. So the body is shifted past the line's end, by a millionth or so, and
+        looks again from there.
+        """
+        pairs = band.pairs
+        count = pairs.lines
+        over = pairs.length - at.foot
+        short = np.minimum(at.foot, over)
+        held = (at.gap[:count] < 10.0 * CLEARANCE) & (np.abs(short) < _LEDGE)
+        cost = _square(self._lack(at.spot))
+        for index in np.flatnonzero(held & pairs.faces(at)[:count]).tolist():
+            forward = float(over[index]) < float(at.foot[index])
+            shifted = self._shifted(pairs, at, index, 1.0 if forward else -1.0)
+            if shifted is None:
+                continue
+            for step in self._steps(pairs, shifted, allowed):
+                way, _ = self._take(band, shifted, step, allowed)
+                if way and _square(self._lack(way[-1])) < cost - _WORTH:
+                    return [shifted.spot, *way]
+        return []
+
+    def _shifted(self, pairs: Pairs, at: At, index: int, forward: float) -> At | None:
+        """The body just past an end of line pair `index`, if the way there is free."""
+        near = np.flatnonzero(pairs.faces(at) & pairs.front(at) & (at.gap < _LEDGE))
+        spaces = self._spaces(pairs, at, near, CLEARANCE)
+        rx, ry = self._arm(at.spot)
+        along = pairs.line_rows[index, 1] @ at.spot.jacobian * forward
+        left = float(pairs.length[index] - at.foot[index]) if forward > 0.0 else at.foot[index]
+        turn = (along[2] + along[0] * ry - along[1] * rx) / self.hand_reach
+        past = np.array([[along[0], along[1], turn, float(left) + _PAST]])
+        solved = project((0.0, 0.0, 0.0), np.concatenate((spaces, past)))
+        if solved is None or self._length(solved[0]) > 10.0 * _LEDGE:
+            return None
+        end = self._restored(pairs, at, self._moved(at.spot, solved[0]))
+        if end is None or dip(pairs, at, end, self._reach)[0] > 0.0:
+            return None
+        return end
+
     def _restored(self, pairs: Pairs, start: At, spot: Spot) -> At | None:
         """The nearest spot to `spot` where every pair that was clear before is clear."""
         front = pairs.front(start)
         at = pairs.at(spot)
         for _ in range(8):
-            low = np.flatnonzero((at.gap < 0.5 * CLEARANCE) & front & pairs.faces(at))
-            if not low.size:
+            facing = front & pairs.faces(at)
+            low = np.flatnonzero(facing & (at.gap < 0.5 * CLEARANCE))
+            passed = [i for i in low.tolist() if _round_the_corner(pairs, at, i, facing)]
+            if low.size == len(passed):
                 return at
-            near = np.flatnonzero((at.gap < 0.05) & front & pairs.faces(at))
+            facing[passed] = False
+            near = np.flatnonzero(facing & (at.gap < 0.05))
             solved = project((0.0, 0.0, 0.0), self._spaces(pairs, at, near, CLEARANCE))
-            if solved is None:
-                return None
-            if self._length(solved[0]) > 3.0:
+            if solved is None or self._length(solved[0]) > _FARTHEST_BACK:
                 return None
             at = pairs.at(self._moved(at.spot, solved[0]))
         return None
 
     def _clear(self, pairs: Pairs, start: At, end: At) -> bool:
-        front = pairs.front(start)
-        return not bool(((end.gap < 0.5 * CLEARANCE) & front & pairs.faces(end)).any())
+        facing = pairs.front(start) & pairs.faces(end)
+        low = np.flatnonzero(facing & (end.gap < 0.5 * CLEARANCE)).tolist()
+        return all(_round_the_corner(pairs, end, index, facing) for index in low)
 
     def _way(self, pairs: Pairs, start: At, end: At) -> list[Spot]:
         """The spots that lead from `start` to `end`, raised where the straight way would dip."""
@@ -324,23 +374,21 @@ def _raised(spot: Spot, lift: Vec, rise: float) -> Spot:
 def _entered(pairs: Pairs, at: At) -> bool:
     """Whether the spot stands in steel by a hair: more than rounding, less than a thousandth."""
     facing = pairs.faces(at)
-    behind = np.flatnonzero((at.gap < -HAIR) & (at.gap > -1e-3) & facing)
-    if not behind.size:
-        return False
-    before = np.flatnonzero((at.gap >= 0.0) & (at.gap < 1e-3) & facing)
-    return any(not _round_the_corner(pairs, at, int(index), before) for index in behind)
+    behind = np.flatnonzero((at.gap < -HAIR) & (at.gap > -1e-3) & facing).tolist()
+    return any(not _round_the_corner(pairs, at, index, facing) for index in behind)
 
 
-def _round_the_corner(pairs: Pairs, at: At, index: int, before: NDArray[np.intp]) -> bool:
+def _round_the_corner(pairs: Pairs, at: At, index: int, facing: NDArray[np.bool_]) -> bool:
     """Whether a point that is behind one side of a sharp corner lies before the other, nearer."""
     depth = -float(at.gap[index])
+    if depth <= 0.0:
+        return False
+    before = np.flatnonzero(facing & (at.gap >= 0.0) & (at.gap < depth))
+    if not before.size:
+        return False
     x, y = pairs.meeting(at, index)
-    for other in before.tolist():
-        if float(at.gap[other]) < depth:
-            u, v = pairs.meeting(at, other)
-            if math.hypot(u - x, v - y) < 3.0 * depth:
-                return True
-    return False
+    meetings = (pairs.meeting(at, other) for other in before.tolist())
+    return any(math.hypot(u - x, v - y) < 3.0 * depth for u, v in meetings)
 
 
 def _square(triple: Triple) -> float:

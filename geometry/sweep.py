@@ -9,6 +9,7 @@ Where it is, the features meet only if the place of meeting lies on both of them
 from __future__ import annotations
 
 import math
+from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
@@ -16,6 +17,9 @@ from numpy.typing import NDArray
 from geometry.pairs import At, Pairs, Spot
 
 __all__ = ["dip", "middle", "travel"]
+
+_SPAN = 50.0
+"""mm: about how far fixed features lie from the moving frame's origin while they matter."""
 
 _EDGE = 1e-9
 """mm by which a feature's ends are stretched, so that nothing slips between two of them."""
@@ -55,37 +59,70 @@ def dip(pairs: Pairs, start: At, end: At, reach: float) -> tuple[float, list[int
         0.0 and nothing if the move is proved free; else a bound of the depth and the pairs that
         may meet.
     """
-    dturn = end.spot.turn - start.spot.turn
-    shift = math.hypot(end.spot.x - start.spot.x, end.spot.y - start.spot.y)
-    # Widest bow of any offset: centripetal plus Coriolis, over eight.
-    bow = ((reach + 50.0) * dturn * dturn + 2.0 * shift * abs(dturn)) / 8.0
+    a, b = start.spot, end.spot
+    dturn = b.turn - a.turn
+    shift = math.hypot(b.x - a.x, b.y - a.y)
     depth, guilty = 0.0, []
-    for index in _doubtful(pairs, start, end, bow, shift + reach * abs(dturn)):
-        if index < pairs.lines:
-            found = _line_dip(pairs, start, end, index, dturn, bow)
-        else:
-            found = _circle_dip(pairs, start, end, index - pairs.lines, dturn, bow)
+    for index, line in _doubtful_lines(pairs, start, end, shift):
+        found = _line_dip(pairs, start, end, line)
         if found > 0.0:
             depth = max(depth, found)
             guilty.append(index)
+    # Widest bow of any circle pair's products: centripetal plus Coriolis, over eight.
+    bow = ((reach + _SPAN) * dturn * dturn + 2.0 * shift * abs(dturn)) / 8.0
+    for index in _doubtful_circles(pairs, start, end, bow, shift + reach * abs(dturn)):
+        found = _circle_dip(pairs, start, end, index, dturn, bow)
+        if found > 0.0:
+            depth = max(depth, found)
+            guilty.append(index + pairs.lines)
     return depth, guilty
 
 
-def _doubtful(pairs: Pairs, start: At, end: At, bow: float, move: float) -> list[int]:
-    """The pairs that offsets at both ends and the length of the move do not clear at once."""
-    low, high = np.minimum(start.gap, end.gap), np.maximum(start.gap, end.gap)
+@dataclass(frozen=True, slots=True)
+class _Crossing:
+    """A line pair on a move: which, how offset and foot bend, and how far both may err (mm)."""
+
+    index: int
+    bend: float
+    foot_bend: float
+    error: float
+
+
+def _doubtful_lines(pairs: Pairs, start: At, end: At, shift: float) -> list[tuple[int, _Crossing]]:
+    """The line pairs whose offset may fall below zero on the way."""
     count = pairs.lines
-    # A line that is behind at both ends by more than the bow is never crossed.
-    lines = (low[:count] < bow) & (high[:count] > -bow)
-    low, high, outside = low[count:], high[count:], pairs.sign > 0.0
+    a, b = start.spot, end.spot
+    dturn = b.turn - a.turn
+    bends = pairs.line_rows[:, :2] @ middle(a, b).bend(b.x - a.x, b.y - a.y, dturn)
+    # The second derivative is taken at the middle; what the third makes of it, for every pair at
+    # the distance of its own points (a flat crown's centre is metres away).
+    arms = np.hypot(pairs.line_rows[:, 0, 2], pairs.line_rows[:, 0, 3]) + math.hypot(a.x, a.y)
+    errors = (arms * abs(dturn) ** 3 + 3.0 * shift * dturn * dturn) / 48.0
+    low, high = (
+        np.minimum(start.gap[:count], end.gap[:count]),
+        np.maximum(start.gap[:count], end.gap[:count]),
+    )
+    sag = np.abs(bends[:, 0]) / 8.0 + errors
+    # A line that is behind all the way is never crossed.
+    doubtful = np.flatnonzero((low < sag) & (high > -sag))
+    return [
+        (i, _Crossing(i, float(bends[i, 0]), float(bends[i, 1]), float(errors[i])))
+        for i in doubtful.tolist()
+    ]
+
+
+def _doubtful_circles(pairs: Pairs, start: At, end: At, bow: float, move: float) -> list[int]:
+    """The circle pairs that offsets at both ends and the length of the move do not clear."""
+    count = pairs.lines
+    first, last, outside = start.gap[count:], end.gap[count:], pairs.sign > 0.0
+    low, high = np.minimum(first, last), np.maximum(first, last)
     # A disc is entered on a chord from outside; a hollow is left on one from inside.
-    near = low + high < 2.0 * bow + move
-    entered = outside & near & (start.gap[count:] >= 0.0)
+    entered = outside & (first >= 0.0) & (low + high < 2.0 * bow + move)
     left = ~outside & (low < bow) & (high > -bow - move)
     circles = np.flatnonzero(entered | left)
     if circles.size > 4:
         circles = circles[_chords_meet(pairs, start, end, circles)]
-    return [*np.flatnonzero(lines).tolist(), *(circles + count).tolist()]
+    return [int(i) for i in circles]
 
 
 def _chords_meet(pairs: Pairs, start: At, end: At, circles: NDArray[np.intp]) -> NDArray[np.bool_]:
@@ -105,40 +142,48 @@ def _chords_meet(pairs: Pairs, start: At, end: At, circles: NDArray[np.intp]) ->
     return np.where(pairs.sign[circles] > 0.0, near, out & near)
 
 
-def _bend(pairs: Pairs, start: At, end: At, index: int) -> float:
-    """Second derivative of a line pair's offset along the move, at its middle."""
-    a, b = start.spot, end.spot
-    v2 = middle(a, b).bend(b.x - a.x, b.y - a.y, b.turn - a.turn)
-    return float(pairs.offset[index] @ v2)
-
-
-def _line_dip(pairs: Pairs, start: At, end: At, index: int, dturn: float, bow: float) -> float:
+def _line_dip(pairs: Pairs, start: At, end: At, line: _Crossing) -> float:
+    index, error = line.index, line.error
     g0, g1 = float(start.gap[index]), float(end.gap[index])
-    bend = _bend(pairs, start, end, index) if dturn else 0.0
-    # The bend itself changes along the move by no more than the turn's own share of it.
-    sag = max(0.0, bend) * (1.0 + abs(dturn)) / 8.0 + abs(bend * dturn) / 8.0
-    if min(g0, g1) >= sag or (g0 < 0.0 and g1 < 0.0):
-        return 0.0
+    # Offset along the move: g0 + slope t + bend / 2 t^2.
+    slope = g1 - g0 - line.bend / 2.0
+    share, least = _crossing(g0, slope, line.bend), _lowest(slope, line.bend)
+    lowest = g0 + slope * least + line.bend / 2.0 * least * least
+    if share is None:
+        # Behind from the first and never before it, or before it all the way: nothing is crossed.
+        if g0 < 0.0 or lowest >= error:
+            return 0.0
+        share = least
     s0, s1 = float(start.foot[index]), float(end.foot[index])
-    length = float(pairs.length[index])
-    if g0 < 0.0:
-        # From behind to before: from a free start that is possible only past the line's ends.
-        return 0.0
-    if g1 >= 0.0:
-        at_low, at_high = min(s0, s1) - sag, max(s0, s1) + sag
-        depth = sag - min(g0, g1)
-    else:
-        share = g0 / (g0 - g1)
-        at = s0 + (s1 - s0) * share
-        # Where the offset is bowed, the crossing lies somewhat earlier or later.
-        play = _EDGE + abs(s1 - s0) * min(1.0, sag / (g0 - g1)) + bow
-        at_low, at_high = at - play, at + play
-        depth = sag - g1
-    if at_high < -_EDGE or at_low > length + _EDGE:
+    foot_slope = s1 - s0 - line.foot_bend / 2.0
+    at = s0 + foot_slope * share + line.foot_bend / 2.0 * share * share
+    # An offset that is out by the error is crossed so much earlier or later.
+    steep = abs(slope + line.bend * share)
+    late = min(1.0, error / steep) if steep > 0.0 else 1.0
+    play = _EDGE + error + (abs(foot_slope) + abs(line.foot_bend)) * late
+    if at + play < 0.0 or at - play > float(pairs.length[index]):
         return 0.0
     if float(pairs.disc_radius[index]) > 0.0 and not _in_cone(pairs, start, end, index):
         return 0.0
-    return depth
+    return error - lowest
+
+
+def _crossing(g0: float, slope: float, bend: float) -> float | None:
+    """Where on the move (0 to 1) an offset falls through zero; None if nowhere."""
+    inner = slope * slope - 2.0 * bend * g0
+    if inner < 0.0 or (slope >= 0.0 and bend >= 0.0):
+        return None
+    # Of the two roots the one where the offset falls, in the form that loses no digits.
+    root = math.sqrt(inner)
+    fall = 2.0 * g0 / (root - slope) if slope < 0.0 else -(slope + root) / bend
+    return fall if 0.0 <= fall <= 1.0 else None
+
+
+def _lowest(slope: float, bend: float) -> float:
+    """Where on the move (0 to 1) an offset is least."""
+    if bend > 0.0 and 0.0 < -slope < bend:
+        return -slope / bend
+    return 0.0 if slope + bend / 2.0 >= 0.0 else 1.0
 
 
 def _in_cone(pairs: Pairs, start: At, end: At, index: int) -> bool:
