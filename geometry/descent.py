@@ -23,6 +23,10 @@ _FIRST_STEP = 0.8
 """mm: what the first step is let, and what is looked around for; it doubles while it is used up."""
 _SHORTEST_STEP = 1e-5
 """mm: a step cut below this is no step."""
+_STILL = 1e-11
+"""mm squared: a step whose square is below this goes nowhere."""
+_LEAST_FALL = 0.002
+"""How far the cost must bend down, beside its own bend of 1, for a balance to be unstable."""
 _MOST_CUTS = 24
 """How often a step is halved before it is given up."""
 _WORTH = 1e-7
@@ -165,6 +169,11 @@ class Descent:
             return []
         step, held = solved
         if _gain(lack, step) < _WORTH:
+            if held and _square(step) > _STILL:
+                # A slope so slight that only its own bend tells how far down it goes.
+                bent = self._bent(pairs, at, lack, spaces, near, held)
+                if bent is not None:
+                    return [bent]
             off = self._escape(pairs, at, near, held)
             return [off] if off is not None else []
         bent = self._bent(pairs, at, lack, spaces, near, held) if held else None
@@ -194,7 +203,7 @@ class Descent:
         """The step again, with the curvature of the pairs that hold the body."""
         values, vectors = np.linalg.eigh(self._hessian(pairs, at, near, held))
         # Where the cost bends down the size of the bend still says how far to trust the slope.
-        stretch = vectors / np.sqrt(np.maximum(np.abs(values), 0.05))
+        stretch = vectors / np.sqrt(np.maximum(np.abs(values), 0.01))
         bent = spaces.copy()
         bent[:, :3] = spaces[:, :3] @ stretch
         aim_x, aim_y, aim_z = (np.array(lack) @ stretch).tolist()
@@ -232,7 +241,7 @@ class Descent:
         rows = self._spaces(pairs, at, near[list(held)], CLEARANCE)[:, :3]
         free = np.linalg.svd(rows)[2][len(held) :]
         values, vectors = np.linalg.eigh(free @ hessian @ free.T)
-        if values[0] > -0.02:
+        if values[0] > -_LEAST_FALL:
             return None
         way = vectors[:, 0] @ free
         # Either side is as good; the first coordinate that differs decides, so that it repeats.
