@@ -202,7 +202,7 @@ def touches(fixed: Body, moving: Body, pose: Pose, within: float = CONTACT) -> t
     spot = _spot(pose)
     pairs = near(all_pairs(fixed, _laid(moving, pose)), spot, within).pairs
     at = pairs.at(spot)
-    close = (abs(at.gap) <= within) & pairs.faces(at)
+    close = (abs(at.gap) <= within) & at.facing
     found: list[Touch] = []
     for index in close.nonzero()[0].tolist():
         moving_piece, fixed_piece = pairs.name(index)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -42,6 +43,14 @@ _HIGHEST_LIFT = 0.5
 _HIGHEST_HOP = 0.03
 """mm: roughness that a way may lead over, rather than along each of its flanks."""
 _MOST_STEPS = 2000
+
+
+class _Taken(NamedTuple):
+    """A step that was taken: the spots it led over, the pairs at its end, how far the next may."""
+
+    way: list[Spot]
+    end: At
+    allowed: float
 
 
 @dataclass(eq=False)
@@ -114,19 +123,22 @@ class Descent:
         if _entered(band.pairs, at):
             return path
         for _ in range(_MOST_STEPS):
-            way: list[Spot] = []
-            for step in self._steps(band.pairs, at, allowed):
-                way, allowed = self._take(band, at, step, allowed)
-                if way:
-                    break
-            way = way or self._past_ends(band, at, allowed)
-            if not way:
+            taken = self._go(band, at, allowed)
+            if taken is None:
                 break
+            way, end, allowed = taken
             path += way
-            spot = way[-1]
-            band = self._near(spot, allowed)
-            at = band.pairs.at(spot)
+            before, band = band, self._near(way[-1], allowed)
+            at = end if band is before else band.pairs.at(way[-1])
         return path
+
+    def _go(self, band: Near, at: At, allowed: float) -> _Taken | None:
+        """The first step that pays, or a way past a line's end; None at rest."""
+        for step in self._steps(band.pairs, at, allowed):
+            taken = self._take(band, at, step, allowed)
+            if taken is not None:
+                return taken
+        return self._past_ends(band, at, allowed)
 
     def turn(self, spot: Spot, angle: float) -> list[Spot]:
         """Return the spots of a turn by `angle` about the grab, as far as steel lets it."""
@@ -162,7 +174,7 @@ class Descent:
         """The steps that the pairs at hand leave open, best first; none at rest."""
         lack = self._lack(at.spot)
         # What lies farther off than the step may go can't stop it.
-        near = np.flatnonzero(pairs.faces(at) & pairs.front(at) & (at.gap < allowed))
+        near = np.flatnonzero(at.facing & pairs.front(at) & (at.gap < allowed))
         spaces = self._spaces(pairs, at, near, CLEARANCE)
         solved = project(lack, spaces)
         if solved is None:
@@ -249,7 +261,7 @@ class Descent:
         size = math.copysign(0.05, lead)
         return float(way[0] * size), float(way[1] * size), float(way[2] * size)
 
-    def _take(self, band: Near, at: At, step: Triple, allowed: float) -> tuple[list[Spot], float]:
+    def _take(self, band: Near, at: At, step: Triple, allowed: float) -> _Taken | None:
         """Try the step, shorter and shorter, until it pays and its way is free."""
         room = band.width - travel(band.middle, at.spot, self._reach)
         length = self._length(step)
@@ -260,18 +272,17 @@ class Descent:
             end = self._restored(band.pairs, at, self._moved(at.spot, part))
             if end is not None and travel(band.middle, end.spot, self._reach) <= band.width:
                 saved = cost - _square(self._lack(end.spot))
-                if saved > 0.2 * _WORTH:
-                    way = self._way(band.pairs, at, end)
-                    if way:
-                        # After a step that went as far as it might, look farther.
-                        grown = 2.0 * share * length
-                        return way, min(_LONGEST_STEP, max(_FIRST_STEP, grown))
+                way = self._way(band.pairs, at, end) if saved > 0.2 * _WORTH else []
+                if way:
+                    # After a step that went as far as it might, look farther.
+                    farther = max(_FIRST_STEP, 2.0 * share * length)
+                    return _Taken(way, end, min(_LONGEST_STEP, farther))
             share *= 0.5
             if share * length < _SHORTEST_STEP:
                 break
-        return [], allowed
+        return None
 
-    def _past_ends(self, band: Near, at: At, allowed: float) -> list[Spot]:
+    def _past_ends(self, band: Near, at: At, allowed: float) -> _Taken | None:
         """A way on for a body that is held by the very end of a line, if that saves anything.
 
         Where two corners all but meet, each is held off the other's side although getting past one
@@ -284,20 +295,20 @@ class Descent:
         short = np.minimum(at.foot, over)
         held = (at.gap[:count] < 10.0 * CLEARANCE) & (np.abs(short) < _LEDGE)
         cost = _square(self._lack(at.spot))
-        for index in np.flatnonzero(held & pairs.faces(at)[:count]).tolist():
+        for index in np.flatnonzero(held & at.facing[:count]).tolist():
             forward = float(over[index]) < float(at.foot[index])
             shifted = self._shifted(pairs, at, index, 1.0 if forward else -1.0)
             if shifted is None:
                 continue
             for step in self._steps(pairs, shifted, allowed):
-                way, _ = self._take(band, shifted, step, allowed)
-                if way and _square(self._lack(way[-1])) < cost - _WORTH:
-                    return [shifted.spot, *way]
-        return []
+                taken = self._take(band, shifted, step, allowed)
+                if taken is not None and _square(self._lack(taken.way[-1])) < cost - _WORTH:
+                    return taken._replace(way=[shifted.spot, *taken.way])
+        return None
 
     def _shifted(self, pairs: Pairs, at: At, index: int, forward: float) -> At | None:
         """The body just past an end of line pair `index`, if the way there is free."""
-        near = np.flatnonzero(pairs.faces(at) & pairs.front(at) & (at.gap < _LEDGE))
+        near = np.flatnonzero(at.facing & pairs.front(at) & (at.gap < _LEDGE))
         spaces = self._spaces(pairs, at, near, CLEARANCE)
         rx, ry = self._arm(at.spot)
         along = pairs.line_rows[index, 1] @ at.spot.jacobian * forward
@@ -317,7 +328,7 @@ class Descent:
         front = pairs.front(start)
         at = pairs.at(spot)
         for _ in range(8):
-            facing = front & pairs.faces(at)
+            facing = front & at.facing
             low = np.flatnonzero(facing & (at.gap < 0.5 * CLEARANCE))
             passed = [i for i in low.tolist() if _round_the_corner(pairs, at, i, facing)]
             if low.size == len(passed):
@@ -331,7 +342,7 @@ class Descent:
         return None
 
     def _clear(self, pairs: Pairs, start: At, end: At) -> bool:
-        facing = pairs.front(start) & pairs.faces(end)
+        facing = pairs.front(start) & end.facing
         low = np.flatnonzero(facing & (end.gap < 0.5 * CLEARANCE)).tolist()
         return all(_round_the_corner(pairs, end, index, facing) for index in low)
 
@@ -382,7 +393,7 @@ def _raised(spot: Spot, lift: Vec, rise: float) -> Spot:
 
 def _entered(pairs: Pairs, at: At) -> bool:
     """Whether the spot stands in steel by a hair: more than rounding, less than a thousandth."""
-    facing = pairs.faces(at)
+    facing = at.facing
     behind = np.flatnonzero((at.gap < -HAIR) & (at.gap > -1e-3) & facing).tolist()
     return any(not _round_the_corner(pairs, at, index, facing) for index in behind)
 

@@ -15,6 +15,9 @@ __all__ = ["all_pairs"]
 
 Floats = NDArray[np.float64]
 
+_CONE = 1e-6
+"""Slack of the normal cones, in cosines: a flush edge's normal lies on the border of a cone."""
+
 _ANY = -2.0
 """Cosine of a cone that holds every direction."""
 
@@ -98,7 +101,8 @@ def _on_fixed_lines(lines: Lines, mover: Features) -> _Part:
     values = (
         _spread(lines.length, shape, 1),
         _spread(discs.radius, shape, 0),
-        _spread(discs.cos_half, shape, 0),
+        _spread(_open_corners(discs) - _CONE, shape, 0),
+        _spread(np.hypot(*discs.centre.T), shape, 0),
     )
     names = _names(discs.names, lines.names)
     return names, np.stack((*rows, cone), axis=1), np.stack(values, axis=1)
@@ -123,7 +127,8 @@ def _on_moving_lines(lines: Lines, still: Features) -> _Part:
     values = (
         _spread(lines.length, shape, 0),
         _spread(discs.radius, shape, 1),
-        _spread(discs.cos_half, shape, 1),
+        _spread(_open_corners(discs) - _CONE, shape, 1),
+        _spread(np.hypot(*discs.centre.T), shape, 1),
     )
     names = _names(lines.names, discs.names)
     return names, np.stack((*rows, cone), axis=1), np.stack(values, axis=1)
@@ -168,14 +173,18 @@ def _circles(
 
 
 def _discs_apart(fixed: Discs, moving: Discs) -> _Part:
-    cones = fixed.cos_half, moving.cos_half
+    cones = fixed.cos_half - _CONE, moving.cos_half - _CONE
     radius = moving.radius[:, None] + fixed.radius
     return _circles(fixed, moving, (1.0, 1.0, -1.0), cones, radius, fixed.radius)
 
 
 def _open_corners(discs: Discs) -> Floats:
-    """Cones in which a corner counts whatever its direction: inside a hollow it can't be behind."""
+    """Cones in which a corner counts whatever its direction: before a side it can't be behind."""
     return np.where(discs.radius > 0.0, discs.cos_half, _ANY)
+
+
+# No slack for a hollow's span: where it ends in a corner, air lies on either side of the corner,
+# and a point that faced both sides at once would be held by one that it can leave.
 
 
 def _in_fixed_hollows(fixed: Hollows, moving: Discs) -> _Part:

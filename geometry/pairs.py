@@ -29,9 +29,6 @@ HAIR = 1e-6
 _HAIR_OFF_END = 2e-6
 _ROUNDING = 1e-9
 
-_CONE = 1e-6
-"""Slack of the normal cones, in cosines: a flush edge's normal lies on the border of a cone."""
-
 
 @dataclass(frozen=True, slots=True)
 class Spot:
@@ -98,7 +95,8 @@ class At:
 
     `gap` (n,): signed offset in mm, lines first, then circles. `foot` (n_lines,): where along the
     line; `disc_dot`: the contact direction against the disc's cone. `dx`, `dy`, `away`
-    (n_circles,): offset of the moving centre from the fixed one.
+    (n_circles,): offset of the moving centre from the fixed one. `facing` (n,): whether the two
+    features truly face each other.
     """
 
     spot: Spot
@@ -110,6 +108,7 @@ class At:
     away: Floats
     fixed_dot: Floats
     moving_dot: Floats
+    facing: Bools
 
 
 @dataclass(frozen=True, eq=False)
@@ -117,8 +116,9 @@ class Pairs:
     """A set of feature pairs in matrix form.
 
     `line_rows` (n, 3, 7): a line pair's offset (less the disc's radius), the place of its foot, and
-    the contact direction's product with the middle of the disc's cone. `line_values` (n, 3): the
-    line's length, the disc's radius, the cosine of half its cone.
+    the contact direction's product with the middle of the disc's cone. `line_values` (n, 4): the
+    line's length, the disc's radius, the cosine of half its cone, and how far (mm) the disc's
+    centre lies from its own frame's origin.
 
     `circle_rows` (n, 4, 7): a circle pair's centre offset in x and in y, and the contact
     direction's product with the middles of the fixed and the moving cone (times the distance of
@@ -157,6 +157,11 @@ class Pairs:
     def disc_cos(self) -> Floats:
         """Cosines of half the cones of the discs against lines."""
         return self.line_values[:, 2]
+
+    @property
+    def disc_arm(self) -> Floats:
+        """How far the discs against lines lie from their own frame's origin, mm."""
+        return self.line_values[:, 3]
 
     @property
     def sign(self) -> Floats:
@@ -203,20 +208,17 @@ class Pairs:
         dx, dy = circles[:, 0], circles[:, 1]
         away = np.hypot(dx, dy)
         gap = np.concatenate((lines[:, 0], self.sign * (away - self.radius)))
-        return At(spot, gap, lines[:, 1], lines[:, 2], dx, dy, away, circles[:, 2], circles[:, 3])
-
-    def faces(self, at: At) -> Bools:
-        """Whether each pair's features truly face each other at the evaluated spot."""
-        on_line = (at.foot >= -1e-9) & (at.foot <= self.length + 1e-9)
-        rounds = self.disc_radius > 0.0
-        on_line &= ~rounds | (at.disc_dot >= self.disc_cos - _CONE)
-        # Not so for a hollow: where it ends in a corner, air lies on either side of the corner,
-        # and a point that faced both sides at once would be held by one that it can leave.
-        slack = np.where(self.sign > 0.0, _CONE, 0.0)
-        in_cones = (at.fixed_dot >= (self.fixed_cos - slack) * at.away) & (
-            at.moving_dot >= (self.moving_cos - slack) * at.away
+        foot, disc_dot = lines[:, 1], lines[:, 2]
+        in_fixed, in_moving = circles[:, 2], circles[:, 3]
+        facing = np.concatenate(
+            (
+                (foot >= -_ROUNDING)
+                & (foot <= self.length + _ROUNDING)
+                & (disc_dot >= self.disc_cos),
+                (in_fixed >= self.fixed_cos * away) & (in_moving >= self.moving_cos * away),
+            )
         )
-        return np.concatenate((on_line, in_cones))
+        return At(spot, gap, foot, disc_dot, dx, dy, away, in_fixed, in_moving, facing)
 
     def front(self, at: At) -> Bools:
         """Whether each pair's features are on the right side of each other, give or take a hair.
@@ -224,13 +226,15 @@ class Pairs:
         A hair (a millionth of a millimetre) is given well within the features only. At a corner a
         point that is under one side is often a hair behind the other, and free all the same.
         """
+        sides: Bools = at.gap >= -_ROUNDING
+        if not ((at.gap < -_ROUNDING) & (at.gap >= -HAIR)).any():
+            return sides
         within = (at.foot >= _HAIR_OFF_END) & (at.foot <= self.length - _HAIR_OFF_END)
         in_cones = (at.fixed_dot - self.fixed_cos * at.away >= _HAIR_OFF_END) & (
             at.moving_dot - self.moving_cos * at.away >= _HAIR_OFF_END
         )
         inside = np.concatenate((within, in_cones))
-        sides: Bools = (at.gap >= -_ROUNDING) | (inside & (at.gap >= -HAIR))
-        return sides
+        return sides | (inside & (at.gap >= -HAIR))
 
     def floor(self, at: At) -> Floats:
         """A lower bound (mm) of the distance between the two features of each pair."""

@@ -96,7 +96,7 @@ def _doubtful_lines(pairs: Pairs, start: At, end: At, shift: float) -> list[tupl
     bends = pairs.line_rows[:, :2] @ middle(a, b).bend(b.x - a.x, b.y - a.y, dturn)
     # The second derivative is taken at the middle; what the third makes of it, for every pair at
     # the distance of its own points (a flat crown's centre is metres away).
-    arms = np.hypot(pairs.line_rows[:, 0, 2], pairs.line_rows[:, 0, 3]) + math.hypot(a.x, a.y)
+    arms = pairs.disc_arm + math.hypot(a.x, a.y)
     errors = (arms * abs(dturn) ** 3 + 3.0 * shift * dturn * dturn) / 48.0
     low, high = (
         np.minimum(start.gap[:count], end.gap[:count]),
