@@ -12,7 +12,7 @@ from numpy.typing import NDArray
 from geometry.curves import Vec
 from geometry.nearby import Near, near
 from geometry.pairs import HAIR, At, Pairs, Spot
-from geometry.projection import Triple, project
+from geometry.projection import Triple, factor, project, stretching
 from geometry.sweep import dip, middle, travel
 from geometry.tolerances import CLEARANCE
 
@@ -30,6 +30,8 @@ _LEAST_FALL = 0.002
 """How far the cost must bend down, beside its own bend of 1, for a balance to be unstable."""
 _MOST_CUTS = 24
 """How often a step is halved before it is given up."""
+_STRIDE = 3
+"""Steps from which the way of a longer one is taken."""
 _WORTH = 1e-7
 """mm squared: a step that promises less than this is not worth taking; the body rests."""
 _FARTHEST_BACK = 3.0
@@ -122,15 +124,28 @@ class Descent:
         at = band.pairs.at(spot)
         if _entered(band.pairs, at):
             return path
+        trail = [self._held(spot)]
         for _ in range(_MOST_STEPS):
-            taken = self._go(band, at, allowed)
+            taken = self._leap(band, at, trail, allowed) or self._go(band, at, allowed)
             if taken is None:
                 break
             way, end, allowed = taken
             path += way
+            trail.append(self._held(way[-1]))
             before, band = band, self._near(way[-1], allowed)
             at = end if band is before else band.pairs.at(way[-1])
         return path
+
+    def _leap(self, band: Near, at: At, trail: list[Triple], allowed: float) -> _Taken | None:
+        """Farther the way that the last few steps went, now and then, over roughness of a trace.
+
+        Facet by facet a body would crawl over a scanned face; its crawl shows where it goes.
+        """
+        if len(trail) < 2 * _STRIDE or len(trail) % _STRIDE:
+            return None
+        now, then = trail[-1], trail[-1 - _STRIDE]
+        step = (3.0 * (now[0] - then[0]), 3.0 * (now[1] - then[1]), 3.0 * (now[2] - then[2]))
+        return self._take(band, at, step, allowed, cuts=2)
 
     def _go(self, band: Near, at: At, allowed: float) -> _Taken | None:
         """The first step that pays, or a way past a line's end; None at rest."""
@@ -213,9 +228,7 @@ class Descent:
         held: dict[int, float],
     ) -> Triple | None:
         """The step again, with the curvature of the pairs that hold the body."""
-        values, vectors = np.linalg.eigh(self._hessian(pairs, at, near, held))
-        # Where the cost bends down the size of the bend still says how far to trust the slope.
-        stretch = vectors / np.sqrt(np.maximum(np.abs(values), 0.01))
+        stretch = stretching(self._hessian(pairs, at, near, held))
         bent = spaces.copy()
         bent[:, :3] = spaces[:, :3] @ stretch
         aim_x, aim_y, aim_z = (np.array(lack) @ stretch).tolist()
@@ -249,8 +262,12 @@ class Descent:
         """A small step off an unstable balance, or None if the rest is a true one."""
         if not held or len(held) > 2:
             return None
-        hessian = np.array(self._hessian(pairs, at, near, held))
-        rows = self._spaces(pairs, at, near[list(held)], CLEARANCE)[:, :3]
+        bends = self._hessian(pairs, at, near, held)
+        if factor(bends, _LEAST_FALL) is not None:
+            # It bends up every way, whatever holds it.
+            return None
+        hessian = np.array(bends)
+        rows = self._spaces(pairs, at, near[sorted(held)], CLEARANCE)[:, :3]
         free = np.linalg.svd(rows)[2][len(held) :]
         values, vectors = np.linalg.eigh(free @ hessian @ free.T)
         if values[0] > -_LEAST_FALL:
@@ -261,13 +278,15 @@ class Descent:
         size = math.copysign(0.05, lead)
         return float(way[0] * size), float(way[1] * size), float(way[2] * size)
 
-    def _take(self, band: Near, at: At, step: Triple, allowed: float) -> _Taken | None:
+    def _take(
+        self, band: Near, at: At, step: Triple, allowed: float, cuts: int = _MOST_CUTS
+    ) -> _Taken | None:
         """Try the step, shorter and shorter, until it pays and its way is free."""
         room = band.width - travel(band.middle, at.spot, self._reach)
         length = self._length(step)
         share = min(1.0, min(room, allowed) / length) if length else 1.0
         cost = _square(self._lack(at.spot))
-        for _ in range(_MOST_CUTS):
+        for _ in range(cuts):
             part = (step[0] * share, step[1] * share, step[2] * share)
             end = self._restored(band.pairs, at, self._moved(at.spot, part))
             if end is not None and travel(band.middle, end.spot, self._reach) <= band.width:

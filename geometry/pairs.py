@@ -244,18 +244,22 @@ class Pairs:
         return np.concatenate((near, np.abs(at.gap[count:])))
 
     def slopes(self, at: At, which: Ints) -> Floats:
-        """Gradients of the gaps of pairs `which` with respect to (x, y, turn), shape (k, 3)."""
-        count = self.lines
+        """Gradients of the gaps of pairs `which` with respect to (x, y, turn), shape (k, 3).
+
+        `which` is in rising order.
+        """
         jacobian = at.spot.jacobian
-        on_line = which < count
+        # Pairs come in order, lines first.
+        split = int(np.searchsorted(which, self.lines))
         rows = np.empty((which.size, 3))
-        rows[on_line] = self.offset[which[on_line]] @ jacobian
-        circles = which[~on_line] - count
-        if circles.size:
-            ux = self.sign[circles] * at.dx[circles] / at.away[circles]
-            uy = self.sign[circles] * at.dy[circles] / at.away[circles]
+        if split:
+            rows[:split] = self.offset[which[:split]] @ jacobian
+        if split < which.size:
+            circles = which[split:] - self.lines
+            pull = self.sign[circles] / at.away[circles]
             offsets = self.circle_rows[circles, :2] @ jacobian
-            rows[~on_line] = ux[:, None] * offsets[:, 0] + uy[:, None] * offsets[:, 1]
+            ux, uy = pull * at.dx[circles], pull * at.dy[circles]
+            rows[split:] = ux[:, None] * offsets[:, 0] + uy[:, None] * offsets[:, 1]
         return rows
 
     def bend(self, at: At, which: int, move: tuple[float, float, float]) -> float:

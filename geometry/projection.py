@@ -9,13 +9,14 @@ faster than arrays.
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from itertools import combinations
 
 import numpy as np
 from numpy.typing import NDArray
 
-__all__ = ["Triple", "project"]
+__all__ = ["Triple", "factor", "project", "stretching"]
 
 Triple = tuple[float, float, float]
 _Row = list[float]
@@ -138,3 +139,52 @@ def _solve(gram: list[list[float]], right: list[float]) -> list[float] | None:
         (v * p + (a * i - c * c) * q + (b * c - a * f) * r) / det,
         (w * p + (b * c - a * f) * q + (a * e - b * b) * r) / det,
     ]
+
+
+def factor(matrix: list[list[float]], least: float) -> list[list[float]] | None:
+    """Return the lower Cholesky factor of a symmetric 3x3 matrix; None if a pivot is under `least`.
+
+    Examples
+    --------
+    >>> factor([[4.0, 2.0, 0.0], [2.0, 5.0, 0.0], [0.0, 0.0, 9.0]], 0.0)
+    [[2.0, 0.0, 0.0], [1.0, 2.0, 0.0], [0.0, 0.0, 3.0]]
+    >>> factor([[1.0, 0.0, 0.0], [0.0, -1.0, 0.0], [0.0, 0.0, 1.0]], 0.0) is None
+    True
+    """
+    (a, b, c), (_, d, e), (_, _, f) = matrix
+    if a <= least:
+        return None
+    l00 = math.sqrt(a)
+    l10, l20 = b / l00, c / l00
+    second = d - l10 * l10
+    if second <= least:
+        return None
+    l11 = math.sqrt(second)
+    l21 = (e - l20 * l10) / l11
+    third = f - l20 * l20 - l21 * l21
+    if third <= least:
+        return None
+    return [[l00, 0.0, 0.0], [l10, l11, 0.0], [l20, l21, math.sqrt(third)]]
+
+
+def stretching(matrix: list[list[float]]) -> NDArray[np.float64]:
+    """Return the change of variables, shape (3, 3), that makes a bent cost a plain square.
+
+    Where the matrix bends down, the size of the bend still says how far to trust a slope: it is
+    taken as bending up as much.
+
+    Examples
+    --------
+    >>> stretching([[4.0, 0.0, 0.0], [0.0, 1.0, 0.0], [0.0, 0.0, 16.0]]).diagonal().tolist()
+    [0.5, 1.0, 0.25]
+    """
+    lower = factor(matrix, 0.05)
+    if lower is None:
+        values, vectors = np.linalg.eigh(np.array(matrix))
+        bent: NDArray[np.float64] = vectors / np.sqrt(np.maximum(np.abs(values), 0.01))
+        return bent
+    # The transposed inverse of the lower factor.
+    (a, _, _), (b, c, _), (d, e, f) = lower
+    x, y = -b / (a * c), -e / (c * f)
+    z = (b * e - c * d) / (a * c * f)
+    return np.array([[1.0 / a, x, z], [0.0, 1.0 / c, y], [0.0, 0.0, 1.0 / f]])
