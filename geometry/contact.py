@@ -22,7 +22,7 @@ from geometry.curves import Vec
 from geometry.descent import Descent
 from geometry.nearby import near
 from geometry.pairing import all_pairs
-from geometry.pairs import Spot
+from geometry.pairs import At, Pairs, Spot
 from geometry.pose import Pose, wrap_degrees
 from geometry.tolerances import CONTACT
 
@@ -146,9 +146,9 @@ def drag(fixed: Body, moving: Body, pose: Pose, hand: Hand) -> Motion:
     # The wrist's angle is taken on the near side of the half turn.
     wanted = pose.radians + math.radians(wrap_degrees(hand.angle - pose.angle))
     descent = Descent(pairs, grab, (*hand.pointer, wanted), HAND_REACH)
-    spots = descent.run(_spot(pose))
+    spots, near_rest, at_rest = descent.run(_spot(pose))
     path = tuple(_pose(spot, pose) for spot in spots[1:])
-    return Motion((pose, *path), touches(fixed, moving, path[-1] if path else pose))
+    return Motion((pose, *path), _touching(near_rest, at_rest, CONTACT))
 
 
 def turn(fixed: Body, moving: Body, pose: Pose, about: Vec, degrees: float) -> Motion:
@@ -202,9 +202,9 @@ def touches(fixed: Body, moving: Body, pose: Pose, within: float = CONTACT) -> t
     spot = _spot(pose)
     pairs = near(all_pairs(fixed, _laid(moving, pose)), spot, within).pairs
     at = pairs.at(spot)
-    close = (abs(at.gap) <= within) & at.facing
-    found: list[Touch] = []
-    for index in close.nonzero()[0].tolist():
-        moving_piece, fixed_piece = pairs.name(index)
-        found.append(Touch(moving_piece, fixed_piece, pairs.meeting(at, index)))
-    return tuple(found)
+    return _touching(pairs, at, within)
+
+
+def _touching(pairs: Pairs, at: At, within: float) -> tuple[Touch, ...]:
+    close = ((abs(at.gap) <= within) & at.facing).nonzero()[0].tolist()
+    return tuple(Touch(*pairs.name(index), pairs.meeting(at, index)) for index in close)

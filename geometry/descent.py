@@ -116,14 +116,14 @@ class Descent:
 
     # -- the way ------------------------------------------------------------------------------
 
-    def run(self, spot: Spot) -> list[Spot]:
-        """Return the spots from `spot` to where the hand's pull comes to rest."""
+    def run(self, spot: Spot) -> tuple[list[Spot], Pairs, At]:
+        """Return the spots from `spot` to where the pull comes to rest, and the pairs there."""
         path = [spot]
         allowed = _FIRST_STEP
         band = self._near(spot, allowed)
         at = band.pairs.at(spot)
         if _entered(band.pairs, at):
-            return path
+            return path, band.pairs, at
         trail = [self._held(spot)]
         for _ in range(_MOST_STEPS):
             taken = self._leap(band, at, trail, allowed) or self._go(band, at, allowed)
@@ -134,7 +134,7 @@ class Descent:
             trail.append(self._held(way[-1]))
             before, band = band, self._near(way[-1], allowed)
             at = end if band is before else band.pairs.at(way[-1])
-        return path
+        return path, band.pairs, at
 
     def _leap(self, band: Near, at: At, trail: list[Triple], allowed: float) -> _Taken | None:
         """Farther the way that the last few steps went, now and then, over roughness of a trace.
@@ -370,12 +370,12 @@ class Descent:
         depth, guilty = dip(pairs, start, end, self._reach)
         if depth == 0.0:
             return [end.spot]
-        half = pairs.at(middle(start.spot, end.spot))
-        lift = _lift(pairs, half, guilty)
+        lift = _lift(pairs, start, guilty)
         if lift is None:
             return []
         # Over a bulge the tangents at both ends meet twice as high as the bulge stands out.
-        tent = self._over(pairs, start, [_raised(half.spot, lift, 2.5 * depth)], end)
+        half = middle(start.spot, end.spot)
+        tent = self._over(pairs, start, [_raised(half, lift, 2.5 * depth)], end)
         if tent or depth > _HIGHEST_HOP:
             return tent
         # Over roughness: up, across and down again.
