@@ -28,6 +28,9 @@ sample may fall short of the deepest point. Where a body is hollow or straight t
 corners and bulges go deepest, so there it is sampled only against deep crossings, by `_COARSE`."""
 _COARSE = 1e-2
 
+_TIE = 1e-9
+"""mm: distances that differ by less than this are equal."""
+
 _FREE = 1e-6
 """mm: standing in steel by less than this is standing on it."""
 
@@ -102,30 +105,33 @@ def signed_distance(body: Body, points: Floats) -> Floats:
     sign = np.ones(len(points))
     x, y = points[:, 0, None], points[:, 1, None]
 
-    def consider(distance: Floats, side: Floats) -> None:
+    def consider(distance: Floats, side: Floats, margin: float = 0.0) -> None:
         if distance.shape[1] == 0:
             return
         nearest = distance.argmin(axis=1)
         rows = np.arange(len(points))
         found = distance[rows, nearest]
-        closer = found < best
+        closer = found < best - margin
         best[closer] = found[closer]
         sign[closer] = side[rows, nearest][closer]
 
-    # Corners first: of two equal distances the corner's, found first, decides the side.
+    # Of two equal distances the one that is considered first decides the side: outward corners
+    # before the sides that meet in them, inward ones only where no side is as near.
     away = np.hypot(x - edges.corners[:, 0], y - edges.corners[:, 1])
-    consider(away, np.broadcast_to(edges.corner_convex, away.shape))
+    outward = edges.corner_convex > 0.0
+    consider(np.where(outward, away, np.inf), np.ones(away.shape))
     dx, dy = x - edges.line_start[:, 0], y - edges.line_start[:, 1]
     tx, ty = edges.line_along.T
     foot = dx * tx + dy * ty
     height = dx * ty - dy * tx
-    inside = (foot > 0.0) & (foot < edges.line_length)
+    inside = (foot > -_TIE) & (foot < edges.line_length + _TIE)
     consider(np.where(inside, np.abs(height), np.inf), np.where(height >= 0.0, 1.0, -1.0))
     dx, dy = x - edges.arc_centre[:, 0], y - edges.arc_centre[:, 1]
     far = np.hypot(dx, dy)
     inside = dx * edges.arc_middle[:, 0] + dy * edges.arc_middle[:, 1] > edges.arc_half * far
     height = (far - edges.arc_radius) * edges.arc_turn
     consider(np.where(inside, np.abs(height), np.inf), np.where(height >= 0.0, 1.0, -1.0))
+    consider(np.where(outward, np.inf, away), -np.ones(away.shape), margin=_TIE)
     signed: Floats = best * sign
     return signed
 

@@ -5,12 +5,24 @@ No Qt here: the first paint uses it before anything but Qt's barest is loaded.
 
 from __future__ import annotations
 
+from itertools import pairwise
 from typing import Final, NamedTuple
 
-__all__ = ["BAR", "Room", "Rooms", "room_for", "rooms_in"]
+__all__ = ["BAR", "LEAF", "LEAF_GAP", "SMALLEST_LEAF", "Box", "Room", "Rooms"]
+__all__ += ["leaf_places", "room_for", "rooms_in"]
+
+Box = tuple[int, int, int, int]
+"""x, y, width, height."""
 
 BAR: Final = 52
 """Height of the bar over every screen."""
+
+LEAF: Final = (78, 88)
+SMALLEST_LEAF: Final = (31, 44)
+"""Width and height that a leaf on the rack has where there is room, and that it needs."""
+
+LEAF_GAP: Final = 4
+"""Between two leaves."""
 
 COMPACT_WIDTH: Final = 1120
 COMPACT_HEIGHT: Final = 584
@@ -41,9 +53,9 @@ class Room(NamedTuple):
 class Rooms(NamedTuple):
     """Picture, strip and column as (x, y, width, height) in the window."""
 
-    picture: tuple[int, int, int, int]
-    foot: tuple[int, int, int, int]
-    side: tuple[int, int, int, int]
+    picture: Box
+    foot: Box
+    side: Box
 
 
 def room_for(width: int, height: int) -> Room:
@@ -78,3 +90,22 @@ def rooms_in(width: int, height: int) -> Rooms:
         (room.margin, top + upper + room.margin, left, room.foot),
         (left + 2 * room.margin, top, room.side, tall),
     )
+
+
+def leaf_places(width: int, height: int, count: int) -> list[Box]:
+    """Return where `count` leaves hang in a rack of that size: side by side, from the left.
+
+    Examples
+    --------
+    >>> leaf_places(500, 80, 12)[:2]
+    [(0, 0, 38, 80), (42, 0, 38, 80)]
+    >>> leaf_places(1200, 100, 12)[1]
+    (82, 6, 78, 88)
+    """
+    each = min(LEAF[0] + LEAF_GAP, (width + LEAF_GAP) / count)
+    tall = min(LEAF[1], height)
+    lefts = [round(index * each) for index in range(count + 1)]
+    return [
+        (left, (height - tall) // 2, after - left - LEAF_GAP, tall)
+        for left, after in pairwise(lefts)
+    ]

@@ -13,9 +13,9 @@ from geometry.curves import Vec
 from geometry.leaf import rack
 from trainer.bench import moves
 from trainer.bench.controller import BenchController
-from trainer.bench.ghost import LeafGhost
 from trainer.bench.state import cleaned
 from trainer.canvas.canvas import Canvas
+from trainer.ghost import LeafGhost
 
 __all__ = ["FINE_MOVE", "FINE_TURN", "Hands"]
 

@@ -7,85 +7,78 @@ from __future__ import annotations
 
 from typing import Final
 
-from PySide6.QtCore import QEvent, QPoint, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPoint, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QColor,
     QEnterEvent,
     QFont,
     QFontMetricsF,
     QKeyEvent,
-    QLinearGradient,
     QMouseEvent,
     QPainter,
     QPainterPath,
     QPaintEvent,
     QPen,
+    QPixmap,
+    QResizeEvent,
 )
-from PySide6.QtWidgets import QAbstractButton, QApplication, QHBoxLayout, QSizePolicy, QWidget
+from PySide6.QtWidgets import QAbstractButton, QApplication, QSizePolicy, QWidget
 
 from geometry.leaf import Edge, Leaf, rack
+from trainer.arrangement import LEAF, LEAF_GAP, SMALLEST_LEAF, leaf_places
 from trainer.bench.state import BenchState
+from trainer.hanging import Dress, hanging_picture, paint_hanging
 from trainer.look.tokens import LIGHT, Theme
 
-__all__ = ["LeafButton", "Rack", "leaf_outline"]
+__all__ = ["LeafButton", "Rack", "dress_of", "mark_outline"]
 
-_WIDEST: Final = 78
-_NARROWEST: Final = 31
-_HEIGHT: Final = 88
+_MARK: Final = 20
+"""Pixels: the mark's full size."""
 
 
-def leaf_outline(box: QRectF, share: float, edge: Edge) -> QPainterPath:
-    """Return a leaf as it hangs: a blade whose working corner, lower left, grows with its size.
+def mark_outline(mark: str, font: QFont) -> QPainterPath:
+    """Return a leaf's mark as outlines in its full size, from its upper left corner.
 
     Parameters
     ----------
-    box
-        Where the blade hangs, logical pixels.
-    share
-        Its size over the largest of the rack, above 0 and at most 1.
-    edge
-        Which end faces the joint.
+    mark
+        Its unit is left out: the set says it.
+    font
+        Its families; size and weight are the mark's own.
     """
-    grown = 0.34 + 0.66 * share
-    left, bottom = box.left(), box.bottom()
+    font = QFont(font)
+    font.setWeight(QFont.Weight.DemiBold)
+    font.setPixelSize(_MARK)
+    font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
     path = QPainterPath()
-    radius = 5.0
-    wide = grown * 0.86 * box.width()
-    high = grown * (0.46 if edge == "leg" else 0.60) * box.height()
-    path.moveTo(left, box.top())
-    path.lineTo(box.right() - radius, box.top())
-    path.quadTo(box.right(), box.top(), box.right(), box.top() + radius)
-    path.lineTo(box.right(), bottom)
-    path.lineTo(left + wide, bottom)
-    if edge == "leg":
-        path.cubicTo(
-            left + wide * 0.90,
-            bottom - high * 0.62,
-            left + wide * 0.42,
-            bottom - high * 1.12,
-            left,
-            bottom - high,
-        )
-    else:
-        spur = QPointF(left + wide / 2.8, bottom - high / 2.8)
-        path.cubicTo(
-            left + wide * 0.92,
-            bottom - high * 0.30,
-            left + wide * 0.66,
-            bottom - high * 0.46,
-            spur.x(),
-            spur.y(),
-        )
-        path.cubicTo(
-            left + wide * 0.46,
-            bottom - high * 0.66,
-            left + wide * 0.30,
-            bottom - high * 0.92,
-            left,
-            bottom - high,
-        )
-    path.closeSubpath()
+    path.setFillRule(Qt.FillRule.WindingFill)
+    words = mark.removesuffix(" mm").removesuffix(" in")
+    path.addText(0.0, QFontMetricsF(font).ascent(), font, words)
     return path
+
+
+def dress_of(theme: Theme, *, lit: bool, out: bool) -> Dress:
+    """Return what a hanging leaf is painted with: under the pointer or not, out of the rack or in.
+
+    Examples
+    --------
+    >>> dress_of(LIGHT, lit=False, out=True).rim == LIGHT.accent
+    True
+    """
+    bench = theme.bench
+    plain = Dress(
+        bright=bench.leaf_lit if lit else bench.leaf_bright,
+        dark=bench.leaf_bright if lit else bench.leaf_dark,
+        rim=bench.edge,
+        rim_width=1.0,
+        edge=bench.edge,
+        hole=theme.panel,
+        ink=bench.engraving,
+    )
+    if not out:
+        return plain
+    wash, ink = theme.accent_wash, theme.accent_wash_ink
+    return plain._replace(bright=wash, dark=wash, rim=theme.accent, rim_width=2.5, ink=ink)
 
 
 class LeafButton(QAbstractButton):
@@ -110,18 +103,16 @@ class LeafButton(QAbstractButton):
         self._share = share
         self._pressed_at: QPoint | None = None
         self._dragging = False
+        self._mark: tuple[QFont, QPainterPath] | None = None
         self.setCheckable(True)
         self.setText(leaf.mark)
         self.setCursor(Qt.CursorShape.OpenHandCursor)
         self.setAccessibleName(self.tr("Leaf {mark}").format(mark=leaf.mark))
         self.setToolTip(leaf.mark)
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumSize(_NARROWEST, 44)
-        self.setMaximumSize(_WIDEST, _HEIGHT)
 
     def sizeHint(self) -> QSize:
         """As large as leaves get."""
-        return QSize(_WIDEST, _HEIGHT)
+        return QSize(*LEAF)
 
     def dress(self, theme: Theme, edge: Edge) -> None:
         """Show the leaf in `theme`, with `edge` to the joint."""
@@ -161,50 +152,31 @@ class LeafButton(QAbstractButton):
     def nextCheckState(self) -> None:
         """Which leaf is out is the state's to say, not the click's."""
 
+    def picture(self) -> QPixmap:
+        """Return the leaf alone, as it is carried away."""
+        dress = dress_of(self._theme, lit=True, out=False)
+        ratio = self.devicePixelRatioF()
+        return hanging_picture(self.size(), ratio, self._share, self._outline(), dress, self.edge)
+
+    def _outline(self) -> QPainterPath:
+        """The mark's outlines, made anew only for another font."""
+        if self._mark is None or self._mark[0] != self.font():
+            self._mark = (QFont(self.font()), mark_outline(self.leaf.mark, self.font()))
+        return self._mark[1]
+
     def paintEvent(self, event: QPaintEvent) -> None:
         """Draw the blade, its mark and its hole."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        box = QRectF(self.rect()).adjusted(2.5, 2.5, -2.5, -2.5)
-        path = leaf_outline(box, self._share, self.edge)
-        bench, out = self._theme.bench, self.isChecked()
-        metal = QLinearGradient(box.topLeft(), box.bottomRight())
         lit = self.underMouse() or self.hasFocus()
-        metal.setColorAt(0.0, QColor(bench.leaf_lit if lit else bench.leaf_bright))
-        metal.setColorAt(1.0, QColor(bench.leaf_bright if lit else bench.leaf_dark))
-        painter.fillPath(path, QColor(self._theme.accent_wash) if out else metal)
-        rim = QPen(QColor(self._theme.accent if out else bench.edge), 2.5 if out else 1.0)
-        painter.setPen(rim)
-        painter.drawPath(path)
-        self._paint_hole(painter, box)
-        self._paint_mark(painter, box)
+        dress = dress_of(self._theme, lit=lit, out=self.isChecked())
+        size = (float(self.width()), float(self.height()))
+        paint_hanging(painter, size, self._share, self._outline(), dress, self.edge)
         if self.hasFocus():
             painter.setPen(QPen(QColor(self._theme.accent), 2.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.drawRoundedRect(QRectF(self.rect()).adjusted(1, 1, -1, -1), 5.0, 5.0)
         painter.end()
-
-    def _paint_hole(self, painter: QPainter, box: QRectF) -> None:
-        if box.height() < 60.0:
-            return
-        painter.setPen(QPen(QColor(self._theme.bench.edge), 1.0))
-        painter.setBrush(QColor(self._theme.panel))
-        painter.drawEllipse(QPointF(box.right() - 8.0, box.top() + box.height() * 0.5), 3.5, 3.5)
-
-    def _paint_mark(self, painter: QPainter, box: QRectF) -> None:
-        words = self.leaf.mark.removesuffix(" mm").removesuffix(" in")
-        font = QFont(self.font())
-        font.setWeight(QFont.Weight.DemiBold)
-        size = 20.0
-        font.setPixelSize(round(size))
-        while size > 11.0 and QFontMetricsF(font).horizontalAdvance(words) > box.width() - 8.0:
-            size -= 1.0
-            font.setPixelSize(round(size))
-        ink = self._theme.accent_wash_ink if self.isChecked() else self._theme.bench.engraving
-        painter.setFont(font)
-        painter.setPen(QColor(ink))
-        room = box.adjusted(5.0, 6.0, -3.0, 0.0)
-        painter.drawText(room, Qt.AlignmentFlag.AlignTop | Qt.AlignmentFlag.AlignLeft, words)
 
     def enterEvent(self, event: QEnterEvent) -> None:
         """Light up under the pointer."""
@@ -237,9 +209,7 @@ class Rack(QWidget):
         self.setAccessibleName(self.tr("Rack"))
         self._buttons: list[LeafButton] = []
         self._name = ""
-        self._row = QHBoxLayout(self)
-        self._row.setContentsMargins(0, 0, 0, 0)
-        self._row.setSpacing(4)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     @property
     def buttons(self) -> tuple[LeafButton, ...]:
@@ -262,11 +232,9 @@ class Rack(QWidget):
 
     def _hang(self, state: BenchState) -> None:
         self._name = state.rack
-        while (item := self._row.takeAt(0)) is not None:
-            widget = item.widget()
-            if widget is not None:
-                widget.setParent(None)
-                widget.deleteLater()
+        for button in self._buttons:
+            button.setParent(None)
+            button.deleteLater()
         leaves = rack(state.rack)
         largest = leaves[-1].size
         self._buttons = [LeafButton(leaf, leaf.size / largest, self) for leaf in leaves]
@@ -275,9 +243,32 @@ class Rack(QWidget):
             button.pulled.connect(self.pulled)
             button.let_go.connect(self.let_go)
             button.installEventFilter(self)
-            self._row.addWidget(button)
-        self._row.addStretch(0)
+        self._place()
         self._rove(0)
+
+    def _place(self) -> None:
+        """Hang each leaf where the first paint showed it."""
+        places = leaf_places(self.width(), self.height(), max(1, len(self._buttons)))
+        for button, place in zip(self._buttons, places, strict=False):
+            button.setGeometry(*place)
+            button.show()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Share the new room out."""
+        super().resizeEvent(event)
+        self._place()
+
+    def sizeHint(self) -> QSize:
+        """Room for every leaf in full."""
+        return self._room(LEAF)
+
+    def minimumSizeHint(self) -> QSize:
+        """Room for every leaf at its smallest."""
+        return self._room(SMALLEST_LEAF)
+
+    def _room(self, each: tuple[int, int]) -> QSize:
+        count = max(1, len(self._buttons))
+        return QSize(count * (each[0] + LEAF_GAP) - LEAF_GAP, each[1])
 
     def _rove(self, index: int) -> None:
         for at, button in enumerate(self._buttons):

@@ -222,7 +222,7 @@ class BenchScreen(QObject):
 
     def _pull(self, mark: str, at: QPoint) -> None:
         button = next(b for b in self.rack_panel.rack.buttons if b.leaf.mark == mark)
-        self.hands.pull(mark, at, button.grab())
+        self.hands.pull(mark, at, button.picture())
 
     # What is shown
 
