@@ -13,7 +13,7 @@ from dataclasses import dataclass
 import numpy as np
 
 from geometry.bead import Bead, Overlap, Spatter, Undercut
-from geometry.contact import Hand, Motion, drag
+from geometry.contact import HAND_REACH, Hand, Motion, drag
 from geometry.faults import GeometryError
 from geometry.joint import MEMBERS, Joint
 from geometry.leaf import EDGES, RACKS, Leaf, rack
@@ -155,13 +155,21 @@ def examine(pull: Pull, motion: Motion, rng: random.Random, tries: int = 40) -> 
     return Findings(deepest, saving, len(motion.path) > 1, bool(motion.touches))
 
 
+def _cost(hand: Hand, rest: Pose, step: Pose) -> float:
+    """The hand's cost after a step, its wrist turned on, not back the other way round."""
+    twist = wrap_degrees(rest.angle - hand.angle) + wrap_degrees(step.angle - rest.angle)
+    x, y = step.to_section(hand.grab)
+    square = (x - hand.pointer[0]) ** 2 + (y - hand.pointer[1]) ** 2
+    return square + (HAND_REACH * math.radians(twist)) ** 2
+
+
 def _saving(pull: Pull, rest: Pose, rng: random.Random) -> float:
     """What a small random step from the rest would save, if it can be made: its way is free."""
     size = 10.0 ** rng.uniform(-4.0, -1.0)
     held = rest.to_section(pull.hand.grab)
     step = rest.rotated(math.degrees(rng.gauss(0.0, size / 20.0)), held)
     step = step.moved(rng.gauss(0.0, size), rng.gauss(0.0, size))
-    saved = pull.hand.cost(rest) - pull.hand.cost(step)
+    saved = pull.hand.cost(rest) - _cost(pull.hand, rest, step)
     if saved <= 1e-3:
         return 0.0
     outline, body = pull.section.outline, pull.leaf.body
