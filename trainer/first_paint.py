@@ -12,7 +12,15 @@ from pathlib import Path
 from typing import Any, Final
 
 from PySide6.QtCore import QEvent, QObject, QPoint, Qt, Signal
-from PySide6.QtGui import QColor, QMouseEvent, QPainter, QPaintEvent, QPicture, QPixmap, QResizeEvent
+from PySide6.QtGui import (
+    QColor,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPicture,
+    QPixmap,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import QApplication, QWidget
 
 from trainer.arrangement import BAR, Box, rooms_in

@@ -15,7 +15,7 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 from types import TracebackType
-from typing import TYPE_CHECKING, Final
+from typing import TYPE_CHECKING, Final, NamedTuple
 
 from trainer.assets import asset
 from trainer.settings import load_settings, save_settings
@@ -25,6 +25,7 @@ if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication
 
     from exercises.file_faults import TrayError
+    from exercises.tray import Tray
     from trainer.bench.screen import BenchScreen
     from trainer.window import WindowFrame
 
@@ -70,7 +71,10 @@ def open_window(argv: Sequence[str], tray: Path | None) -> int:
     app.setDesktopFileName(NAME)
     opening = _Opening(app, tray)
     opening.show()
-    return app.exec()
+    try:
+        return app.exec()
+    finally:
+        opening.finish()
 
 
 @contextmanager
@@ -91,6 +95,13 @@ def _swift_imports() -> Iterator[None]:
         gc.enable()
 
 
+class _Loaded(NamedTuple):
+    """A tray to begin with, and why the one that was named can't be it."""
+
+    tray: Tray
+    broken: TrayError | None
+
+
 class _Opening:
     """The window from before its first paint until everything has been loaded.
 
@@ -107,6 +118,7 @@ class _Opening:
         from PySide6.QtWidgets import QMainWindow
 
         from trainer.first_paint import FirstPaint
+        from trainer.loading import Loading
 
         self._app = app
         self._tray = tray
@@ -115,11 +127,12 @@ class _Opening:
         self._data = QStandardPaths.writableLocation(place.GenericDataLocation)
         self._settings_file = Path(config) / NAME / "settings.json"
         self._settings = load_settings(self._settings_file)
-        self._first = FirstPaint(asset("stills"), self._look(), pictured=tray is None)
         self.window = QMainWindow()
         self.window.setWindowTitle("Toe & Throat")
-        self.window.setCentralWidget(self._first)
         self.window.resize(*_SIZE)
+        look = self._look()
+        self.first = FirstPaint(asset("stills"), look, self.window, pictured=tray is None)
+        self._loading = Loading(self._load)
         self.frame: WindowFrame | None = None
         self.screen: BenchScreen | None = None
 
@@ -135,40 +148,73 @@ class _Opening:
         from PySide6.QtCore import QTimer
 
         def painted() -> None:
-            self._first.painted.disconnect(painted)
+            self.first.painted.disconnect(painted)
             # One turn of the loop for the paint to be sent off, then one to begin.
-            QTimer.singleShot(0, lambda: QTimer.singleShot(0, self._load))
+            QTimer.singleShot(0, lambda: QTimer.singleShot(0, self._loading.start))
 
         sys.excepthook = self._unforeseen
-        self._first.painted.connect(painted)
+        self.first.painted.connect(painted)
+        self._loading.over.connect(self._fill)
         self.window.show()
 
-    def _load(self) -> None:
-        """Load the core, open the tray, fill the window."""
+    def finish(self) -> None:
+        """Wait for what may still be loading behind a window that has been closed."""
+        self._loading.wait()
+
+    def _load(self) -> _Loaded:
+        """Load the core and the bench's modules, and open the tray: nothing of the window's."""
         with _swift_imports():
-            import exercises.grading  # noqa: F401  # the bench would import it later, slowly
             from exercises.tray import TrayError, load_tray
+            from trainer import window  # noqa: F401  # imported here for those after it
+            from trainer.bench import layout, screen  # noqa: F401
+            from trainer.canvas import canvas  # noqa: F401
+        try:
+            return _Loaded(load_tray(self._tray or shipped_tray()), None)
+        except TrayError as error:
+            return _Loaded(load_tray(shipped_tray()), error)
+
+    def _fill(self) -> None:
+        """Fill the window, beneath what was painted first."""
+        from PySide6.QtCore import QTimer
+
         from trainer.bench.layout import BenchLayout
         from trainer.bench.screen import BenchScreen
         from trainer.canvas.canvas import Canvas
         from trainer.records import Records
         from trainer.window import WindowFrame
 
-        broken: TrayError | None = None
-        try:
-            tray = load_tray(self._tray or shipped_tray())
-        except TrayError as error:
-            tray, broken = load_tray(shipped_tray()), error
+        loaded = self._loading.result
         bench = BenchLayout(Canvas())
         self.frame = WindowFrame(self.window, self._settings, bench)
+        self.first.raise_()
         records = Records(Path(self._data) / NAME / "calls.jsonl")
-        self.screen = BenchScreen(self.frame, bench, tray, records)
+        screen = BenchScreen(self.frame, bench, loaded.tray, records)
         self.frame.tray_asked.connect(self._open)
         self.frame.settings_changed.connect(self._keep_settings)
         bench.canvas.setFocus()
+        # A turn of the loop for the parts to find their places.
+        QTimer.singleShot(0, lambda: self._hand_over(screen, loaded.broken))
+
+    def _hand_over(self, screen: BenchScreen, broken: TrayError | None) -> None:
+        """Let the bench have what was done on the first paint, and what is being done."""
+        first = self.first
+        first.pulled.connect(screen.pull)
+        first.let_go.connect(screen.hands.let_go)
+        first.picked.connect(screen.hands.pick)
+        for gesture in first.hand_over():
+            screen.catch_up(gesture)
+        self.screen = screen
+        if first.held:
+            first.freed.connect(lambda: self._settle(broken))
+        else:
+            self._settle(broken)
+
+    def _settle(self, broken: TrayError | None) -> None:
+        """Say what has to be said first, now that no hand is on a leaf."""
+        self.first.deleteLater()
         if broken is not None:
             self._say_broken(broken)
-        elif not self._settings.first_start_seen:
+        elif self.frame is not None and not self._settings.first_start_seen:
             self.frame.show_first_start()
 
     def _open(self, path: Path) -> None:

@@ -12,7 +12,7 @@ import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QColor, QDragEnterEvent, QDropEvent, QImage, QPainter
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QPushButton
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from exercises.tray import load_tray
@@ -244,9 +244,10 @@ def test_stored_picture_is_what_the_painter_paints(qtbot: QtBot, theme: Theme) -
     assert told["looks"][theme.name]["window"] == theme.window
     view = first_view(drawing_of(coupon.section), coupon.eye_limit)
     assert told["scale"] == pytest.approx(view.scale)
-    first = FirstPaint(folder, theme.name, pictured=True)
-    qtbot.addWidget(first)
-    first.resize(*WINDOW)
+    window = QWidget()
+    qtbot.addWidget(window)
+    window.resize(*WINDOW)
+    first = FirstPaint(folder, theme.name, window, pictured=True)
     stored = first.grab().toImage()
     x, y, width, height = rooms_in(*WINDOW).picture
     fresh = QImage(width, height, QImage.Format.Format_RGB32)
@@ -265,9 +266,10 @@ def test_stored_picture_is_what_the_painter_paints(qtbot: QtBot, theme: Theme) -
 def test_a_damaged_picture_is_no_reason_not_to_start(qtbot: QtBot, tmp_path: Path) -> None:
     for text in ("", "{}", '{"looks": {"light": {}}}'):
         (tmp_path / "first.json").write_text(text, encoding="utf-8")
-        first = FirstPaint(tmp_path, "light", pictured=True)
-        qtbot.addWidget(first)
-        first.grab()
+        window = QWidget()
+        qtbot.addWidget(window)
+        first = FirstPaint(tmp_path, "light", window, pictured=True)
+        window.grab()
         assert not first.pictured
 
 
@@ -278,7 +280,7 @@ def test_nothing_heavy_is_loaded_before_the_first_paint() -> None:
         "from trainer import late\n"
         "app = QApplication([])\n"
         "opening = late._Opening(app, None)\n"
-        "opening._first.painted.connect(app.quit)\n"
+        "opening.first.painted.connect(app.quit)\n"
         "opening.window.show()\n"
         "app.exec()\n"
         "heavy = ('numpy', 'shapely', 'pydantic', 'geometry', 'exercises', 'trainer.bench')\n"

@@ -1,6 +1,7 @@
-"""Records what the window's first paint replays: the shipped tray's first coupon, in both looks.
+"""Records what the window's first paint shows: the shipped tray's first coupon, and its rack.
 
-After a change to that coupon or to how a section is painted, record it anew:
+After a change to that coupon, to how a section is painted or to the strip below the picture, record
+it anew:
 ``python -m trainer.bench.first_picture``.
 """
 
@@ -8,26 +9,37 @@ from __future__ import annotations
 
 import json
 from pathlib import Path
-from typing import Final
+from typing import Any, Final
 
-from PySide6.QtCore import QDataStream
-from PySide6.QtGui import QGuiApplication, QPainter, QPicture
+from PySide6.QtCore import QDataStream, QPoint
+from PySide6.QtGui import QPainter, QPicture
+from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
 
 from exercises.coupon import Coupon
-from exercises.tray import load_tray
-from trainer.arrangement import rooms_in
+from exercises.tray import Tray, load_tray
+from trainer.arrangement import Box, rooms_in
 from trainer.assets import asset
+from trainer.bench.layout import BenchLayout
+from trainer.bench.rack import dress_of, mark_outline
+from trainer.bench.screen import BenchScreen
+from trainer.canvas.canvas import Canvas
 from trainer.canvas.drawing import Drawing, drawing_of
 from trainer.canvas.painter import paint
 from trainer.canvas.scene import Scene
 from trainer.canvas.view import View, capped_scale, fitted, home_box
 from trainer.first_paint import FORMAT
+from trainer.hanging import strokes_of
 from trainer.look.tokens import DARK, LIGHT, Theme
+from trainer.settings import Settings
+from trainer.window import WindowFrame
 
-__all__ = ["WINDOW", "first_view", "main", "record", "write"]
+__all__ = ["WINDOW", "first_view", "main", "rack_told", "record", "write"]
 
 WINDOW: Final = (1280, 760)
 """Logical pixels of the window that the recording is made for; others are scaled from it."""
+
+_NARROW: Final = (1000, 640)
+"""A window where the bench arranges itself for want of width."""
 
 
 def first_view(drawing: Drawing, eye_limit: float) -> View:
@@ -51,6 +63,49 @@ def record(coupon: Coupon, theme: Theme) -> QPicture:
     return picture
 
 
+def rack_told(coupon: Coupon) -> dict[str, Any]:
+    """Return what the first paint must know of the rack that `coupon` hangs there.
+
+    Needs an application, and dresses it.
+    """
+    window = QMainWindow()
+    bench = BenchLayout(Canvas())
+    frame = WindowFrame(window, Settings(), bench)
+    screen = BenchScreen(frame, bench, Tray(coupon.title, (coupon,)), None)
+    insets = {}
+    for name, size in (("ample", WINDOW), ("narrow", _NARROW)):
+        window.resize(*size)
+        # Never shown: so nothing is laid out unless it is asked for.
+        window.grab()
+        insets[name] = _insets(screen.rack_panel.rack, bench.foot)
+    buttons = screen.rack_panel.rack.buttons
+    return {
+        "insets": insets,
+        "leaves": [
+            {
+                "mark": button.leaf.mark,
+                "share": button.share,
+                "strokes": strokes_of(mark_outline(button.leaf.mark, button.font())),
+            }
+            for button in buttons
+        ],
+        "dresses": {
+            theme.name: {
+                "plain": dress_of(theme, lit=False, out=False),
+                "lit": dress_of(theme, lit=True, out=False),
+            }
+            for theme in (LIGHT, DARK)
+        },
+    }
+
+
+def _insets(inner: QWidget, outer: QWidget) -> Box:
+    """Left, top, right and bottom between a widget and one that it lies in."""
+    at = inner.mapTo(outer, QPoint(0, 0))
+    right = outer.width() - at.x() - inner.width()
+    return at.x(), at.y(), right, outer.height() - at.y() - inner.height()
+
+
 def write(folder: Path, coupon: Coupon) -> None:
     """Write both pictures, and what is needed to place them, into `folder`."""
     drawing = drawing_of(coupon.section)
@@ -71,8 +126,9 @@ def write(folder: Path, coupon: Coupon) -> None:
             }
             for theme in (LIGHT, DARK)
         },
+        "rack": rack_told(coupon),
     }
-    text = json.dumps(told, indent=1) + "\n"
+    text = json.dumps(told) + "\n"
     (folder / "first.json").write_text(text, encoding="utf-8")
     for theme in (LIGHT, DARK):
         record(coupon, theme).save(str(folder / f"{theme.name}.pic"))
@@ -80,7 +136,7 @@ def write(folder: Path, coupon: Coupon) -> None:
 
 def main() -> None:
     """Record the first shipped coupon."""
-    app = QGuiApplication.instance() or QGuiApplication([])
+    app = QApplication.instance() or QApplication([])
     coupon = load_tray(asset("trays", "heron-footbridge.tray.json")).coupons[0]
     write(asset("trays").parent / "stills", coupon)
     app.quit()

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Final
 
 from PySide6.QtCore import QObject, QPoint
@@ -109,6 +109,20 @@ class Hands(QObject):
             self._ghost.hide()
         else:
             self._ghost.carry(picture, at)
+
+    def follow(self, mark: str, way: Sequence[QPoint], picture: QPixmap) -> None:
+        """Carry a leaf from the rack along points of the screen that lie behind the hand already.
+
+        It comes in at the first of them where it can lie; the rest is one drag.
+        """
+        for done, at in enumerate(way, start=1):
+            self.pull(mark, at, picture)
+            if self._in_hand():
+                spots = [self._spot(later) for later in way[done:]]
+                self._controller.drag(
+                    [self._canvas.view.to_mm((spot.x(), spot.y())) for spot in spots]
+                )
+                return
 
     def let_go(self, mark: str, at: QPoint) -> None:
         """End a pull: the leaf stays; dropped on the picture where it can't lie, it comes ready."""

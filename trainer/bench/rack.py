@@ -100,7 +100,7 @@ class LeafButton(QAbstractButton):
         self.leaf = leaf
         self.edge: Edge = "leg"
         self._theme = LIGHT
-        self._share = share
+        self.share = share
         self._pressed_at: QPoint | None = None
         self._dragging = False
         self._mark: tuple[QFont, QPainterPath] | None = None
@@ -156,7 +156,7 @@ class LeafButton(QAbstractButton):
         """Return the leaf alone, as it is carried away."""
         dress = dress_of(self._theme, lit=True, out=False)
         ratio = self.devicePixelRatioF()
-        return hanging_picture(self.size(), ratio, self._share, self._outline(), dress, self.edge)
+        return hanging_picture(self.size(), ratio, self.share, self._outline(), dress, self.edge)
 
     def _outline(self) -> QPainterPath:
         """The mark's outlines, made anew only for another font."""
@@ -171,7 +171,7 @@ class LeafButton(QAbstractButton):
         lit = self.underMouse() or self.hasFocus()
         dress = dress_of(self._theme, lit=lit, out=self.isChecked())
         size = (float(self.width()), float(self.height()))
-        paint_hanging(painter, size, self._share, self._outline(), dress, self.edge)
+        paint_hanging(painter, size, self.share, self._outline(), dress, self.edge)
         if self.hasFocus():
             painter.setPen(QPen(QColor(self._theme.accent), 2.0))
             painter.setBrush(Qt.BrushStyle.NoBrush)

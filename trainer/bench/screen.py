@@ -25,10 +25,12 @@ from trainer.bench.job_card import JobCard
 from trainer.bench.keys import BenchKeys, key_list
 from trainer.bench.layout import BenchLayout
 from trainer.bench.picture import handling_scene, unit_of
+from trainer.bench.rack import LeafButton
 from trainer.bench.rack_panel import RackPanel
 from trainer.bench.recording import record_of
 from trainer.bench.review import Review
 from trainer.bench.state import BenchState
+from trainer.first_rack import Gesture
 from trainer.records import Records, RecordsError
 from trainer.settings import LengthUnit
 from trainer.window import WindowFrame
@@ -116,7 +118,7 @@ class BenchScreen(QObject):
         self.controller.changed.connect(self.show_state)
         panel, call = self.rack_panel, self.call_panel
         panel.picked.connect(self.hands.pick)
-        panel.pulled.connect(self._pull)
+        panel.pulled.connect(self.pull)
         panel.let_go.connect(self.hands.let_go)
         panel.rack_asked.connect(self._show_rack)
         panel.unit_asked.connect(self._choose_unit)
@@ -220,9 +222,22 @@ class BenchScreen(QObject):
         settings = self.window.settings
         self.window.change_settings(replace(settings, loupe=not settings.loupe))
 
-    def _pull(self, mark: str, at: QPoint) -> None:
-        button = next(b for b in self.rack_panel.rack.buttons if b.leaf.mark == mark)
-        self.hands.pull(mark, at, button.picture())
+    def pull(self, mark: str, at: QPoint) -> None:
+        """Carry a leaf from the rack to a point of the screen."""
+        self.hands.pull(mark, at, self._leaf_button(mark).picture())
+
+    def catch_up(self, gesture: Gesture) -> None:
+        """Do what a hand did with a leaf before the bench was there."""
+        mark, way = gesture.mark, gesture.way
+        if gesture.pulled:
+            self.hands.follow(mark, way, self._leaf_button(mark).picture())
+        if gesture.over and gesture.pulled:
+            self.hands.let_go(mark, way[-1])
+        elif gesture.over:
+            self.hands.pick(mark)
+
+    def _leaf_button(self, mark: str) -> LeafButton:
+        return next(b for b in self.rack_panel.rack.buttons if b.leaf.mark == mark)
 
     # What is shown
 
