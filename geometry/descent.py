@@ -26,7 +26,7 @@ _SHORTEST_STEP = 1e-5
 """mm: a step cut below this is no step."""
 _STILL = 1e-11
 """mm squared: a step whose square is below this goes nowhere."""
-_LEAST_FALL = 0.002
+_LEAST_FALL = 0.0002
 """How far the cost must bend down, beside its own bend of 1, for a balance to be unstable."""
 _MOST_CUTS = 24
 """How often a step is halved before it is given up."""

@@ -1,44 +1,19 @@
-"""The rack before the bench is there: leaves that can be taken at once, and followed up later.
-
-What a hand does with them is kept as gestures, in order; the bench carries them out when it comes.
-"""
+"""The rack before the bench is there: leaves in the very places where the real ones will hang."""
 
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from PySide6.QtCore import QPoint, QSize
-from PySide6.QtGui import QPainter, QPainterPath, QPixmap
+from PySide6.QtGui import QPainter
 
 from trainer.arrangement import COMPACT_WIDTH, Box, leaf_places
 from trainer.hanging import Dress, hanging_picture, paint_hanging, path_of
 
-__all__ = ["FirstRack", "Gesture"]
+if TYPE_CHECKING:
+    from PySide6.QtGui import QPixmap
 
-
-class Gesture:
-    """What a hand does with one leaf, from the press on.
-
-    Parameters
-    ----------
-    mark
-        Which leaf.
-    start
-        Where it was pressed, on the screen.
-    """
-
-    def __init__(self, mark: str, start: QPoint) -> None:
-        self.mark = mark
-        self.way = [start]
-        self.pulled = False
-        self.over = False
-
-    def move(self, to: QPoint, far: int) -> None:
-        """Go on to a point of the screen; `far` pixels from the start it is no click any more."""
-        self.way.append(to)
-        if (to - self.way[0]).manhattanLength() >= far:
-            self.pulled = True
+__all__ = ["FirstRack"]
 
 
 class FirstRack:
@@ -59,14 +34,15 @@ class FirstRack:
 
     def __init__(self, told: Mapping[str, Any], look: str) -> None:
         self._insets = {name: told["insets"][name] for name in ("ample", "narrow")}
-        self._leaves: list[tuple[str, float, QPainterPath]] = [
-            (leaf["mark"], leaf["share"], path_of(leaf["strokes"])) for leaf in told["leaves"]
-        ]
+        self._leaves = {
+            leaf["mark"]: (float(leaf["share"]), path_of(leaf["strokes"]))
+            for leaf in told["leaves"]
+        }
         self._plain = Dress(*told["dresses"][look]["plain"])
         self._lit = Dress(*told["dresses"][look]["lit"])
 
-    def places(self, foot: Box, window: int) -> list[tuple[str, Box]]:
-        """Return each leaf's mark and where it hangs.
+    def places(self, foot: Box, window: int) -> dict[str, Box]:
+        """Return where each leaf hangs, by its mark.
 
         Parameters
         ----------
@@ -75,27 +51,24 @@ class FirstRack:
         window
             The window's width.
         """
-        insets = self._insets["narrow" if window < COMPACT_WIDTH else "ample"]
-        left, top, right, bottom = insets
+        left, top, right, bottom = self._insets["narrow" if window < COMPACT_WIDTH else "ample"]
         x, y, width, height = foot
         room = leaf_places(width - left - right, height - top - bottom, len(self._leaves))
-        marks = (leaf[0] for leaf in self._leaves)
-        return [
-            (mark, (x + left + at[0], y + top + at[1], at[2], at[3]))
-            for mark, at in zip(marks, room, strict=True)
-        ]
+        return {
+            mark: (x + left + at[0], y + top + at[1], at[2], at[3])
+            for mark, at in zip(self._leaves, room, strict=True)
+        }
 
-    def paint(self, painter: QPainter, places: list[tuple[str, Box]], lit: str | None) -> None:
+    def paint(self, painter: QPainter, places: Mapping[str, Box], lit: str | None) -> None:
         """Paint every leaf in its place, the one called `lit` as if under the pointer."""
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        for (mark, share, strokes), (_, place) in zip(self._leaves, places, strict=True):
-            painter.save()
-            painter.translate(place[0], place[1])
+        for mark, (x, y, width, height) in places.items():
+            share, strokes = self._leaves[mark]
+            painter.translate(x, y)
             dress = self._lit if mark == lit else self._plain
-            paint_hanging(painter, (place[2], place[3]), share, strokes, dress)
-            painter.restore()
+            paint_hanging(painter, (width, height), share, strokes, dress)
+            painter.translate(-x, -y)
 
-    def picture(self, mark: str, place: Box, ratio: float) -> QPixmap:
+    def picture(self, mark: str, size: tuple[int, int], ratio: float) -> QPixmap:
         """Return one leaf alone, as it is carried away."""
-        share, strokes = next(leaf[1:] for leaf in self._leaves if leaf[0] == mark)
-        return hanging_picture(QSize(place[2], place[3]), ratio, share, strokes, self._lit)
+        return hanging_picture(size, ratio, *self._leaves[mark], self._lit)

@@ -1,7 +1,7 @@
 """A leaf as it hangs on the rack, before the bench is there and after: the same strokes for both.
 
-Qt's barest only: the first paint uses it before anything else is loaded, so outlines stand for the
-mark's figures, which would need fonts.
+Qt's barest only, without its namespace `Qt`: the first paint uses it before anything else is
+loaded. So outlines stand for the mark's figures, which would need fonts.
 """
 
 from __future__ import annotations
@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import Final, Literal, NamedTuple
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QLinearGradient, QPainter, QPainterPath, QPen, QPixmap
+from PySide6.QtCore import QPointF, QRectF
+from PySide6.QtGui import QBrush, QColor, QLinearGradient, QPainter, QPainterPath, QPen, QPixmap
 
 __all__ = ["Dress", "hanging_picture", "leaf_outline", "paint_hanging", "path_of", "strokes_of"]
 
@@ -129,7 +129,7 @@ def paint_hanging(
     metal.setColorAt(0.0, QColor(dress.bright))
     metal.setColorAt(1.0, QColor(dress.dark))
     painter.fillPath(outline, metal)
-    painter.setBrush(Qt.BrushStyle.NoBrush)
+    painter.setBrush(QBrush())
     painter.setPen(QPen(QColor(dress.rim), dress.rim_width))
     painter.drawPath(outline)
     if box.height() >= _LOW:
@@ -146,7 +146,7 @@ def paint_hanging(
 
 
 def hanging_picture(
-    size: QSize,
+    size: tuple[int, int],
     ratio: float,
     share: float,
     mark: QPainterPath,
@@ -154,12 +154,12 @@ def hanging_picture(
     edge: Literal["leg", "throat"] = "leg",
 ) -> QPixmap:
     """Return a leaf off the rack as a picture of `size` logical pixels, clear around the blade."""
-    picture = QPixmap(size * ratio)
+    picture = QPixmap(round(size[0] * ratio), round(size[1] * ratio))
     picture.setDevicePixelRatio(ratio)
-    picture.fill(Qt.GlobalColor.transparent)
+    picture.fill(QColor(0, 0, 0, 0))
     painter = QPainter(picture)
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    paint_hanging(painter, (size.width(), size.height()), share, mark, dress, edge)
+    paint_hanging(painter, size, share, mark, dress, edge)
     painter.end()
     return picture
 
@@ -201,7 +201,6 @@ def path_of(rows: Sequence[Sequence[float]]) -> QPainterPath:
     True
     """
     path = QPainterPath()
-    path.setFillRule(Qt.FillRule.WindingFill)
     for row in rows:
         if len(row) == 2:
             path.lineTo(*row)

@@ -27,6 +27,8 @@ if TYPE_CHECKING:
     from exercises.file_faults import TrayError
     from exercises.tray import Tray
     from trainer.bench.screen import BenchScreen
+    from trainer.first_hands import FirstHands
+    from trainer.loading import Loading
     from trainer.window import WindowFrame
 
 __all__ = ["open_window", "run_command", "shipped_tray"]
@@ -115,10 +117,8 @@ class _Opening:
 
     def __init__(self, app: QApplication, tray: Path | None) -> None:
         from PySide6.QtCore import QStandardPaths
-        from PySide6.QtWidgets import QMainWindow
 
-        from trainer.first_paint import FirstPaint
-        from trainer.loading import Loading
+        from trainer.first_paint import FirstPaint, MainWindow
 
         self._app = app
         self._tray = tray
@@ -127,14 +127,26 @@ class _Opening:
         self._data = QStandardPaths.writableLocation(place.GenericDataLocation)
         self._settings_file = Path(config) / NAME / "settings.json"
         self._settings = load_settings(self._settings_file)
-        self.window = QMainWindow()
+        self.window = MainWindow()
         self.window.setWindowTitle("Toe & Throat")
         self.window.resize(*_SIZE)
-        look = self._look()
+        look = self._likely_look()
         self.first = FirstPaint(asset("stills"), look, self.window, pictured=tray is None)
-        self._loading = Loading(self._load)
+        self.hands: FirstHands | None = None
+        self._loading: Loading[_Loaded] | None = None
         self.frame: WindowFrame | None = None
         self.screen: BenchScreen | None = None
+
+    def _likely_look(self) -> str:
+        """Light or dark, as chosen or as the system's colours are.
+
+        Asking for the scheme itself loads a part of Qt that takes longer than the first paint.
+        """
+        if self._settings.appearance != "system":
+            return self._settings.appearance
+        palette = self._app.palette()
+        behind, before = palette.window().color(), palette.windowText().color()
+        return "dark" if behind.lightness() < before.lightness() else "light"
 
     def _look(self) -> str:
         """Light or dark, as chosen or as the system has it."""
@@ -150,16 +162,28 @@ class _Opening:
         def painted() -> None:
             self.first.painted.disconnect(painted)
             # One turn of the loop for the paint to be sent off, then one to begin.
-            QTimer.singleShot(0, lambda: QTimer.singleShot(0, self._loading.start))
+            QTimer.singleShot(0, lambda: QTimer.singleShot(0, self._begin))
 
         sys.excepthook = self._unforeseen
         self.first.painted.connect(painted)
-        self._loading.over.connect(self._fill)
         self.window.show()
+
+    def _begin(self) -> None:
+        """Let leaves be taken, and load the rest beside that."""
+        from trainer.first_hands import FirstHands
+        from trainer.loading import Loading
+
+        self.hands = FirstHands(self.first, self.window)
+        if self._look() != self.first.look:
+            self.first.wear(self._look())
+        self._loading = Loading(self._load)
+        self._loading.over.connect(self._fill)
+        self._loading.start()
 
     def finish(self) -> None:
         """Wait for what may still be loading behind a window that has been closed."""
-        self._loading.wait()
+        if self._loading is not None:
+            self._loading.wait()
 
     def _load(self) -> _Loaded:
         """Load the core and the bench's modules, and open the tray: nothing of the window's."""
@@ -183,6 +207,8 @@ class _Opening:
         from trainer.records import Records
         from trainer.window import WindowFrame
 
+        if self._loading is None:
+            return
         loaded = self._loading.result
         bench = BenchLayout(Canvas())
         self.frame = WindowFrame(self.window, self._settings, bench)
@@ -197,15 +223,16 @@ class _Opening:
 
     def _hand_over(self, screen: BenchScreen, broken: TrayError | None) -> None:
         """Let the bench have what was done on the first paint, and what is being done."""
-        first = self.first
-        first.pulled.connect(screen.pull)
-        first.let_go.connect(screen.hands.let_go)
-        first.picked.connect(screen.hands.pick)
-        for gesture in first.hand_over():
-            screen.catch_up(gesture)
         self.screen = screen
-        if first.held:
-            first.freed.connect(lambda: self._settle(broken))
+        hands = self.hands
+        if hands is not None:
+            hands.pulled.connect(screen.pull)
+            hands.let_go.connect(screen.hands.let_go)
+            hands.picked.connect(screen.hands.pick)
+            for gesture in hands.hand_over():
+                screen.catch_up(gesture)
+        if hands is not None and hands.holding:
+            hands.freed.connect(lambda: self._settle(broken))
         else:
             self._settle(broken)
 

@@ -12,7 +12,7 @@ import pytest
 from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
 from PySide6.QtGui import QColor, QDragEnterEvent, QDropEvent, QImage, QPainter
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QApplication, QLabel, QPushButton
 from pytestqt.qtbot import QtBot
 
 from exercises.tray import load_tray
@@ -21,7 +21,7 @@ from trainer.arrangement import rooms_in
 from trainer.assets import asset
 from trainer.bench.first_picture import WINDOW, first_view, record
 from trainer.canvas.drawing import drawing_of
-from trainer.first_paint import FirstPaint
+from trainer.first_paint import FirstPaint, MainWindow
 from trainer.first_start import FirstStartCard
 from trainer.late import shipped_tray
 from trainer.look.tokens import DARK, LIGHT, Theme
@@ -244,7 +244,7 @@ def test_stored_picture_is_what_the_painter_paints(qtbot: QtBot, theme: Theme) -
     assert told["looks"][theme.name]["window"] == theme.window
     view = first_view(drawing_of(coupon.section), coupon.eye_limit)
     assert told["scale"] == pytest.approx(view.scale)
-    window = QWidget()
+    window = MainWindow()
     qtbot.addWidget(window)
     window.resize(*WINDOW)
     first = FirstPaint(folder, theme.name, window, pictured=True)
@@ -266,7 +266,7 @@ def test_stored_picture_is_what_the_painter_paints(qtbot: QtBot, theme: Theme) -
 def test_a_damaged_picture_is_no_reason_not_to_start(qtbot: QtBot, tmp_path: Path) -> None:
     for text in ("", "{}", '{"looks": {"light": {}}}'):
         (tmp_path / "first.json").write_text(text, encoding="utf-8")
-        window = QWidget()
+        window = MainWindow()
         qtbot.addWidget(window)
         first = FirstPaint(tmp_path, "light", window, pictured=True)
         window.grab()

@@ -51,7 +51,6 @@ def mark_outline(mark: str, font: QFont) -> QPainterPath:
     font.setPixelSize(_MARK)
     font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
     path = QPainterPath()
-    path.setFillRule(Qt.FillRule.WindingFill)
     words = mark.removesuffix(" mm").removesuffix(" in")
     path.addText(0.0, QFontMetricsF(font).ascent(), font, words)
     return path
@@ -155,8 +154,8 @@ class LeafButton(QAbstractButton):
     def picture(self) -> QPixmap:
         """Return the leaf alone, as it is carried away."""
         dress = dress_of(self._theme, lit=True, out=False)
-        ratio = self.devicePixelRatioF()
-        return hanging_picture(self.size(), ratio, self.share, self._outline(), dress, self.edge)
+        size, ratio = (self.width(), self.height()), self.devicePixelRatioF()
+        return hanging_picture(size, ratio, self.share, self._outline(), dress, self.edge)
 
     def _outline(self) -> QPainterPath:
         """The mark's outlines, made anew only for another font."""

@@ -30,7 +30,7 @@ from trainer.bench.rack_panel import RackPanel
 from trainer.bench.recording import record_of
 from trainer.bench.review import Review
 from trainer.bench.state import BenchState
-from trainer.first_rack import Gesture
+from trainer.first_hands import Gesture
 from trainer.records import Records, RecordsError
 from trainer.settings import LengthUnit
 from trainer.window import WindowFrame
@@ -231,9 +231,9 @@ class BenchScreen(QObject):
         mark, way = gesture.mark, gesture.way
         if gesture.pulled:
             self.hands.follow(mark, way, self._leaf_button(mark).picture())
-        if gesture.over and gesture.pulled:
+        if gesture.ended and gesture.pulled:
             self.hands.let_go(mark, way[-1])
-        elif gesture.over:
+        elif gesture.ended:
             self.hands.pick(mark)
 
     def _leaf_button(self, mark: str) -> LeafButton:
