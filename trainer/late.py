@@ -271,11 +271,7 @@ class _Opening:
         self, kind: type[BaseException], error: BaseException, trace: TracebackType | None
     ) -> None:
         """Tell of an error that nobody foresaw, on the terminal and in the window."""
-        words = explain_missing_library(error) if isinstance(error, ImportError) else None
-        if words is None:
-            sys.__excepthook__(kind, error, trace)
-        else:
-            sys.stderr.write(f"{words}\n")
+        sys.__excepthook__(kind, error, trace)
         if issubclass(kind, KeyboardInterrupt):
             self._app.quit()
         elif self.frame is not None:

@@ -5,8 +5,8 @@ when the program itself imports them. The log is JSON lines, times are seconds o
 that the parent shares:
 
 - ``paint``: the first frame that shows a section is on its way to the screen;
-- ``ready``: the bench answers; from now on lines on standard input are commands;
-- ``drag``: a leaf in a hand moved for the first time;
+- ``ready``: the bench is seen and answers; from now on lines on standard input are commands;
+- ``drag``: the kernel has moved a leaf in a hand for the first time;
 - ``frame``: one paint of a moving leaf, with the stamps of the pointer events that it shows.
 
 Run it as ``python -m tests.measure.watched LOG [ARGUMENTS OF THE PROGRAM]``.
@@ -70,7 +70,7 @@ class Watch:
         self._file = log.open("w", buffering=1, encoding="utf-8")
         self._canvas: Wrapped = None
         self._controller: Wrapped = None
-        self._seen = {"paint": False, "drag": False}
+        self._seen = {"paint": False, "ready": False, "drag": False}
         self._waiting: list[float] = []
         self._taken: list[float] = []
         self._pressed = 0.0
@@ -133,19 +133,23 @@ class Watch:
         canvas.mousePressEvent, canvas.mouseMoveEvent = mouse_press, mouse_move
 
     def _wrap_controller(self, module: ModuleType) -> None:
-        """Take commands as soon as there is somebody to carry them out."""
+        """Know the one that there is."""
         controller = module.BenchController
         begin = controller.__init__
 
         def __init__(made: Wrapped, *arguments: object, **named: object) -> None:  # noqa: N807
             begin(made, *arguments, **named)
             self._controller = made
-            qt = sys.modules["PySide6.QtCore"]
-            self._notifier = qt.QSocketNotifier(0, qt.QSocketNotifier.Type.Read)
-            self._notifier.activated.connect(lambda *_: self._obey(sys.stdin.readline()))
-            self.note("ready")
 
         controller.__init__ = __init__
+
+    def _listen(self) -> None:
+        """Take commands as soon as there is somebody to carry them out."""
+        self._seen["ready"] = True
+        qt = sys.modules["PySide6.QtCore"]
+        self._notifier = qt.QSocketNotifier(0, qt.QSocketNotifier.Type.Read)
+        self._notifier.activated.connect(lambda *_: self._obey(sys.stdin.readline()))
+        self.note("ready")
 
     def _on_dragged(self, _points: object) -> None:
         self._taken += self._waiting
@@ -157,6 +161,9 @@ class Watch:
         if not self._seen["paint"]:
             self._seen["paint"] = True
             self._after_flush(lambda at: self.note("paint", at))
+        # Until now the first paint lay over it.
+        if not self._seen["ready"]:
+            self._listen()
         state = self._controller.state if self._controller is not None else None
         if state is None or state.hand is None:
             return

@@ -66,6 +66,9 @@ class Pointer:
         self._xtst = ctypes.CDLL(xtst)
         self._x11.XOpenDisplay.restype = ctypes.c_void_p
         self._x11.XKeysymToKeycode.restype = ctypes.c_ubyte
+        self._x11.XGetImage.restype = ctypes.c_void_p
+        self._x11.XGetPixel.restype = ctypes.c_ulong
+        self._x11.XDefaultRootWindow.restype = ctypes.c_ulong
         self._display = ctypes.c_void_p(self._x11.XOpenDisplay(None))
         if self._display.value is None:
             raise OSError("no X display answers")
@@ -92,6 +95,17 @@ class Pointer:
     def _button(self, button: int, down: int) -> None:
         self._xtst.XTestFakeButtonEvent(self._display, button, down, 0)
         self._x11.XFlush(self._display)
+
+    def pixel(self, x: float, y: float) -> tuple[int, int, int]:
+        """Return the colour of a pixel as it stands on the screen, the pointer not counted."""
+        root = ctypes.c_ulong(self._x11.XDefaultRootWindow(self._display))
+        every = ctypes.c_ulong(0xFFFFFF)
+        pixmap = 2
+        got = self._x11.XGetImage(self._display, root, round(x), round(y), 1, 1, every, pixmap)
+        image = ctypes.c_void_p(got)
+        value = int(self._x11.XGetPixel(image, 0, 0))
+        self._x11.XDestroyImage(image)
+        return value >> 16 & 255, value >> 8 & 255, value & 255
 
     def play(self, path: Sequence[tuple[float, float, float]]) -> list[float]:
         """Go through `path`, rows of (ms from the start, x, y), each at its time.
