@@ -115,11 +115,15 @@ def _carry(before: Piece, after: Piece) -> tuple[float, float]:
     """How far `before` goes on past its end, and `after` before its start, in their corner, mm."""
     u, v = before.curve.end_direction, after.curve.start_direction
     straight_on = u[0] * v[0] + u[1] * v[1]
-    if u[0] * v[1] - u[1] * v[0] >= -_SMOOTH or straight_on <= 0.0:
+    turn = v[0] * u[1] - v[1] * u[0]
+    if turn <= _SMOOTH or straight_on <= 0.0:
         return 0.0, 0.0
+    # A round side, carried on or passed by, leaves the corner's wedge sooner the rounder it is.
+    rounds = [side.curve.radius for side in (before, after) if isinstance(side.curve, Arc)]
+    most = min([_CARRY, *(radius * turn / 4.0 for radius in rounds)])
     return (
-        min(after.curve.length, _CARRY) * straight_on,
-        min(before.curve.length, _CARRY) * straight_on,
+        min(after.curve.length, most) * straight_on,
+        min(before.curve.length, most) * straight_on,
     )
 
 
