@@ -138,8 +138,13 @@ def test_room_is_found_beside_steel_and_nowhere_else() -> None:
     assert is_free(section.outline, leaf.body, moved)
     # The spur stands 1 mm deep in the crown; the nearest room is 1 mm off, and a hair.
     assert math.hypot(moved.x, moved.y) == pytest.approx(1.0, abs=0.05)
-    deep = Pose(-100.0, -100.0, 0.0)
-    assert nearest_free(section, leaf_of_mark("25 mm"), deep) in (deep, None)
+    # Behind the upright the nearest room is behind it too, not through it.
+    behind = nearest_free(section, leaf_of_mark("8 mm"), Pose(-30.0, 20.0))
+    assert behind is not None
+    assert behind.x < -30.0
+    # In the middle of a block of steel there is none near.
+    block = Section.of(Joint(base_thickness=200.0, upright_length=100.0), Bead(8.0, 8.0))
+    assert nearest_free(block, leaf_of_mark("8 mm"), Pose(10.0, -100.0)) is None
 
 
 def test_seats_agree_with_measures() -> None:
