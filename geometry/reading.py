@@ -252,11 +252,13 @@ class _Lie:
     def _beneath(self) -> dict[str, tuple[str, ...]]:
         """Names of pieces that lie between an edge and its member."""
         return {
-            "long": self._pieces_under(self.long, self.long_member),
-            "end": self._pieces_under(self.end, self.end_member),
+            "long": self._pieces_under(self.long, self.long_member, self.leaf.long_edge),
+            "end": self._pieces_under(self.end, self.end_member, self.leaf.end_edge),
         }
 
-    def _pieces_under(self, facing: _Facing | None, member: Member) -> tuple[str, ...]:
+    def _pieces_under(
+        self, facing: _Facing | None, member: Member, edge: tuple[Vec, Vec]
+    ) -> tuple[str, ...]:
         # Under an edge that stands well off there is room for what isn't in the way.
         if facing is None or facing.most > self.limit:
             return ()
@@ -268,7 +270,22 @@ class _Lie:
         gap = Polygon([self._on(member, *corner) for corner in corners])
         names, lines = self._pieces
         under = shapely.intersects(lines, gap)
-        return tuple(name for name, is_under in zip(names, under, strict=True) if is_under)
+        found = tuple(name for name, is_under in zip(names, under, strict=True) if is_under)
+        # A face that runs out under an edge without touching it keeps nothing off: the point may
+        # rest on that very face, and hold both edges up by less than an eye can see.
+        return tuple(name for name in found if name != "face" or self._bears(name, edge))
+
+    def _bears(self, name: str, edge: tuple[Vec, Vec]) -> bool:
+        """Whether a piece touches an edge of the leaf, or crosses it."""
+        line = LineString(self._placed(edge))
+        return bool(shapely.dwithin(self.section.piece_lines[name], line, self._touching))
+
+    @property
+    def _touching(self) -> float:
+        """How near a second contact must be to be one, mm."""
+        # The point being on the weld, it must be as close as bodies keep. Else a pose that was
+        # stated to a hundredth leaves everything that far off.
+        return CONTACT if self.rides_the_face else LEGAL_DEPTH
 
     def _on(self, member: Member, along: float, height: float) -> Vec:
         foot = self.section.joint.point(member, along)
@@ -327,15 +344,12 @@ class _Lie:
         """Names of the pieces that keep the leaf off, in the order of the outline."""
         needed = ("long",) if self.leaf.edge == "leg" else ("long", "end")
         beneath = {name for edge in needed for name in self._beneath[edge]}
-        # The point being on the weld, a second contact must be as close to be one. Else a pose
-        # that was stated to a hundredth leaves everything that far off.
-        tolerance = CONTACT if self.rides_the_face else LEGAL_DEPTH
         names, lines = self._pieces
         parts = self._parts
         touching = shapely.dwithin(
             lines[:, None],
             np.array(list(parts.values()), dtype=np.object_)[None, :],
-            tolerance,
+            self._touching,
         )
         found = []
         for name, row in zip(names, touching, strict=True):

@@ -10,9 +10,12 @@ from hypothesis import strategies as st
 
 from geometry.bead import Bead, Spatter
 from geometry.leaf import Leaf
+from geometry.penetration import penetration
 from geometry.pose import Pose
 from geometry.reading import read
+from geometry.seat import press_home, waiting_pose
 from geometry.section import Section
+from geometry.tolerances import LEGAL_DEPTH
 from tests.geometry.plain import BOTH, HOME, SPUR, T, bead, shown
 
 
@@ -84,3 +87,40 @@ def test_spatter_keeps_an_edge_off() -> None:
 def test_a_throat_leaf_short_of_home_has_nothing_in_its_way() -> None:
     reading = read(bead(8.0, 8.0), SPUR, Pose(0.5, 0.0))
     assert (reading.state, reading.in_the_way) == ("not seated", ())
+
+
+@given(st.floats(4.0, 16.0), st.floats(1.4, 1.41), st.floats(0.06, 0.3))
+def test_toes_that_run_out_under_the_edges_are_not_in_the_way(
+    size: float, share: float, off: float
+) -> None:
+    """The spur rides a deep hollow whose thin toes reach under both edges without touching them."""
+    leg = share * size
+    # The spur's height over the chord is where the hollow's middle has to be.
+    crown = (size - leg) / math.sqrt(2.0) + off * math.sqrt(2.0)
+    weld, leaf = bead(leg, leg, crown), Leaf(size, "leaf", "throat")
+    pose = Pose(off + 1e-6, off + 1e-6)
+    assert penetration(weld.outline, leaf.body, pose) < LEGAL_DEPTH
+    reading = read(weld, leaf, pose)
+    assert reading.in_the_way == ()
+    if off < 0.099:
+        assert (reading.state, reading.flush) == ("touch", BOTH)
+    elif off > 0.102:
+        assert shown(reading) == ("held off", pytest.approx(off, abs=1e-4))
+
+
+@pytest.mark.parametrize("tilt", [-0.3, -0.05, 0.05, 0.3])
+def test_a_leaf_that_rocks_on_its_spur_is_held_off(tilt: float) -> None:
+    weld, leaf = bead(7.1, 7.0, -1.35), Leaf(5.0, "5 mm", "throat")
+    level = press_home(weld, leaf, waiting_pose(weld, leaf, "base")).pose.moved(0.002, 0.002)
+    reading = read(weld, leaf, level.rotated(tilt, level.to_section(leaf.spur)))
+    assert reading.in_the_way == ()
+    assert reading.state == ("held off" if abs(tilt) > 0.2 else "touch")
+
+
+def test_a_toe_that_carries_an_edge_is_in_the_way() -> None:
+    # The leaf has been pushed aside until its long edge stands on the toe of a longer leg.
+    section = bead(9.0, 6.0, -1.2)
+    leaf = Leaf(5.0, "5 mm", "throat")
+    toe_side = section.bead.leg_base - leaf.long_edge[0][0]
+    pose = Pose(toe_side - 1.0, 0.02)
+    assert "face" in read(section, leaf, pose).in_the_way
