@@ -10,16 +10,25 @@ from typing import Final
 from exercises.attempt import Attempt, StatedReading
 from exercises.coupon import Coupon, Disposition
 from exercises.gauging import right_leaves
-from exercises.judging import Judgement, called_size, judge, limit_for, size_row
-from exercises.rules import SizeRow
+from exercises.judging import (
+    Check,
+    Judgement,
+    called_size,
+    judge,
+    limit_for,
+    limit_leaves,
+    preferred_rack,
+    size_row,
+)
+from exercises.rules import RULE_SETS, SizeRow
 from exercises.stances import Stance, Stances, member_of
 from geometry.joint import MEMBERS, Member
-from geometry.leaf import RACKS, Edge
+from geometry.leaf import RACKS, Edge, RackName
 from geometry.lengths import format_length
 from geometry.measures import FaceShape, Measures
 from geometry.tolerances import FLAT_FACE
 
-__all__ = ["MARKS", "Grade", "Reason", "grade"]
+__all__ = ["MARKS", "Grade", "Params", "Reason", "grade", "leaf_name"]
 
 MARKS: Final = ("face", "leaf", "edge", "seat", "legs", "reading", "disposition")
 
@@ -187,11 +196,12 @@ def _mark_face(marking: _Marking) -> float | None:
     if stated in _faces(measures):
         return 1.0
     off = measures.concavity if measures.face == "concave" else measures.convexity
+    shape = "hollow" if measures.face == "concave" else measures.face
     side = {"convex": "beyond", "concave": "short of", "flat": "off"}[measures.face]
     marking.because(
         "face",
         f"face-{measures.face}",
-        f"the face is {measures.face}: {off:.2f} mm {side} the line from toe to toe",
+        f"the face is {shape}: {off:.2f} mm {side} the line from toe to toe",
         stated=stated,
         face=measures.face,
         off=off,
@@ -212,29 +222,52 @@ def _mark_leaf(marking: _Marking) -> float | None:
     shares = [_leaf_share(marking, edge, used) for (edge, _), used in seats.items()]
     mark = fmean(shares) if shares else 0.0
     if mark < 1.0:
-        size = _size_asked(marking, "throat" if marking.row.edges == ("throat",) else "leg")
-        marking.because(
-            "leaf",
-            "leaf-other",
-            f"the limit is {format_length(size)}: use the leaf of that size or, where the rack "
-            "has none, the two that bracket it",
-            size=size,
-        )
+        _say_which_leaf(marking)
     return mark
 
 
-def _size_asked(marking: _Marking, edge: Edge) -> float:
-    """The size that the leaf should be of: the limit or, where the size is asked, the weld's."""
-    if marking.coupon.task == "judge":
-        return limit_for(marking.coupon, edge)
+def _say_which_leaf(marking: _Marking) -> None:
+    """The reason names marks: a leaf is found by what is engraved, not by a converted limit."""
+    edge: Edge = "throat" if marking.row.edges == ("throat",) else "leg"
+    asked, angle = marking.coupon, marking.coupon.section.joint.angle
+    marks = _leaves_asked(marking, edge, preferred_rack(asked))
+    text = f"use {' and '.join(leaf_name(mark) for mark in marks)}"
+    params: dict[str, float | str] = {"leaves": ", ".join(marks), "task": asked.task}
+    if len(marks) > 1:
+        text += f", one on either side of the {'weld' if asked.task == 'size' else 'limit'}"
+    if len(marks) > 1 and edge == "leg" and angle != 90.0:
+        params["angle"] = angle
+        text += (
+            "; a leaf reads a leg square to the member that its long edge lies on: "
+            f"leg x sin({angle:g}\u00b0)"
+        )
+    marking.because("leaf", "leaf-other", text, **params)
+
+
+def leaf_name(mark: str) -> str:
+    """Return what a leaf of this mark is called.
+
+    Examples
+    --------
+    >>> leaf_name("5/16 in"), leaf_name("a 5 mm")
+    ('the 5/16 in leaf', 'the leaf a 5')
+    """
+    return f"the leaf {mark.removesuffix(' mm')}" if mark.startswith("a") else f"the {mark} leaf"
+
+
+def _leaves_asked(marking: _Marking, edge: Edge, name: RackName) -> tuple[str, ...]:
+    """Marks of a rack's leaves for the limit or, where the size is asked, for the weld's own."""
+    coupon = marking.coupon
+    if coupon.task == "judge":
+        return limit_leaves(coupon, edge, name)
     worst = min(check.margin for check in marking.judgement.checks if check.doubt > 0.0)
-    return limit_for(marking.coupon, edge) * (1.0 + worst / called_size(marking.coupon))
+    size = limit_for(coupon, edge) * (1.0 + worst / called_size(coupon))
+    return tuple(leaf.mark for leaf in right_leaves(size, name))
 
 
 def _leaf_share(marking: _Marking, edge: Edge, used: set[str]) -> float:
     """How much of what one rack needs was used at a seat: the best of the racks."""
-    size = _size_asked(marking, edge)
-    needed = [{leaf.mark for leaf in right_leaves(size, name)} for name in RACKS]
+    needed = [set(_leaves_asked(marking, edge, name)) for name in RACKS]
     return max(len(used & marks) / len(marks) for marks in needed)
 
 
@@ -340,11 +373,11 @@ def _mark_disposition(marking: _Marking) -> float | None:
     if stated in judgement.acceptable:
         return 1.0
     right = judgement.disposition
-    why, params = _grounds(judgement)
+    why, params = _grounds(marking)
     marking.because(
         "disposition",
         f"right-{right.replace(' ', '-')}",
-        f"right is {right}: {why}",
+        f"the right call is {right}: {why}",
         stated=stated,
         right=right,
         **params,
@@ -352,15 +385,17 @@ def _mark_disposition(marking: _Marking) -> float | None:
     return 0.0
 
 
-def _grounds(judgement: Judgement) -> tuple[str, dict[str, float | str]]:
+def _grounds(marking: _Marking) -> tuple[str, dict[str, float | str]]:
     """What makes the right disposition right."""
+    judgement = marking.judgement
     if judgement.disposition == "refer":
         keys = ", ".join(judgement.undecided)
-        return f"no leaf can settle {keys} here", {"keys": keys}
+        named = " and ".join(_named(key) for key in judgement.undecided)
+        return f"no leaf can settle {named} here", {"keys": keys}
     failed = [c for c in judgement.checks if not c.passed]
     grounds = [c for c in failed if c.disposition == judgement.disposition]
     if not grounds:
-        return "every measure keeps its limit", {}
+        return "every measure meets its limit", {}
     worst = min(grounds, key=lambda check: check.margin)
     found, limit = format_length(worst.measured), format_length(worst.limit)
     params: dict[str, float | str] = {
@@ -368,9 +403,33 @@ def _grounds(judgement: Judgement) -> tuple[str, dict[str, float | str]]:
         "measured": worst.measured,
         "limit": worst.limit,
     }
-    if worst.doubt > 0.0:
-        return f"{worst.key} is {found}, and {limit} is called for", params
-    return f"{worst.key} is {found}, and {limit} is allowed", params
+    if worst.doubt == 0.0:
+        return f"{_named(worst.key)} is {found}, and {limit} is allowed", params
+    added = _added_for_opening(marking.coupon, worst)
+    if added == 0.0:
+        return f"{_named(worst.key)} is {found}, and {limit} is called for", params
+    params |= {"called": worst.limit - added, "opening": added}
+    called, opening = format_length(worst.limit - added), format_length(added)
+    return (
+        f"{_named(worst.key)} is {found}, and {called} called for + {opening} root opening = "
+        f"{limit} needed"
+    ), params
+
+
+def _added_for_opening(coupon: Coupon, check: Check) -> float:
+    """What a root opening has added to a check's limit, mm, as the key is measured."""
+    added = RULE_SETS[coupon.rules].added_for_opening(coupon.section.joint.root_opening)
+    return added * check.limit / called_size(coupon)
+
+
+def _named(key: str) -> str:
+    """A measure or a limit as a sentence speaks of it."""
+    what, _, member = key.rpartition("_")
+    if what in ("leg", "overlap"):
+        return f"the {what} on the {member}"
+    if what == "undercut":
+        return f"the undercut at the {member} toe"
+    return f"the {key.replace('_', ' ')}"
 
 
 _MARKERS: Final[Mapping[str, Callable[[_Marking], float | None]]] = {

@@ -54,12 +54,17 @@ __all__ = [
     "called_size",
     "judge",
     "limit_for",
+    "limit_leaves",
+    "preferred_rack",
     "right_handling",
     "size_row",
 ]
 
 _ROUNDING: Final = 1e-9
 """mm: a size that is its limit but for rounding reaches it."""
+
+_SAME: Final = 1e-6
+"""mm: sizes closer than this are the same size, stated in different units."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,7 +82,7 @@ class Check:
     doubt
         U of the leaf's answer, mm of size; 0 where no leaf is asked.
     passed
-        Whether the measure keeps its limit.
+        Whether the measure meets its limit.
     decided_by_leaf
         Whether a leaf can show it, to within the doubt.
     disposition
@@ -231,12 +236,34 @@ def right_handling(coupon: Coupon) -> RightHandling:
     if row.throat:
         seats.append(("throat", "base"))
     held = dict.fromkeys(edge for edge, _ in seats)
-    name = _preferred_rack(coupon)
-    leaves = {
-        edge: tuple(leaf.mark for leaf in right_leaves(limit_for(coupon, edge), name))
-        for edge in held
-    }
+    name = preferred_rack(coupon)
+    leaves = {edge: limit_leaves(coupon, edge, name) for edge in held}
     return RightHandling(leaves, row.edges, tuple(seats))
+
+
+def limit_leaves(coupon: Coupon, edge: Edge, name: RackName | None = None) -> tuple[str, ...]:
+    """Return the marks of a rack's leaves that show whether the limit is reached.
+
+    That is the limit's own leaf or, where the rack has none, the two that bracket it. A leaf of
+    the very size called for is the limit's own as long as the two are within the doubt: in a
+    skewed joint they differ. `name` is the rack; without it, the one that suits the callout.
+
+    Examples
+    --------
+    >>> from exercises.coupon import Callout
+    >>> from geometry.bead import Bead
+    >>> from geometry.joint import Joint
+    >>> section = Section.of(Joint(angle=100.0), Bead(9.0, 8.8))
+    >>> limit_leaves(Coupon("a", section, Callout(8.0, "leg", "8 mm")), "leg")
+    ('8 mm',)
+    >>> limit_leaves(Coupon("a", section, Callout(10.0, "leg", "10 mm")), "leg")
+    ('8 mm', '10 mm')
+    """
+    called, limit = called_size(coupon), limit_for(coupon, edge)
+    within = abs(called - limit) <= doubt(edge, coupon.eye_limit)
+    rack_name = name or preferred_rack(coupon)
+    own = [leaf for leaf in rack(rack_name) if within and abs(leaf.size - called) <= _SAME]
+    return tuple(leaf.mark for leaf in own or right_leaves(limit, rack_name))
 
 
 def size_row(coupon: Coupon) -> SizeRow:
@@ -244,14 +271,24 @@ def size_row(coupon: Coupon) -> SizeRow:
     return RULE_SETS[coupon.rules].row(coupon.callout.measure, measure(coupon.section).face)
 
 
-def _preferred_rack(coupon: Coupon) -> RackName:
-    """The rack that has the size called for; else the one in the callout's own unit."""
+def preferred_rack(coupon: Coupon) -> RackName:
+    """Return the rack that has the size called for; else the one in the callout's own unit.
+
+    Examples
+    --------
+    >>> from exercises.coupon import Callout
+    >>> from geometry.bead import Bead
+    >>> from geometry.joint import Joint
+    >>> section = Section.of(Joint(), Bead(8.0, 8.0))
+    >>> preferred_rack(Coupon("a", section, Callout(7.9375, "leg", "5/16 in")))
+    'inch'
+    """
     size = called_size(coupon)
     in_inches = "mm" not in coupon.callout.text
     throat = coupon.callout.measure == "throat"
     usual: RackName = "inch" if in_inches else "throat" if throat else "metric"
     for name in (usual, *RACKS):
-        if any(abs(leaf.size - size) <= 1e-6 for leaf in rack(name)):
+        if any(abs(leaf.size - size) <= _SAME for leaf in rack(name)):
             return name
     return usual
 

@@ -98,8 +98,10 @@ class DebriefPanel(QFrame):
             stated = words.disposition_word(state.disposition)
             if state.disposition == grade.right:
                 text = self.tr("You said: {stated}. That is right.").format(stated=stated)
+            elif grade.in_doubt and grade.marks["disposition"] == 1.0:
+                text = self.tr("You said: {stated}. That is accepted.").format(stated=stated)
             else:
-                text = self.tr("You said: {stated}. Right is: {right}.").format(
+                text = self.tr("You said: {stated}. Right call: {right}.").format(
                     stated=stated, right=words.disposition_word(grade.right)
                 )
             self._add(_wrapped(text))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from exercises.grading import Reason
+from exercises.grading import Params, Reason
 from geometry.lengths import Unit, format_length
 from geometry.reading import Reading
 from trainer.bench import words
@@ -36,8 +36,8 @@ def measure_word(key: str) -> str:
         "effective_throat": translate("Debrief", "effective throat"),
         "convexity": translate("Debrief", "convexity"),
         "concavity": translate("Debrief", "concavity"),
-        "undercut_base": translate("Debrief", "undercut in the base"),
-        "undercut_upright": translate("Debrief", "undercut in the upright"),
+        "undercut_base": translate("Debrief", "undercut at the base toe"),
+        "undercut_upright": translate("Debrief", "undercut at the upright toe"),
         "overlap_base": translate("Debrief", "overlap on the base"),
         "overlap_upright": translate("Debrief", "overlap on the upright"),
         "root_opening": translate("Debrief", "root opening"),
@@ -67,11 +67,7 @@ def reason_text(reason: Reason, unit: Unit) -> str:
         ),
         "face-flat": translate("Debrief", "The face is flat: {off} off the line from toe to toe."),
         "no-reading": translate("Debrief", "No leaf was held to the weld."),
-        "leaf-other": translate(
-            "Debrief",
-            "The limit is {size}: use the leaf of that size or, where the rack has none, the two "
-            "that bracket it.",
-        ),
+        "leaf-other": _leaf_words(params),
         "edge-throat": translate(
             "Debrief", "A hollow face is read at the throat, with the throat edge."
         ),
@@ -89,9 +85,34 @@ def reason_text(reason: Reason, unit: Unit) -> str:
         return reason.text
     return text.format(
         off=_length(params.get("off"), unit),
-        size=_length(params.get("size"), unit),
         member=words.piece_word(member) if member else "",
     )
+
+
+def _leaf_words(params: Params) -> str:
+    """Which leaf should have been used, by the marks that are engraved on them."""
+    marks = [mark for mark in str(params.get("leaves", "")).split(", ") if mark]
+    named = [
+        translate("Debrief", "the leaf {mark}").format(mark=mark.removesuffix(" mm"))
+        if mark.startswith("a")
+        else translate("Debrief", "the {mark} leaf").format(mark=mark)
+        for mark in marks
+    ]
+    if len(named) < 2:
+        return translate("Debrief", "Use {leaf}.").format(leaf="".join(named))
+    text = (
+        translate("Debrief", "Use {leaf} and {other}, one on either side of the weld.")
+        if params.get("task") == "size"
+        else translate("Debrief", "Use {leaf} and {other}, one on either side of the limit.")
+    ).format(leaf=named[0], other=named[1])
+    if "angle" not in params:
+        return text
+    why = translate(
+        "Debrief",
+        "A leaf reads a leg square to the member that its long edge lies on: leg \u00d7 "
+        "sin({angle}\u00b0).",
+    )
+    return f"{text} {why.format(angle=format(float(params['angle']), 'g'))}"
 
 
 def _reading_words(reason: Reason, unit: Unit) -> str:
@@ -127,23 +148,33 @@ def _disposition_words(reason: Reason, unit: Unit) -> str:
     right = words.disposition_word(str(params.get("right"))).lower()
     if "keys" in params:
         keys = ", ".join(measure_word(key) for key in str(params["keys"]).split(", "))
-        text = translate("Debrief", "Right is: {right}. No leaf can settle the {keys} here.")
+        text = translate("Debrief", "Right call: {right}. No leaf can settle the {keys} here.")
         return text.format(right=right, keys=keys)
     if "key" not in params:
-        text = translate("Debrief", "Right is: {right}. Every measure keeps its limit.")
+        text = translate("Debrief", "Right call: {right}. Every measure meets its limit.")
         return text.format(right=right)
     key = str(params["key"])
     if key.startswith(("undercut", "overlap", "root")):
-        text = translate("Debrief", "Right is: {right}. The {key} is {found}; {limit} is allowed.")
+        text = translate(
+            "Debrief", "Right call: {right}. The {key} is {found}; {limit} is allowed."
+        )
+    elif "opening" in params:
+        text = translate(
+            "Debrief",
+            "Right call: {right}. The {key} is {found}; {called} called for + {opening} root "
+            "opening = {limit} needed.",
+        )
     else:
         text = translate(
-            "Debrief", "Right is: {right}. The {key} is {found}; {limit} is called for."
+            "Debrief", "Right call: {right}. The {key} is {found}; {limit} is called for."
         )
     return text.format(
         right=right,
         key=measure_word(key),
         found=_length(params.get("measured"), unit),
         limit=_length(params.get("limit"), unit),
+        called=_length(params.get("called"), unit),
+        opening=_length(params.get("opening"), unit),
     )
 
 
@@ -156,7 +187,7 @@ def short_reason(reason: Reason, unit: Unit) -> str:
         "face-concave": translate("Debrief", "hollow, {off}"),
         "face-flat": translate("Debrief", "flat face"),
         "no-reading": translate("Debrief", "no reading"),
-        "leaf-other": translate("Debrief", "limit {size}"),
+        "leaf-other": translate("Debrief", "leaf {leaves}"),
         "edge-throat": translate("Debrief", "throat edge here"),
         "edge-leg": translate("Debrief", "legs, not throat"),
         "leg-not-gauged": translate("Debrief", "not gauged"),
@@ -171,7 +202,7 @@ def short_reason(reason: Reason, unit: Unit) -> str:
         return f"{measure_word(str(params.get('key')))} {_length(params['measured'], unit)}"
     text = known.get(reason.code, mark_word(reason.mark))
     return text.format(
-        off=_length(params.get("off"), unit), size=_length(params.get("size"), unit), member=member
+        off=_length(params.get("off"), unit), leaves=params.get("leaves", ""), member=member
     )
 
 

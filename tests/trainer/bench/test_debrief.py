@@ -27,7 +27,7 @@ def judge(person: Person, *keys: Key, face: str = "Convex", say: str = "Accept")
     assert person.state.phase == "debrief"
 
 
-SEATED = (Key.Key_6, Key.Key_Space, Key.Key_T)
+SEATED = (Key.Key_8, Key.Key_Space, Key.Key_T)
 
 
 def texts(person: Person) -> str:
@@ -52,6 +52,22 @@ def test_every_reason_stands_beside_its_place(person: Person) -> None:
     for number, _ in enumerate(person.state.grade.reasons, start=1):
         assert f"{number} " in labels
     assert len(person.state.grade.reasons) >= 4
+
+
+def test_a_call_that_doubt_covers_is_said_to_be_accepted(person: Person, tray: Tray) -> None:
+    person.screen.go_to([coupon.id for coupon in tray.coupons].index("hf-21"))
+    judge(person, face="Convex", say="Refer")
+    said = texts(person)
+    assert "You said: Refer. That is accepted." in said
+    assert "Right call" not in said
+
+
+def test_the_limit_of_an_open_fit_is_explained(person: Person, tray: Tray) -> None:
+    person.screen.go_to([coupon.id for coupon in tray.coupons].index("hf-16"))
+    judge(person, *SEATED, face="Convex", say="Accept")
+    said = texts(person)
+    assert "6 mm called for + 2 mm root opening = 8 mm needed." in said
+    assert "Use the 8 mm leaf." in said
 
 
 def test_reasons_are_worded_for_every_code(person: Person, tray: Tray) -> None:
@@ -79,7 +95,7 @@ def test_readings_say_what_the_leaf_showed_and_can_be_looked_at(person: Person) 
 
 
 def test_replay_shows_poses_as_recorded(person: Person) -> None:
-    judge(person, Key.Key_6, Key.Key_Space, Key.Key_F, Key.Key_Right, Key.Key_Escape)
+    judge(person, Key.Key_8, Key.Key_Space, Key.Key_F, Key.Key_Right, Key.Key_Escape)
     player = person.screen.review.player
     for entry in person.state.handling.entries:
         player.seek(float(entry.ms))
@@ -92,7 +108,7 @@ def test_replay_shows_poses_as_recorded(person: Person) -> None:
 
 
 def test_scrubber_and_keys_go_through_the_handling(person: Person) -> None:
-    judge(person, Key.Key_6, Key.Key_Space, Key.Key_F)
+    judge(person, Key.Key_8, Key.Key_Space, Key.Key_F)
     player, panel = person.screen.review.player, person.screen.review.replay
     panel.scrubber.setValue(0)
     assert player.now.at == 0.0
