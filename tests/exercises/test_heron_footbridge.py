@@ -225,6 +225,26 @@ def test_two_faces_are_traced_as_a_scanner_gives_them() -> None:
         assert 0.003 < (sum(bend * bend for bend in bends) / len(bends)) ** 0.5 < 0.05
 
 
+GIVEN_AWAY = (
+    "on the line", "hollow", "convex", "flat", "toe", "overlap", "undercut", "splice", "short",
+    "long", "en el límite", "huec", "plan", "borde largo", "solape", "mordedura", "empalme",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("coupon", TRAY.coupons, ids=ids)
+def test_neither_title_nor_number_of_hints_gives_the_call_away(coupon: Coupon) -> None:
+    assert len(coupon.hints) == 2
+    for language in ("en", "es"):
+        title = coupon.title.in_language(language).lower()
+        if coupon.id not in {"hf-06", "hf-11"}:  # an inch drawing, "plano"; and a toe board
+            assert not [word for word in GIVEN_AWAY if word in title]
+
+
+def test_titles_are_told_apart() -> None:
+    for language in ("en", "es"):
+        assert len({coupon.title.in_language(language) for coupon in TRAY.coupons}) == len(RIGHT)
+
+
 @pytest.mark.parametrize("coupon", TRAY.coupons, ids=ids)
 def test_every_word_is_there_in_english_and_spanish(coupon: Coupon) -> None:
     assert coupon.hints
