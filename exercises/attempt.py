@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -9,7 +10,7 @@ from exercises.coupon import Disposition
 from exercises.file_faults import FileError, TrayFault, read_bytes
 from exercises.models import ATTEMPTS_FORMAT, AttemptModel, HeaderModel, ReadingModel
 from exercises.shape import check_shape, without_private_keys
-from exercises.strict_json import LARGEST_FILE, Json, parse_json
+from exercises.strict_json import LARGEST_FILE, Json, parse_json, quoted
 from exercises.versions import check_version
 from geometry.faults import Fault
 from geometry.joint import Member
@@ -85,10 +86,11 @@ class AttemptsError(FileError):
     """An attempts file that can't be used."""
 
 
-def load_attempts(path: Path | str) -> list[Attempt]:
+def load_attempts(path: Path | str, known: Collection[str] | None = None) -> list[Attempt]:
     """Return the attempts in the file at `path`, in file order.
 
-    Lines that are empty are passed over.
+    Lines that are empty are passed over. If `known` names the coupons that there are, an attempt
+    at another is a fault.
 
     Raises
     ------
@@ -114,7 +116,7 @@ def load_attempts(path: Path | str) -> list[Attempt]:
         raise AttemptsError(faults)
     attempts: list[Attempt] = []
     for number, line in lines[1:]:
-        model, found = _examine(line)
+        model, found = _examine(line, known)
         faults += [TrayFault.of(file, fault, line=number) for fault in found]
         if model is not None:
             attempts.append(_attempt(model))
@@ -131,14 +133,29 @@ def _header_faults(line: bytes) -> list[Fault]:
     return faults or check_shape(HeaderModel, without_private_keys(parsed.value))[1]
 
 
-def _examine(line: bytes) -> tuple[AttemptModel | None, list[Fault]]:
+def _examine(
+    line: bytes, known_coupons: Collection[str] | None
+) -> tuple[AttemptModel | None, list[Fault]]:
     parsed = parse_json(line)
     if parsed.value is None and parsed.faults:
         return None, parsed.faults
     bare: Json = without_private_keys(parsed.value)
     model, shape = check_shape(AttemptModel, bare)
     known = {fault.at for fault in parsed.faults}
-    return model, parsed.faults + [fault for fault in shape if fault.at not in known]
+    faults = parsed.faults + [fault for fault in shape if fault.at not in known]
+    if known_coupons is not None:
+        faults += _stranger(bare, known_coupons)
+    return model, faults
+
+
+def _stranger(bare: Json, known: Collection[str]) -> list[Fault]:
+    """The fault of an attempt at a coupon that isn't there, whatever else is wrong with it."""
+    name = bare.get("coupon") if isinstance(bare, dict) else None
+    if not isinstance(name, str) or name in known:
+        return []
+    listed = ", ".join(known)
+    text = f"the tray has no coupon {quoted(name)}"
+    return [Fault("/coupon", "unknown-coupon", text, listed, {"coupon": name})]
 
 
 def _attempt(model: AttemptModel) -> Attempt:

@@ -135,10 +135,11 @@ def parse_json(data: bytes) -> Parsed:
             parse_int=_whole,
         )
     except json.JSONDecodeError as error:
+        what = _stumble(error)
         return _refused(
             "not-json",
-            f"line {error.lineno}, column {error.colno} is no JSON ({error.msg})",
-            "JSON",
+            f"line {error.lineno}, column {error.colno} can't be read as JSON: {what}",
+            "JSON: keys and texts in double quotes, commas between values and none after the last",
             {"line": float(error.lineno), "column": float(error.colno)},
         )
     faults: list[Fault] = []
@@ -147,6 +148,16 @@ def parse_json(data: bytes) -> Parsed:
 
 def _refused(code: str, text: str, right: str, params: dict[str, float | str]) -> Parsed:
     return Parsed(None, [Fault("", code, text, right, params)])
+
+
+def _stumble(error: json.JSONDecodeError) -> str:
+    """What the parser met, and what it was looking for."""
+    if not error.doc.strip():
+        return "there is nothing here"
+    wanted = f"{error.msg[:1].lower()}{error.msg[1:]}"
+    rest = error.doc[error.pos :].split("\n", 1)[0].strip()
+    met = f"at {quoted(rest if len(rest) <= 24 else f'{rest[:21]}...')}" if rest else "at its end"
+    return f"{wanted}, {met}"
 
 
 def _too_deep(text: str) -> bool:

@@ -202,28 +202,45 @@ def rack(name: RackName) -> tuple[Leaf, ...]:
 def leaf_of_mark(mark: str, edge: Edge = "leg", wear: float = 0.0) -> Leaf:
     """Return the leaf with this mark from any rack.
 
+    A throat mark is in millimetres, with or without the unit: ``a 5 mm``, ``a5``.
+
     Raises
     ------
     ValueError
-        If no rack has it; the message lists the marks there are.
+        If no rack has it; the message shows the mark with its unit where only that is missing, or
+        lists the marks there are.
 
     Examples
     --------
     >>> round(leaf_of_mark("a 4 mm").size, 4), leaf_of_mark(" 5/16in ").mark
     (5.6569, '5/16 in')
+    >>> leaf_of_mark("a5").mark
+    'a 5 mm'
     """
     words = mark.strip()
     throat = words[:1].lower() == "a"
+    found = _find(words[1:].strip() if throat else words, throat=throat)
+    if found is not None:
+        return replace(found, edge=edge, wear=wear)
+    if not throat:
+        meant = [leaf.mark for unit in ("mm", "in") if (leaf := _find(f"{words} {unit}"))]
+        if meant:
+            raise ValueError(f"{mark!r} has no unit; right would be: {' or '.join(meant)}")
+    marks = "; ".join(", ".join(leaf.mark for leaf in rack(name)) for name in RACKS)
+    raise ValueError(f"no rack has a leaf {mark!r}; right would be one of: {marks}")
+
+
+def _find(words: str, *, throat: bool = False) -> Leaf | None:
+    """The leaf of a length with its unit; of a throat in millimetres, the unit left out or not."""
     try:
-        length = parse_length(words[1:] if throat else words)
+        length = parse_length(words, default_unit="mm" if throat else None)
     except ValueError:
-        length = math.nan
+        return None
+    in_mm = "mm" in words.lower() or (throat and words[-1:].isdigit())
     for name in RACKS:
         for leaf in rack(name):
             if throat == (name == "throat"):
                 size = leaf.size / math.sqrt(2.0) if throat else leaf.size
-                inches = leaf.mark.endswith("in") == ("mm" not in words.lower())
-                if inches and abs(size - length) < 1e-6:
-                    return replace(leaf, edge=edge, wear=wear)
-    marks = "; ".join(", ".join(leaf.mark for leaf in rack(name)) for name in RACKS)
-    raise ValueError(f"no rack has a leaf {mark!r}; right would be one of: {marks}")
+                if leaf.mark.endswith("mm") == in_mm and abs(size - length) < 1e-6:
+                    return leaf
+    return None

@@ -24,6 +24,7 @@ from exercises.tray import Tray, check_tray, load_tray, tray_schema
 from geometry.joint import MEMBERS
 from geometry.leaf import EDGES, leaf_of_mark
 from geometry.measures import Measures, measure
+from geometry.pose import Pose, wrap_degrees
 from geometry.reading import Reading, read
 from geometry.seat import press_home, waiting_pose
 
@@ -48,6 +49,17 @@ examples:
   toe-and-throat measure brackets.tray.json --json    the true measures of every coupon
   toe-and-throat read brackets.tray.json --coupon hb-04 --leaf "8 mm" --edge leg --on upright
   toe-and-throat grade brackets.tray.json attempts.jsonl"""
+
+
+_ATTEMPTS = """\
+an attempts file holds a header, then one attempt a line; only "coupon" is required:
+
+{"format": "toe-and-throat/attempts", "version": 1}
+{"coupon": "hf-01", "face": "convex", "readings": [{"leaf": "8 mm", "edge": "leg", "on": "upright",\
+ "state": "daylight"}], "disposition": "add weld metal", "sure": 0.8}"""
+
+_STEP = 6
+"""Decimals of a printed gap and pose: below a nanometre there is only the kernel's rounding."""
 
 
 @dataclass(frozen=True)
@@ -156,14 +168,19 @@ def _parser() -> argparse.ArgumentParser:
     reading.add_argument("tray", metavar="TRAY")
     reading.add_argument("--coupon", metavar="ID", required=True)
     reading.add_argument(
-        "--leaf", metavar="MARK", required=True, help='such as "8 mm", "5/16 in", "a 4 mm"'
+        "--leaf", metavar="MARK", required=True, help='such as "8 mm", "5/16 in", "a 4"'
     )
     reading.add_argument("--edge", choices=EDGES, required=True, help="the end that is used")
     reading.add_argument("--on", choices=MEMBERS, required=True, help="the member it reads")
     reading.add_argument("--json", action="store_true", help="print JSON")
     reading.set_defaults(command=_read)
 
-    grades = commands.add_parser("grade", help="grade attempts as the bench does")
+    grades = commands.add_parser(
+        "grade",
+        help="grade attempts as the bench does",
+        epilog=_ATTEMPTS,
+        formatter_class=argparse.RawDescriptionHelpFormatter,
+    )
     grades.add_argument("tray", metavar="TRAY")
     grades.add_argument("attempts", metavar="ATTEMPTS", help="a file of attempts, one a line")
     grades.add_argument("--json", action="store_true", help="print JSON")
@@ -233,15 +250,26 @@ def _read(arguments: argparse.Namespace) -> _Outcome:
 def _reading_document(shown: Reading) -> dict[str, object]:
     return {
         "state": shown.state,
-        "gap": shown.gap,
+        "gap": None if shown.gap is None else _rounded(shown.gap),
         "flush": list(shown.flush),
         "in_the_way": list(shown.in_the_way),
-        "pose": asdict(shown.pose),
+        "pose": asdict(_printed(shown.pose)),
     }
 
 
+def _rounded(value: float, decimals: int = _STEP) -> float:
+    """A number without digits that mean nothing, and never minus zero."""
+    return round(value, decimals) + 0.0
+
+
+def _printed(pose: Pose, decimals: int = _STEP) -> Pose:
+    """A pose without digits that mean nothing."""
+    x, y, angle = (_rounded(value, decimals) for value in (pose.x, pose.y, pose.angle))
+    return Pose(x, y, wrap_degrees(angle), pose.turned)
+
+
 def _reading_text(shown: Reading) -> str:
-    pose = shown.pose
+    pose = _printed(shown.pose, 3)
     place = f"x {pose.x:.3f} mm, y {pose.y:.3f} mm, angle {pose.angle:.3f} degrees"
     lines = [
         f"state       {shown.state}",
@@ -255,11 +283,8 @@ def _reading_text(shown: Reading) -> str:
 
 def _grade(arguments: argparse.Namespace) -> _Outcome:
     tray = load_tray(Path(arguments.tray))
-    attempts = load_attempts(Path(arguments.attempts))
-    strangers = {attempt.coupon for attempt in attempts} - {coupon.id for coupon in tray.coupons}
-    if strangers:
-        names = ", ".join(repr(name) for name in sorted(strangers))
-        raise _UseError(f"{arguments.attempts} speaks of coupons that the tray lacks: {names}")
+    known = [coupon.id for coupon in tray.coupons]
+    attempts = load_attempts(Path(arguments.attempts), known=known)
     grades = [grade(tray.coupon(attempt.coupon), attempt) for attempt in attempts]
     if arguments.json:
         return _Outcome(0, _json([each.as_dict() for each in grades]))
@@ -271,10 +296,10 @@ def _grade_text(given: Grade) -> str:
         f"{name} {'-' if (mark := given.marks[name]) is None else f'{mark:.2f}'}" for name in MARKS
     )
     notes = [
-        *(["in doubt: either verdict is right"] if given.in_doubt else []),
+        *(["in doubt: either verdict, or refer, is right"] if given.in_doubt else []),
         *(["critical: accepted what the rules reject"] if given.critical else []),
         *(f"{reason.mark}: {reason.text}" for reason in given.reasons),
     ]
-    right = f"; right is {given.right}" if given.right else ""
+    right = f"; right call: {given.right}" if given.right and not given.in_doubt else ""
     lines = [f"{given.coupon}  score {given.score:.2f}{right}", f"  {marks}"]
     return "\n".join([*lines, *(f"  {note}" for note in notes)]) + "\n"

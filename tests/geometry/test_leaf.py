@@ -146,8 +146,14 @@ def test_marks_may_be_written_freely(mark: str, size: float) -> None:
     assert leaf_of_mark(mark).size == pytest.approx(size)
 
 
+@pytest.mark.parametrize(("mark", "right"), [("8", "8 mm"), ("5/16", "5/16 in"), ("1", "1 in")])
+def test_a_mark_without_its_unit_is_refused_with_the_right_one(mark: str, right: str) -> None:
+    with pytest.raises(ValueError, match=f"'{mark}' has no unit; right would be: {right}$"):
+        leaf_of_mark(mark)
+
+
 @pytest.mark.parametrize(
-    "mark", ["", "a", "8", "9 mm", "9/16 in", "a 9 mm", "a 1/4 in", "leaf", "nan mm", "25.4 mm"]
+    "mark", ["", "a", "9", "9 mm", "9/16 in", "a 9 mm", "a 1/4 in", "leaf", "nan mm", "25.4 mm"]
 )
 def test_other_marks_are_refused_with_those_there_are(mark: str) -> None:
     with pytest.raises(ValueError, match=r"no rack has a leaf .* 5/16 in.* a 12 mm"):

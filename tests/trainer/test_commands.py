@@ -141,9 +141,40 @@ def test_read_prints_what_the_leaf_shows(say: Say) -> None:
 
 
 def test_read_takes_marks_as_people_write_them(say: Say) -> None:
-    for mark in ("8mm", " 8 mm ", "5/16 in", "5/16in", "a 4 mm", "a4 mm"):
+    for mark in ("8mm", " 8 mm ", "5/16 in", "5/16in", "a 4 mm", "a4 mm", "a4", "a 4", "A 4"):
         said = say(*READ[:5], mark, *READ[6:], "--json")
         assert said.code == 0, said.err
+
+
+@pytest.mark.parametrize(("mark", "right"), [("8", "8 mm"), ("5/16", "5/16 in"), ("1", "1 in")])
+def test_a_mark_without_its_unit_is_shown_with_it(say: Say, mark: str, right: str) -> None:
+    said = say(*READ[:5], mark, *READ[6:])
+    assert (said.code, said.out) == (2, "")
+    assert said.err == f"toe-and-throat: {mark!r} has no unit; right would be: {right}\n"
+
+
+def test_a_throat_mark_is_that_leaf_with_or_without_its_unit(say: Say) -> None:
+    words = ("read", TRAY, "--coupon", "hf-13", "--edge", "leg", "--on", "base", "--json", "--leaf")
+    assert say(*words, "a5").json == say(*words, "a 5 mm").json
+
+
+def test_the_leaf_that_just_rides_a_hollow_touches(say: Say) -> None:
+    """Its edges stand off by less than the eye limit, and thin toes lie beneath them."""
+    words = ("read", TRAY, "--coupon", "hf-14", "--leaf", "5 mm", "--edge", "throat", "--json")
+    said = say(*words, "--on", "base").json
+    assert (said["state"], said["flush"], said["in_the_way"]) == ("touch", ["long", "end"], [])
+
+
+@pytest.mark.parametrize("coupon", ["hf-01", "hf-02", "hf-08", "hf-17"])
+@pytest.mark.parametrize("on", ["base", "upright"])
+def test_nothing_is_printed_but_what_means_something(say: Say, coupon: str, on: str) -> None:
+    words = ("read", TRAY, "--coupon", coupon, "--leaf", "8 mm", "--edge", "leg", "--on", on)
+    document = say(*words, "--json")
+    assert "e-" not in document.out
+    assert "-0.0," not in document.out
+    pose = document.json["pose"]
+    assert all(pose[key] == round(pose[key], 6) for key in ("x", "y", "angle"))
+    assert "-0.000" not in say(*words).out
 
 
 def test_read_for_people(say: Say) -> None:
@@ -200,8 +231,25 @@ def test_grade_for_people(say: Say, tmp_path: Path) -> None:
     path = lines(tmp_path, HEADER, EXAMPLE, {"coupon": "hf-01", "disposition": "accept"})
     said = say("grade", TRAY, path)
     assert said.code == 0
-    assert said.out.startswith("hf-01  score 0.93; right is add weld metal\n  face 1.00, leaf 1.00")
+    assert said.out.startswith("hf-01  score 0.93; right call: add weld metal\n  face 1.00, leaf")
     assert "critical: accepted what the rules reject" in said.out
+
+
+def test_grade_in_doubt_names_no_right_call(say: Say, tmp_path: Path) -> None:
+    said = say("grade", TRAY, lines(tmp_path, HEADER, {"coupon": "hf-21", "disposition": "refer"}))
+    assert said.out.startswith("hf-21  score 1.00\n")
+    assert "in doubt: either verdict, or refer, is right" in said.out
+    assert "right call" not in said.out
+
+
+def test_help_shows_an_attempts_file_that_can_be_graded(say: Say, tmp_path: Path) -> None:
+    path = tmp_path / "attempts.jsonl"
+    shown = [line for line in say("grade", "--help").out.splitlines() if line.startswith("{")]
+    assert len(shown) == 2
+    path.write_text("\n".join(shown), encoding="utf-8")
+    said = say("grade", TRAY, str(path), "--json")
+    assert (said.code, said.err) == (0, "")
+    assert [each["coupon"] for each in said.json] == ["hf-01"]
 
 
 def test_grade_of_nothing_is_an_empty_list(say: Say, tmp_path: Path) -> None:
@@ -267,9 +315,38 @@ def test_a_coupon_that_is_not_there_is_named_with_those_that_are(say: Say) -> No
 
 
 def test_attempts_at_strangers_are_refused(say: Say, tmp_path: Path) -> None:
-    said = say("grade", TRAY, lines(tmp_path, HEADER, {"coupon": "xx"}, {"coupon": "hf-01"}))
+    path = lines(tmp_path, HEADER, {"coupon": "xx"}, {"coupon": "hf-01"}, {"coupon": 3},
+                 {"coupon": "yy", "sure": 2})  # fmt: skip
+    said = say("grade", TRAY, path)
     assert (said.code, said.out) == (2, "")
-    assert "'xx'" in said.err
+    first, second, third, fourth = said.err.splitlines()
+    assert first.startswith(
+        f'{path}:2: /coupon: the tray has no coupon "xx"; right would be: hf-01'
+    )
+    assert second.startswith(f"{path}:4: /coupon: ")
+    assert third.startswith(f"{path}:5: /sure: is 2")
+    assert fourth.startswith(f'{path}:5: /coupon: the tray has no coupon "yy"')
+
+
+def test_what_is_no_json_is_told_with_its_place(say: Say, tmp_path: Path) -> None:
+    path = tmp_path / "a.tray.json"
+    path.write_text("{\n 'a': 1}", encoding="utf-8")
+    said = say("check", str(path)).out
+    assert "line 2, column 2 can't be read as JSON: " in said
+    assert "at \"'a': 1}\"; right would be: JSON: keys and texts in double quotes" in said
+    path.write_text("[1, ", encoding="utf-8")
+    assert "at its end" in say("check", str(path)).out
+    path.write_text(" ", encoding="utf-8")
+    assert "there is nothing here" in say("check", str(path)).out
+
+
+def test_a_file_that_can_t_be_read_says_why(say: Say, tmp_path: Path) -> None:
+    missing = str(tmp_path / "missing")
+    assert say("check", missing).out == (
+        f"{missing}: (whole document): the file can't be read: there is no such file; "
+        "right would be: the path of a file that exists\n"
+    )
+    assert "it is a folder" in say("check", str(tmp_path)).out
 
 
 def test_a_fault_in_attempts_names_its_line(say: Say, tmp_path: Path) -> None:
