@@ -8,7 +8,6 @@ here too, so that they never load Qt, nor the window them.
 from __future__ import annotations
 
 import builtins
-import gc
 import os
 import sys
 from collections.abc import Iterator, Sequence
@@ -81,20 +80,18 @@ def open_window(argv: Sequence[str], tray: Path | None) -> int:
 
 @contextmanager
 def _swift_imports() -> Iterator[None]:
-    """Let the core be imported by Python's own import, and without looking for rubbish meanwhile.
+    """Let the core be imported by Python's own import.
 
     Qt's binding puts a function of its own before every import, for a feature that we don't use:
-    it makes numpy's thousands of imports half as slow again. What is imported here knows no Qt.
+    it makes numpy's thousands of imports half as slow again.
     """
     # Our arrays are small: threads for linear algebra would only take time to start.
     os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
     qt_import, builtins.__import__ = builtins.__import__, _PLAIN_IMPORT
-    gc.disable()
     try:
         yield
     finally:
         builtins.__import__ = qt_import
-        gc.enable()
 
 
 class _Loaded(NamedTuple):
@@ -116,7 +113,7 @@ class _Opening:
     """
 
     def __init__(self, app: QApplication, tray: Path | None) -> None:
-        from PySide6.QtCore import QStandardPaths
+        from PySide6.QtCore import QSize, QStandardPaths
 
         from trainer.first_paint import FirstPaint, MainWindow
 
@@ -129,7 +126,7 @@ class _Opening:
         self._settings = load_settings(self._settings_file)
         self.window = MainWindow()
         self.window.setWindowTitle("Toe & Throat")
-        self.window.resize(*_SIZE)
+        self.window.resize(QSize(*_SIZE).boundedTo(app.primaryScreen().availableSize()))
         look = self._likely_look()
         self.first = FirstPaint(asset("stills"), look, self.window, pictured=tray is None)
         self.hands: FirstHands | None = None
