@@ -184,13 +184,13 @@ class Canvas(QWidget):
         rect = pose_transform(scene.pose).mapRect(outline)
         return rect.left(), rect.top(), rect.right(), rect.bottom()
 
-    def zoom_in(self) -> None:
-        """One step closer, about the middle."""
-        self.zoom(_ZOOM_STEP)
+    def zoom_in(self, about: Vec | None = None) -> None:
+        """One step closer, about a point (logical px; the middle by default)."""
+        self.zoom(_ZOOM_STEP, about)
 
-    def zoom_out(self) -> None:
-        """One step back, about the middle."""
-        self.zoom(1.0 / _ZOOM_STEP)
+    def zoom_out(self, about: Vec | None = None) -> None:
+        """One step back, about a point (logical px; the middle by default)."""
+        self.zoom(1.0 / _ZOOM_STEP, about)
 
     def zoom(self, factor: float, about: Vec | None = None) -> None:
         """Zoom by `factor` about a point (logical px; the middle by default)."""

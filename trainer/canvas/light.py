@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Iterator
+from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF
 from PySide6.QtGui import QBrush, QColor, QPainter, QRadialGradient, QTransform
@@ -23,6 +24,9 @@ __all__ = [
     "tint",
     "world",
 ]
+
+_OFF_ROOT: Final = (0.377, 0.281)
+"""mm: how far the grid's lines lie off the root, so that they don't count off a leg."""
 
 
 def tint(colour: str, alpha: float) -> QColor:
@@ -104,7 +108,7 @@ def paint_bloom(painter: QPainter, view: View, theme: Theme, work: Vec) -> None:
 def paint_grid(
     painter: QPainter, view: View, theme: Theme, unit: Unit, *, faint: bool = False
 ) -> None:
-    """Rule the light table in round divisions of `unit`, counted from the root."""
+    """Rule the light table in round divisions of `unit`, not counted from the root."""
     bench = theme.bench
     step = divisions(view.scale, unit)
     every = max(2, round(step.strong / step.fine))
@@ -130,13 +134,14 @@ def _lines(view: View, step: float) -> Iterator[tuple[int, QRectF]]:
     """
     (width, height), thin = view.size, 1.0 / view.ratio
     left, bottom, right, top = view.box
+    off_x, off_y = _OFF_ROOT
 
     def crisp(at: float) -> float:
         return math.floor(at * view.ratio) / view.ratio
 
-    for index in range(math.ceil(left / step), math.floor(right / step) + 1):
-        x = crisp(view.to_screen((index * step, 0.0))[0])
+    for index in range(math.ceil((left - off_x) / step), math.floor((right - off_x) / step) + 1):
+        x = crisp(view.to_screen((off_x + index * step, 0.0))[0])
         yield index, QRectF(x, 0.0, thin, height)
-    for index in range(math.ceil(bottom / step), math.floor(top / step) + 1):
-        y = crisp(view.to_screen((0.0, index * step))[1])
+    for index in range(math.ceil((bottom - off_y) / step), math.floor((top - off_y) / step) + 1):
+        y = crisp(view.to_screen((0.0, off_y + index * step))[1])
         yield index, QRectF(0.0, y, width, thin)
