@@ -2,9 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QWheelEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QFrame,
@@ -18,7 +19,26 @@ from PySide6.QtWidgets import (
 
 from trainer.arrangement import BAR
 
-__all__ = ["TopBar"]
+__all__ = ["CouponChooser", "TopBar"]
+
+_OPENS = (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_F4)
+
+
+class CouponChooser(QComboBox):
+    """A list of coupons that changes nothing until it has been opened and one was confirmed."""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Open the list; digits, letters and arrows don't jump to another coupon meanwhile."""
+        key = Qt.Key(event.key())
+        alt = bool(event.modifiers() & Qt.KeyboardModifier.AltModifier)
+        if key in _OPENS or (alt and key in (Qt.Key.Key_Down, Qt.Key.Key_Up)):
+            self.showPopup()
+        else:
+            event.ignore()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:
+        """A wheel over it doesn't change the coupon either."""
+        event.ignore()
 
 
 class TopBar(QFrame):
@@ -60,7 +80,7 @@ class TopBar(QFrame):
 
     def _add_coupons(self, row: QHBoxLayout) -> None:
         self.previous = self._arrow("\u2039", self.tr("Previous coupon"), -1)
-        self.chooser = QComboBox()
+        self.chooser = CouponChooser()
         self.chooser.setAccessibleName(self.tr("Coupon"))
         self.chooser.setMinimumWidth(150)
         self.chooser.setMaximumWidth(300)
@@ -85,14 +105,16 @@ class TopBar(QFrame):
         button.clicked.connect(lambda: self.coupon_asked.emit(self.chooser.currentIndex() + step))
         return button
 
-    def show_tray(self, title: str, coupons: Sequence[str], index: int) -> None:
-        """Show the tray's title, its coupons' titles, and which of them is laid out."""
+    def show_tray(
+        self, title: str, coupons: Sequence[str], index: int, judged: Collection[int] = ()
+    ) -> None:
+        """Show the tray's title, its coupons' titles, which is laid out, and which are judged."""
         count = len(coupons)
         with QSignalBlocker(self.chooser):
             self.chooser.clear()
             self.chooser.addItems(
                 [
-                    self.tr("{n} of {count}  {title}").format(n=n, count=count, title=words)
+                    self._entry(n, count, words, judged=n - 1 in judged)
                     for n, words in enumerate(coupons, start=1)
                 ]
             )
@@ -101,3 +123,8 @@ class TopBar(QFrame):
         self.chooser.setEnabled(count > 1)
         self.previous.setEnabled(index > 0)
         self.next.setEnabled(index < count - 1)
+
+    def _entry(self, n: int, count: int, title: str, *, judged: bool) -> str:
+        """A coupon's line in the list."""
+        plain = self.tr("{n} of {count}  {title}").format(n=n, count=count, title=title)
+        return self.tr("{coupon}  \u2713 judged").format(coupon=plain) if judged else plain

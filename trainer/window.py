@@ -155,7 +155,7 @@ class WindowFrame(QObject):
         )
         menu.addSeparator()
         units: tuple[tuple[str, LengthUnit | None], ...] = (
-            (self.tr("Lengths as the &drawing has them"), None),
+            (self.tr("Lengths &as the drawing has them"), None),
             (self.tr("Lengths in &millimetres"), "mm"),
             (self.tr("Lengths in &inches"), "in"),
         )
