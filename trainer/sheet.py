@@ -34,6 +34,10 @@ def _texts(t: Theme) -> str:
         QLabel[tone="heading"] {{ font-weight: 600; }}
         QLabel[tone="word"], QLabel[tone="step"] {{ font-size: {body - 1:g}px; }}
         QLabel[tone="score"] {{ font-size: 28px; font-weight: 600; }}
+        QLabel[tone="saying"] {{
+            background: {t.panel}; border: 1px solid {t.outline}; border-radius: 6px;
+            padding: 5px 10px;
+        }}
         QLabel[tone="product"] {{ font-size: 18px; font-weight: 600; }}
         QLabel[tone="here"] {{
             color: {t.accent}; font-weight: 600; padding: 0 2px;
@@ -49,16 +53,10 @@ def _buttons(t: Theme) -> str:
         }}
         QPushButton[kind="segment"] {{ padding: 0 9px; min-height: 24px; }}
         QPushButton[kind="segment"]:checked {{ padding: 0 8px; font-weight: 600; }}
-        QPushButton[kind="segment"]:focus {{ padding: 0 8px; }}
-        QPushButton[kind="choice"]:checked:focus, QPushButton[kind="segment"]:checked:focus {{
-            border: 3px solid {t.accent};
-        }}
-        QPushButton[kind="segment"]:checked:focus {{ padding: 0 7px; }}
         QPushButton[kind="primary"], QPushButton[kind="tall"] {{ min-height: 28px; }}
         QPushButton[kind="link"] {{
             background: transparent; border: 2px solid transparent; color: {t.accent};
             font-size: {t.text_size("body") - 1:g}px; padding: 0 2px; min-height: 20px;
         }}
         QPushButton[kind="link"]:hover {{ background: {t.accent_wash}; }}
-        QPushButton[kind="link"]:focus {{ border-color: {t.accent}; padding: 0 2px; }}
     """

@@ -167,7 +167,10 @@ def test_coupons_are_gone_through_from_the_bar(qtbot: QtBot, good: Path) -> None
     assert bar.chooser.currentIndex() == 1
     assert not bar.next.isEnabled()
     bar.chooser.setFocus()
-    QTest.keyClick(bar.chooser, Qt.Key.Key_Up)
+    for key in (Qt.Key.Key_Up, Qt.Key.Key_1, Qt.Key.Key_Home):
+        QTest.keyClick(bar.chooser, key)
+    assert opened.coupon == "b-2", "a closed list changes nothing"
+    QTest.mouseClick(bar.previous, Qt.MouseButton.LeftButton)
     assert opened.coupon == "b-1"
 
 
@@ -227,6 +230,8 @@ def test_the_section_does_not_jump_when_the_bench_fills(qtbot: QtBot) -> None:
     opened = Opened(qtbot)
     assert opened.opening.screen is not None
     canvas = opened.opening.screen.canvas
+    # The test's own screen may be smaller than the usual window.
+    opened.window.resize(*WINDOW)
     place = canvas.mapTo(opened.window, QPoint(0, 0))
     told = json.loads((asset("stills") / "first.json").read_text(encoding="utf-8"))
     assert (place.x(), place.y(), canvas.width(), canvas.height()) == rooms_in(*WINDOW).picture
@@ -291,3 +296,14 @@ def test_nothing_heavy_is_loaded_before_the_first_paint() -> None:
         [sys.executable, "-c", code], capture_output=True, text=True, check=True, cwd=root
     )
     assert done.stdout.strip() == "[]"
+
+
+@pytest.mark.usefixtures("settled")
+def test_window_is_no_larger_than_the_screen(qtbot: QtBot) -> None:
+    app = QApplication.instance()
+    assert isinstance(app, QApplication)
+    window = late._Opening(app, None).window
+    qtbot.addWidget(window)
+    room = app.primaryScreen().availableSize()
+    assert window.width() <= room.width()
+    assert window.height() <= room.height()

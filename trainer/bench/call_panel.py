@@ -77,7 +77,7 @@ class CallPanel(QFrame):
         self.setAccessibleName(self.tr("Make the call"))
         self._box = QVBoxLayout(self)
         box = self._box
-        box.setSpacing(4)
+        box.setSpacing(3)
         self._add_head(box)
         box.addWidget(_toned(self.tr("What is the face?"), "quiet"))
         self.faces = self._face_row()
@@ -99,20 +99,28 @@ class CallPanel(QFrame):
         self.hint = QPushButton()
         self.hint.setProperty("kind", "link")
         self.hint.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        policy = self.hint.sizePolicy()
+        policy.setRetainSizeWhenHidden(True)
+        self.hint.setSizePolicy(policy)
         self.hint.clicked.connect(self.hint_asked)
         row.addWidget(self.hint)
         box.addLayout(row)
         self._hints = QLabel()
         self._hints.setWordWrap(True)
         self._hints.setTextFormat(Qt.TextFormat.PlainText)
+        self._hints.setAlignment(Qt.AlignmentFlag.AlignTop)
+        self._hints.setProperty("tone", "quiet")
+        # The room is kept: what is below must not move away under the pointer.
+        self._hints.setMinimumHeight(2 * self._hints.fontMetrics().lineSpacing() + 2)
         box.addWidget(self._hints)
 
     def _show_hints(self, state: BenchState) -> None:
         """Show the hints that were asked for, and whether there are more."""
         hints = state.coupon.hints
         shown = [hint.in_language(words.language()) for hint in hints[: state.hints]]
-        self._hints.setText("\n".join(shown))
-        self._hints.setVisible(bool(shown))
+        self._hints.setText(shown[-1] if shown else "")
+        self._hints.setToolTip("\n".join(shown))
+        self._hints.setVisible(bool(hints))
         left = len(hints) - len(shown)
         self.hint.setVisible(left > 0)
         self.hint.setText(self.tr("Hint ({left} left)").format(left=left))
@@ -125,14 +133,17 @@ class CallPanel(QFrame):
     def _add_sure(self, box: QVBoxLayout) -> None:
         row = QHBoxLayout()
         row.addWidget(_toned(self.tr("How sure are you?"), "quiet"))
-        row.addStretch(1)
+        self.sure = SureSlider()
+        row.addWidget(self.sure, 1)
         self._sure_words = _toned("", "quiet")
+        self._sure_words.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        # As wide as its widest words: else the slider would shrink under the pointer.
+        widest = self._sure_words.fontMetrics().horizontalAdvance(self.tr("not said"))
+        self._sure_words.setMinimumWidth(widest + 4)
         row.addWidget(self._sure_words)
         box.addLayout(row)
-        self.sure = SureSlider()
         self.sure.setAccessibleName(self.tr("How sure are you?"))
         self.sure.valueChanged.connect(lambda value: self.sureness_named.emit(value / 100.0))
-        box.addWidget(self.sure)
 
     def _face_row(self) -> ChoiceRow:
         choices = [
@@ -154,8 +165,8 @@ class CallPanel(QFrame):
     def _disposition_row(self) -> ChoiceRow:
         glosses = {
             "accept": self.tr("meets the callout"),
-            "add weld metal": self.tr("undersize, build it up"),
-            "dress back": self.tr("excess, grind to profile"),
+            "add weld metal": self.tr("undersize or undercut"),
+            "dress back": self.tr("overlap or excess"),
             "refer": self.tr("cannot be judged so"),
         }
         choices = [
@@ -163,6 +174,11 @@ class CallPanel(QFrame):
             for value, gloss in glosses.items()
         ]
         return ChoiceRow(self.tr("Disposition"), choices, self.disposition_named.emit, columns=2)
+
+    def start_afresh(self) -> None:
+        """Forget where somebody was in the groups: another coupon is laid out."""
+        for group in (self.faces, self.states, self.dispositions):
+            group.start_afresh()
 
     def show_state(self, state: BenchState) -> None:
         """Show what has been stated; nothing here depends on what is true."""

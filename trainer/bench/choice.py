@@ -156,6 +156,10 @@ class ChoiceRow(QWidget):
             if each == value:
                 self._rove(index)
 
+    def start_afresh(self) -> None:
+        """Forget where somebody was: Tab stops at the first again."""
+        self._rove(0)
+
     def _rove(self, index: int) -> None:
         """Make `index` the one that Tab stops at."""
         for at, (_, button) in enumerate(self._choices):

@@ -16,7 +16,7 @@ from exercises.coupon import Coupon
 from geometry.curves import Vec
 from geometry.pose import Pose
 from trainer.bench import moves
-from trainer.bench.state import BenchState, call, open_coupon, undone
+from trainer.bench.state import BenchState, call, open_coupon, resumed, undone
 
 __all__ = ["BenchController"]
 
@@ -47,6 +47,7 @@ class BenchController(QObject):
         super().__init__(parent)
         self.reduced_motion = False
         self._state = open_coupon(coupon)
+        self._left: dict[str, tuple[BenchState, float]] = {}
         self._shown: Pose | None = None
         self._way: tuple[Pose, ...] = ()
         self._way_began = 0.0
@@ -77,13 +78,33 @@ class BenchController(QObject):
         return time.perf_counter() * 1000.0
 
     def lay_out(self, coupon: Coupon) -> None:
-        """Begin with `coupon`, everything back on the rack."""
+        """Take up `coupon` where it was left, or begin with it; the rack's set stays."""
         self._finish_way()
-        self._replace(open_coupon(coupon))
+        now, rack = self.now(), self._state.rack
+        self._wrist.stop()
+        self._left[self._state.coupon.id] = (self._state, now)
+        state, left = self._left.get(coupon.id) or (open_coupon(coupon, rack), now)
+        if state.rack != rack:
+            state = replace(state, rack=rack)
+        self._replace(resumed(state, left, now))
+
+    def begin(self, coupon: Coupon) -> None:
+        """Begin with the first coupon of another tray: nothing of the last one is kept."""
+        self._finish_way()
+        self._left = {}
+        self._replace(open_coupon(coupon, self._state.rack))
 
     def again(self) -> None:
-        """Begin anew with the same coupon."""
-        self.lay_out(self._state.coupon)
+        """Begin anew with the same coupon, everything back on the rack."""
+        self._finish_way()
+        self._replace(open_coupon(self._state.coupon, self._state.rack))
+
+    @property
+    def judged(self) -> frozenset[str]:
+        """The ids of the coupons whose call is on record, as they were left or as they lie here."""
+        states = [self._state, *(state for state, _ in self._left.values())]
+        current = {state.coupon.id: state for state in reversed(states)}
+        return frozenset(name for name, state in current.items() if state.phase == "debrief")
 
     def do(self, change: Change) -> None:
         """Replace the state by what `change` makes of it at this moment."""

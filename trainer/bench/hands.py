@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Final
 
-from PySide6.QtCore import QObject, QPoint
+from PySide6.QtCore import QObject, QPoint, Signal
 from PySide6.QtGui import QPixmap
 from PySide6.QtWidgets import QWidget
 
@@ -13,7 +13,7 @@ from geometry.curves import Vec
 from geometry.leaf import rack
 from trainer.bench import moves
 from trainer.bench.controller import BenchController
-from trainer.bench.state import cleaned
+from trainer.bench.state import BenchState, cleaned
 from trainer.canvas.canvas import Canvas
 from trainer.ghost import LeafGhost
 
@@ -35,7 +35,15 @@ _WAYS: Final[dict[str, Vec]] = {
 
 
 class Hands(QObject):
-    """Wires the canvas's gestures, and does what is asked by name."""
+    """Wires the canvas's gestures, and does what is asked by name.
+
+    Signals
+    -------
+    said
+        Why something that was asked for did nothing.
+    """
+
+    said = Signal(str)
 
     def __init__(self, controller: BenchController, canvas: Canvas, window: QWidget) -> None:
         super().__init__(window)
@@ -60,7 +68,35 @@ class Hands(QObject):
         }
 
     def do(self, name: str, *, coarse: bool = False) -> bool:
-        """Do what is called `name`; whether there is such a thing."""
+        """Do what is called `name`, or say why nothing came of it; whether it is known."""
+        before = self._controller.state
+        known = self._do(name, coarse=coarse)
+        if known:
+            self._say_why_not(name, before)
+        return known
+
+    def _say_why_not(self, name: str, before: BenchState) -> None:
+        """Say why a step did nothing, if it did nothing: contacts only, never what a leaf shows."""
+        now = self._controller.state
+        same = (before.leaf, before.pose, before.section) == (now.leaf, now.pose, now.section)
+        if not same or now.phase != "handling" or name.startswith("leaf "):
+            return
+        if name == "clean toes":
+            self.said.emit(self.tr("Nothing to clean: the toes are clean."))
+        elif name == "undo":
+            if before.before is None:
+                self.said.emit(self.tr("Nothing to undo."))
+        elif before.leaf is None:
+            if name != "put back":
+                self.said.emit(self.tr("Take a leaf off the rack first."))
+        elif name in ("turn over", "swap ends"):
+            self.said.emit(self.tr("No room for that here: move the leaf off the steel first."))
+        elif name == "press home":
+            self.said.emit(self.tr("The leaf is home as far as steel lets it."))
+        else:
+            self.said.emit(self.tr("Steel stops the leaf that way."))
+
+    def _do(self, name: str, *, coarse: bool) -> bool:
         times = _COARSE if coarse else 1.0
         if name in _WAYS:
             dx, dy = (times * FINE_MOVE * part for part in _WAYS[name])
@@ -69,7 +105,7 @@ class Hands(QObject):
             degrees = times * FINE_TURN * (1.0 if name == "turn left" else -1.0)
             self._controller.do(lambda state, now: moves.turn_by(state, degrees, now))
         elif name.startswith("leaf ") and name[5:].isdigit():
-            self.pick_at(int(name[5:]))
+            self.pick_digit(int(name[5:]))
         elif name in self._steps:
             self._steps[name]()
         else:
@@ -86,6 +122,22 @@ class Hands(QObject):
         leaves = rack(self._controller.state.rack)
         if 0 <= place < len(leaves):
             self.pick(leaves[place].mark)
+
+    def pick_digit(self, digit: int) -> None:
+        """Take the leaf with `digit` for its mark; of the inch set the one at that place."""
+        name = self._controller.state.rack
+        marks = [leaf.mark for leaf in rack(name)]
+        wanted = {"metric": f"{digit} mm", "throat": f"a {digit} mm"}.get(name)
+        if wanted is None:
+            self.pick_at(digit - 1)
+        elif wanted in marks:
+            self.pick(wanted)
+        else:
+            self.said.emit(
+                self.tr("No leaf here is marked {digit}; the keys [ and ] go along.").format(
+                    digit=digit
+                )
+            )
 
     def step_leaf(self, step: int) -> None:
         """Take the next larger or smaller leaf; the first or last if none is out."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QFrame,
@@ -9,6 +11,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QPushButton,
+    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
@@ -21,6 +24,9 @@ from trainer.bench.state import BenchState
 from trainer.bench.symbol import SymbolView
 
 __all__ = ["JobCard", "ReadingRow"]
+
+_ROW: Final = 26
+"""Logical pixels: height of a reading's line."""
 
 
 class ReadingRow(QWidget):
@@ -53,7 +59,7 @@ class ReadingRow(QWidget):
         row.addWidget(QLabel(shown))
         self.remove = QPushButton("\u00d7")
         self.remove.setProperty("kind", "small")
-        self.remove.setFixedSize(26, 26)
+        self.remove.setFixedSize(26, _ROW)
         self.remove.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         words_of = f"{words.reading_seat(reading)}, {words.reading_tool(reading)}, {shown}"
         self.remove.setAccessibleName(self.tr("Take back: {reading}").format(reading=words_of))
@@ -82,7 +88,7 @@ class JobCard(QFrame):
         self.setAccessibleName(self.tr("Job card"))
         self._box = QVBoxLayout(self)
         box = self._box
-        box.setSpacing(5)
+        box.setSpacing(3)
         head = QHBoxLayout()
         head.addWidget(_toned(self.tr("Job card"), "heading"))
         self._title = _toned("", "quiet")
@@ -110,20 +116,36 @@ class JobCard(QFrame):
         self._line.setFixedHeight(1)
         box.addSpacing(2)
         box.addWidget(self._line)
+        self._add_readings(box)
+        self._shown: tuple[StatedReading, ...] = ()
+        self.rows: list[ReadingRow] = []
+
+    def _add_readings(self, box: QVBoxLayout) -> None:
         box.addWidget(_toned(self.tr("Readings taken"), "heading"))
         self._none = _toned(self.tr("None yet: seat a leaf and say what it shows."), "quiet")
         self._none.setWordWrap(True)
-        box.addWidget(self._none)
-        self._rows = QVBoxLayout()
+        # Two lines always have their room, more are scrolled to: nothing below moves away.
+        self._readings = QScrollArea()
+        self._readings.setWidgetResizable(True)
+        self._readings.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        self._readings.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self._readings.setFixedHeight(2 * _ROW + 2)
+        inner = QWidget()
+        inner.setProperty("kind", "holder")
+        self._rows = QVBoxLayout(inner)
+        self._rows.setContentsMargins(0, 0, 0, 0)
         self._rows.setSpacing(2)
-        box.addLayout(self._rows)
-        self._shown: tuple[StatedReading, ...] = ()
-        self.rows: list[ReadingRow] = []
+        self._rows.addWidget(self._none)
+        self._rows.addStretch(1)
+        self._readings.setWidget(inner)
+        bar = self._readings.verticalScrollBar()
+        bar.rangeChanged.connect(lambda _, last: bar.setValue(last))
+        box.addWidget(self._readings)
 
     def set_compact(self, compact: bool) -> None:
         """Stand closer where room is short."""
         side = 10 if compact else 18
-        self._box.setContentsMargins(side, 10, side, 12)
+        self._box.setContentsMargins(side, 8, side, 8)
 
     def _names(self) -> tuple[str, str, str, str]:
         return self.tr("Task"), self.tr("Called for"), self.tr("Joint"), self.tr("Rules")
@@ -176,7 +198,7 @@ class JobCard(QFrame):
         self.rows = [ReadingRow(reading) for reading in readings]
         for index, row in enumerate(self.rows):
             row.taken_back.connect(lambda index=index: self.taken_back.emit(index))
-            self._rows.addWidget(row)
+            self._rows.insertWidget(self._rows.count() - 1, row)
         self._none.setVisible(not readings)
 
 

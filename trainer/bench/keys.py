@@ -44,7 +44,7 @@ _KEYS: Final = {
     _K.Key_N: "state not seated",
     _K.Key_R: "again",
 }
-_LEAVES: Final = {Qt.Key(_K.Key_1 + at): f"leaf {at}" for at in range(9)}
+_LEAVES: Final = {Qt.Key(_K.Key_1 + at): f"leaf {at + 1}" for at in range(9)}
 
 _REPEAT: Final = ("move ", "turn left", "turn right", "zoom ")
 
@@ -60,7 +60,10 @@ _SAID: Final = (
     ("C", QT_TRANSLATE_NOOP("Keys", "clean the toes")),
     ("Esc", QT_TRANSLATE_NOOP("Keys", "put the leaf back")),
     ("Z", QT_TRANSLATE_NOOP("Keys", "undo")),
-    ("1 \u2013 9", QT_TRANSLATE_NOOP("Keys", "take the first to ninth leaf")),
+    (
+        "1 \u2013 9",
+        QT_TRANSLATE_NOOP("Keys", "take the leaf with that mark; of the inch set, by place"),
+    ),
     ("[  ]", QT_TRANSLATE_NOOP("Keys", "take the next smaller or larger leaf")),
     ("D  T  H  N", QT_TRANSLATE_NOOP("Keys", "state daylight, touch, held off, not seated")),
     ("Enter", QT_TRANSLATE_NOOP("Keys", "put the call on record; then next coupon")),

@@ -66,7 +66,7 @@ class BenchLayout(QWidget):
         holder.setProperty("kind", "holder")
         self.side_box = QVBoxLayout(holder)
         self.side_box.setContentsMargins(0, 0, 0, 0)
-        self.side_box.setSpacing(10)
+        self.side_box.setSpacing(8)
         self.side_box.addStretch(1)
         self.column.setWidget(holder)
         stack.addWidget(self.column, 1)

@@ -36,6 +36,10 @@ _MARK: Final = 20
 """Pixels: the mark's full size."""
 
 
+_SMALLER_MARK: Final = 16
+"""Pixels: a throat's mark, in two lines."""
+
+
 def mark_outline(mark: str, font: QFont) -> QPainterPath:
     """Return a leaf's mark as outlines in its full size, from its upper left corner.
 
@@ -52,7 +56,12 @@ def mark_outline(mark: str, font: QFont) -> QPainterPath:
     font.setHintingPreference(QFont.HintingPreference.PreferNoHinting)
     path = QPainterPath()
     words = mark.removesuffix(" mm").removesuffix(" in")
-    path.addText(0.0, QFontMetricsF(font).ascent(), font, words)
+    lines = words.split(" ") if words.startswith("a ") else [words]
+    if len(lines) > 1:
+        font.setPixelSize(_SMALLER_MARK)
+    metrics = QFontMetricsF(font)
+    for row, line in enumerate(lines):
+        path.addText(0.0, metrics.ascent() + 0.8 * row * metrics.height(), font, line)
     return path
 
 

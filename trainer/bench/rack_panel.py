@@ -68,7 +68,7 @@ class RackPanel(QWidget):
         for name, button in self.sets.items():
             button.clicked.connect(lambda _=False, name=name: self.rack_asked.emit(name))
             row.addWidget(button)
-        self._hint = QLabel(self.tr("click or drag out a leaf; keys 1 to 9"))
+        self._hint = QLabel()
         self._hint.setProperty("tone", "gloss")
         row.addSpacing(8)
         row.addWidget(self._hint)
@@ -123,10 +123,19 @@ class RackPanel(QWidget):
         side = 10 if narrow else 14
         self._box.setContentsMargins(side, 6 if narrow else 8, side, 8)
 
+    def _keys_of(self, rack: str) -> str:
+        """Which keys take a leaf of this set."""
+        return {
+            "metric": self.tr("click or drag; keys 3 to 8, [ ]"),
+            "inch": self.tr("keys 1 to 9 by place, [ ]"),
+            "throat": self.tr("keys 3 to 8: a 3 to a 8, [ ]"),
+        }[rack]
+
     def show_state(self, state: BenchState, theme: Theme, unit: Unit, *, loupe: bool) -> None:
         """Show the set that hangs there, the leaf that is out, the unit, and the loupe."""
         self.rack.show_state(state, theme)
         self.steps.show_state(state)
+        self._hint.setText(self._keys_of(state.rack))
         for name, button in self.sets.items():
             _check(button, name == state.rack)
         for each, button in self.units.items():

@@ -7,6 +7,7 @@ from bisect import bisect_right
 from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QObject, QSignalBlocker, Qt, QTimer, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSlider, QVBoxLayout, QWidget
 
 from exercises.handling import Frame, HandlingLog
@@ -107,9 +108,10 @@ class Player(QObject):
         place = sum(1 for ms in times if ms <= self._now.at) - 1
         self.seek(float(times[min(max(0, place + steps), len(times) - 1)]))
 
-    def look_at(self, reading: int | None) -> None:
-        """Look at a stated reading."""
-        self._show(replace(self._now, reading=reading, runs=False))
+    def look_at(self, reading: int | None, at: float | None = None) -> None:
+        """Look at a stated reading, at the moment (ms) when it was stated if that is known."""
+        moment = self._now.at if at is None else at
+        self._show(replace(self._now, at=moment, reading=reading, runs=False))
 
     def cover(self, covered: bool) -> None:
         """Lay truth and reasons over the picture, or take them off."""
@@ -142,6 +144,22 @@ def event_word(event: str) -> str:
         ("call", translate("Replay", "puts the call on record")),
     )
     return next((word for start, word in known if event.startswith(start)), event)
+
+
+class Scrubber(QSlider):
+    """A slider over time; its arrow keys go from one event to the next."""
+
+    stepped = Signal(int)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Left and Right, and Down and Up, are one event back and one on."""
+        key = Qt.Key(event.key())
+        if key in (Qt.Key.Key_Left, Qt.Key.Key_Down):
+            self.stepped.emit(-1)
+        elif key in (Qt.Key.Key_Right, Qt.Key.Key_Up):
+            self.stepped.emit(1)
+        else:
+            super().keyPressEvent(event)
 
 
 class ReplayPanel(QWidget):
@@ -177,7 +195,8 @@ class ReplayPanel(QWidget):
         self.play.setMinimumSize(120, 36)
         self.play.clicked.connect(player.play)
         row.addWidget(self.play)
-        self.scrubber = QSlider(Qt.Orientation.Horizontal)
+        self.scrubber = Scrubber(Qt.Orientation.Horizontal)
+        self.scrubber.stepped.connect(player.step)
         self.scrubber.setMinimumHeight(28)
         self.scrubber.setAccessibleName(self.tr("Moment of the handling"))
         self.scrubber.valueChanged.connect(lambda value: player.seek(float(value)))

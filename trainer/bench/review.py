@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from PySide6.QtCore import QObject, Signal
+from PySide6.QtWidgets import QWidget
 
 from geometry.leaf import Leaf
 from geometry.pose import Pose
@@ -42,7 +43,7 @@ class Review(QObject):
         self.player = Player(self)
         self.player.changed.connect(self._show_moment)
         self.panel = DebriefPanel()
-        self.panel.reading_asked.connect(self.player.look_at)
+        self.panel.reading_asked.connect(self._look_at)
         self.replay = ReplayPanel(self.player)
         self.bar = NextBar()
         self.bar.next_asked.connect(self.next_asked)
@@ -55,6 +56,18 @@ class Review(QObject):
         self._told: tuple[Told, ...] = ()
         self._of: BenchState | None = None
         self._worded: tuple[BenchState, str] | None = None
+
+    def stops(self) -> tuple[QWidget, ...]:
+        """What Tab stops at in a debrief, in order."""
+        replay, bar = self.replay, self.bar
+        return (
+            replay.play,
+            replay.scrubber,
+            replay.cover,
+            *self.panel.readings,
+            bar.again,
+            bar.next,
+        )
 
     def do(self, name: str) -> bool:
         """Do what a key asks for in a debrief."""
@@ -70,6 +83,19 @@ class Review(QObject):
             return False
         keys[name]()
         return True
+
+    def _look_at(self, reading: int) -> None:
+        """Look at a stated reading, at the moment when it was stated."""
+        told = self._told[reading] if reading < len(self._told) else None
+        moments = [
+            float(entry.ms)
+            for entry in self.player.log.entries
+            if entry.event.startswith("state ")
+            and told is not None
+            and (entry.x, entry.y, entry.angle, entry.turned)
+            == (told.pose.x, told.pose.y, told.pose.angle, told.pose.turned)
+        ]
+        self.player.look_at(reading, moments[-1] if moments else None)
 
     def show_state(
         self, state: BenchState, settings: Settings, theme: Theme, *, last: bool

@@ -9,10 +9,11 @@ from typing import cast
 
 from PySide6.QtCore import QObject, QPoint, Signal
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QApplication, QWidget
 
 from exercises.coupon import Disposition
 from exercises.tray import Tray
+from geometry.curves import Vec
 from geometry.leaf import RackName
 from geometry.measures import FaceShape
 from geometry.reading import State
@@ -20,6 +21,7 @@ from trainer.bench import state as changes
 from trainer.bench import words
 from trainer.bench.call_panel import CallPanel, RecordBar
 from trainer.bench.controller import BenchController
+from trainer.bench.focus_ring import FocusRing
 from trainer.bench.hands import Hands
 from trainer.bench.job_card import JobCard
 from trainer.bench.keys import BenchKeys, key_list
@@ -29,6 +31,7 @@ from trainer.bench.rack import LeafButton
 from trainer.bench.rack_panel import RackPanel
 from trainer.bench.recording import record_of
 from trainer.bench.review import Review
+from trainer.bench.saying import Saying
 from trainer.bench.state import BenchState
 from trainer.first_hands import Gesture
 from trainer.records import Records, RecordsError
@@ -110,12 +113,51 @@ class BenchScreen(QObject):
         bench.pinned_box.addWidget(self.record_bar)
         self.review = Review(bench, self.controller, self)
         self.canvas.setAccessibleName(self.tr("Section of the weld"))
-        order = (self.canvas, self.rack_panel, self.job_card, self.call_panel, self.record_bar)
-        for before, after in pairwise(order):
-            QWidget.setTabOrder(before, after)
+        self.saying = Saying(self.canvas)
+        self.focus_ring = FocusRing(self.window.window)
+        self._order: tuple[QWidget, ...] = ()
+
+    def _order_focus(self) -> None:
+        """Let Tab go from the picture down and across, and to the bar over all of it last."""
+        rack, call, review, bar = self.rack_panel, self.call_panel, self.review, self.window.bar
+        order: tuple[QWidget, ...] = (
+            self.canvas,
+            *rack.sets.values(),
+            *rack.rack.buttons,
+            *rack.steps.buttons.values(),
+            *rack.units.values(),
+            *rack.looking.values(),
+            self.job_card.rules,
+            *(row.remove for row in self.job_card.rows),
+            call.hint,
+            *call.faces.buttons.values(),
+            *call.states.buttons.values(),
+            *call.dispositions.buttons.values(),
+            call.sure,
+            self.record_bar.button,
+            *review.stops(),
+            bar.previous,
+            bar.chooser,
+            bar.next,
+        )
+        if order != self._order:
+            self._order = order
+            for before, after in pairwise(order):
+                QWidget.setTabOrder(before, after)
+
+    def _see_focus(self, _: QWidget | None, now: QWidget | None) -> None:
+        """Scroll what has the focus into view."""
+        column = self.bench.column
+        inner = column.widget()
+        if now is not None and inner is not None and inner.isAncestorOf(now):
+            column.ensureWidgetVisible(now, 8, 16)
 
     def _listen(self, window: WindowFrame) -> None:
         self.controller.changed.connect(self.show_state)
+        self.hands.said.connect(self.saying.say)
+        app = QApplication.instance()
+        assert isinstance(app, QApplication)
+        app.focusChanged.connect(self._see_focus)
         panel, call = self.rack_panel, self.call_panel
         panel.picked.connect(self.hands.pick)
         panel.pulled.connect(self.pull)
@@ -161,8 +203,8 @@ class BenchScreen(QObject):
     def _look(self, name: str) -> bool:
         canvas = self.canvas
         looks: dict[str, Callable[[], None]] = {
-            "zoom in": canvas.zoom_in,
-            "zoom out": canvas.zoom_out,
+            "zoom in": lambda: canvas.zoom_in(self._work()),
+            "zoom out": lambda: canvas.zoom_out(self._work()),
             "fit": canvas.fit,
             "loupe": self._switch_loupe,
         }
@@ -171,28 +213,39 @@ class BenchScreen(QObject):
         looks[name]()
         return True
 
+    def _work(self) -> Vec:
+        """What one looks at, logical px of the picture: the leaf's tip, or else the bead."""
+        state, pose = self.controller.state, self.controller.shown_pose
+        if state.leaf is not None and pose is not None:
+            return self.canvas.view.to_screen(pose.to_section(state.leaf.point))
+        (ax, ay), (bx, by) = state.section.toe("base"), state.section.toe("upright")
+        return self.canvas.view.to_screen(((ax + bx) / 3.0, (ay + by) / 3.0))
+
     def open_tray(self, tray: Tray) -> None:
         """Lay out the first coupon of another tray."""
         self.course = Course(tray)
-        self._lay_out()
+        self.controller.begin(tray.coupons[0])
+        self._laid_out()
 
     def go_to(self, index: int) -> None:
-        """Lay out another coupon of the tray."""
+        """Lay out another coupon of the tray, as it was left."""
         self.course = self.course.moved(index)
-        self._lay_out()
+        self.controller.lay_out(self.course.tray.coupons[self.course.index])
+        self._laid_out()
 
     def again(self) -> None:
         """Lay the same coupon out anew."""
-        self._lay_out()
+        self.controller.again()
+        self._laid_out()
 
-    def _lay_out(self) -> None:
-        self.controller.lay_out(self.course.tray.coupons[self.course.index])
+    def _laid_out(self) -> None:
+        """Begin at the beginning everywhere: the hands are at the picture."""
+        self.call_panel.start_afresh()
+        self.show_state()
         self._show_course()
         self.bench.show_top_of_side()
         self.canvas.fit()
-        # Who goes through the coupons with the keys stays among them.
-        if not self.window.bar.chooser.hasFocus():
-            self.canvas.setFocus()
+        self.canvas.setFocus()
 
     def _change(self, change: Callable[[BenchState, float], BenchState]) -> None:
         self.controller.do(change)
@@ -246,6 +299,7 @@ class BenchScreen(QObject):
         state, window = self.controller.state, self.window
         settings, theme = window.settings, window.theme
         self.controller.reduced_motion = theme.reduced_motion
+        self.focus_ring.theme = theme
         unit = unit_of(state.coupon, settings)
         debrief = state.phase == "debrief"
         self.rack_panel.setVisible(not debrief)
@@ -261,12 +315,15 @@ class BenchScreen(QObject):
                 handling_scene(state, self.controller.shown_pose, settings, theme)
             )
             self._announce(state)
+        self._order_focus()
 
     def _show_course(self) -> None:
         tag = words.language()
         tray = self.course.tray
         titles = [coupon.title.in_language(tag) or coupon.id for coupon in tray.coupons]
-        self.window.bar.show_tray(tray.title.in_language(tag), titles, self.course.index)
+        done = self.controller.judged
+        judged = [at for at, coupon in enumerate(tray.coupons) if coupon.id in done]
+        self.window.bar.show_tray(tray.title.in_language(tag), titles, self.course.index, judged)
 
     def _arrange(self) -> None:
         self.rack_panel.set_narrow(self.bench.narrow)
@@ -300,9 +357,14 @@ class BenchScreen(QObject):
             "loupe": lens.view.device_scale if lens is not None else None,
         }
         if self.controller.record():
+            # What had the focus is gone; what Space, R and Enter mean from here is the picture's.
+            self.canvas.setFocus()
+            self._show_course()
             self.bench.show_top_of_side()
             if self.records is not None:
                 self._keep(self.records, zoom)
+        else:
+            self.saying.say(self.record_bar.missing(self.controller.state))
 
     def _keep(self, records: Records, zoom: Mapping[str, float | None]) -> None:
         try:

@@ -36,7 +36,7 @@ __all__ = [
     "name_face",
     "name_sureness",
     "open_coupon",
-    "rack_for",
+    "resumed",
     "seat_of",
     "show_rack",
     "state_reading",
@@ -148,14 +148,26 @@ class BenchState:
         return bool(self.readings)
 
 
-def rack_for(coupon: Coupon) -> RackName:
-    """The rack that hangs there when a coupon is laid out: in the callout's own unit."""
-    return "inch" if coupon.callout.text.endswith("in") else "metric"
+def open_coupon(coupon: Coupon, rack: RackName = "metric") -> BenchState:
+    """Lay `coupon` out: all leaves on the rack, nothing stated.
+
+    Which set hangs there is the learner's choice: one that came by itself would say how to gauge.
+    """
+    return BenchState(coupon, coupon.section, rack)
 
 
-def open_coupon(coupon: Coupon) -> BenchState:
-    """Lay `coupon` out: all leaves on the rack, nothing stated."""
-    return BenchState(coupon, coupon.section, rack_for(coupon))
+def resumed(state: BenchState, left: float, now: float) -> BenchState:
+    """Take a coupon up again that was left at `left`: the time away is no part of the handling.
+
+    Parameters
+    ----------
+    left, now
+        ms of the one clock.
+    """
+    if state.phase != "handling":
+        return state
+    began = None if state.began is None else state.began + now - left
+    return replace(state, began=began, hand=None, way=())
 
 
 def stepped(state: BenchState, kind: str, now: float) -> BenchState:

@@ -34,7 +34,7 @@ def test_first_coupon_lies_there(person: Person) -> None:
 
 def test_both_legs_by_keys_alone(person: Person) -> None:
     """Pick, press home, state; turn over, press home, state; face, disposition, record."""
-    for key in (Key.Key_6, Key.Key_Space, Key.Key_D, Key.Key_F, Key.Key_Space, Key.Key_H):
+    for key in (Key.Key_8, Key.Key_Space, Key.Key_D, Key.Key_F, Key.Key_Space, Key.Key_H):
         person.key(key)
         person.settle()
     assert [(r.leaf, r.on, r.state) for r in person.state.readings] == [
@@ -53,7 +53,7 @@ def test_tab_and_arrows_reach_every_statement(person: Person) -> None:
     """No mouse at all: focus goes from the picture on, arrows within a group."""
     wanted = {"Convex", "Accept", "Put it on record"}
     seen = set()
-    person.key(Key.Key_6)
+    person.key(Key.Key_8)
     person.click(person.button("Convex"))
     person.click(person.button("Accept"))
     person.canvas.setFocus()
@@ -142,7 +142,7 @@ def test_every_step_has_a_button(person: Person, name: str, event: str | None) -
 
 
 def test_arrow_keys_move_a_tenth_and_with_shift_a_whole_millimetre(person: Person) -> None:
-    person.key(Key.Key_6)
+    person.key(Key.Key_8)
     before = person.state.pose
     assert before is not None
     person.key(Key.Key_Right)
@@ -251,7 +251,7 @@ def test_another_set_hangs_on_the_rack(person: Person) -> None:
 
 
 def test_zoom_and_loupe_by_keys(person: Person) -> None:
-    person.key(Key.Key_6)
+    person.key(Key.Key_8)
     scale = person.canvas.view.scale
     person.key(Key.Key_Plus)
     assert person.canvas.view.scale > scale
@@ -273,7 +273,7 @@ def test_hints_are_shown_on_asking(person: Person) -> None:
 
 def test_every_control_has_a_name_and_room_for_a_finger(person: Person) -> None:
     """At least 24 px either way (WCAG 2.2, 2.5.8), and a name for who can't see it."""
-    person.key(Key.Key_6)
+    person.key(Key.Key_8)
     person.key(Key.Key_Space)
     person.settle()
     person.key(Key.Key_T)
@@ -316,3 +316,118 @@ def test_nothing_is_cut_at_any_size(person: Person, size: tuple[int, int]) -> No
         if phase == "handling":
             record(person)
             person.qtbot.wait(20)
+
+
+@pytest.mark.parametrize("before", ["Put it on record", "Touch", "Refer"])
+def test_keys_mean_the_debrief_whatever_had_the_focus(person: Person, before: str) -> None:
+    """A call, then Space plays, R begins again, Enter goes on."""
+    for key in (Key.Key_8, Key.Key_Space, Key.Key_D):
+        person.key(key)
+        person.settle()
+    person.click(person.button("Convex"))
+    person.click(person.button("Add weld metal"))
+    person.button(before).setFocus()
+    person.key(Key.Key_Return)
+    assert person.state.phase == "debrief"
+    assert person.canvas.hasFocus()
+    person.key(Key.Key_Space)
+    assert person.screen.review.player.now.runs
+    person.key(Key.Key_R)
+    assert person.state.phase == "handling"
+    assert person.canvas.hasFocus()
+
+
+def test_digits_take_the_leaf_with_that_mark(person: Person) -> None:
+    person.key(Key.Key_8)
+    assert person.state.leaf is not None
+    assert person.state.leaf.mark == "8 mm"
+    person.click(person.screen.rack_panel.sets["throat"])
+    person.key(Key.Key_4)
+    assert person.state.leaf.mark == "a 4 mm"
+    person.click(person.screen.rack_panel.sets["inch"])
+    person.key(Key.Key_1)
+    assert person.state.leaf.mark == "1/8 in"
+    person.click(person.screen.rack_panel.sets["metric"])
+    person.key(Key.Key_9)
+    assert person.state.leaf.mark == "1/8 in"
+    assert "marked 9" in person.screen.saying.text()
+
+
+def test_a_coupon_lies_as_it_was_left_and_is_marked_when_judged(person: Person) -> None:
+    seat(person)
+    person.key(Key.Key_D)
+    left = person.state
+    person.click(person.screen.rack_panel.sets["inch"])
+    person.screen.go_to(1)
+    assert person.state.leaf is None
+    assert person.state.rack == "inch", "the learner's own choice"
+    person.screen.go_to(0)
+    assert (person.state.leaf, person.state.pose) == (left.leaf, left.pose)
+    assert person.state.readings == left.readings
+    person.click(person.button("Convex"))
+    person.click(person.button("Accept"))
+    person.key(Key.Key_Return)
+    person.key(Key.Key_Return)
+    chooser = person.frame.bar.chooser
+    assert "judged" in chooser.itemText(0)
+    assert "judged" not in chooser.itemText(1)
+
+
+def test_nothing_moves_under_the_pointer(person: Person) -> None:
+    """Readings and hints have their room before they come."""
+    places = []
+    call = person.screen.call_panel
+    for key in (Key.Key_8, Key.Key_Space, Key.Key_D, Key.Key_F, Key.Key_Space, Key.Key_H):
+        person.key(key)
+        person.settle()
+        person.qtbot.wait(20)
+        places.append(call.states.mapTo(person.window, QPoint(0, 0)))
+    person.click(call.hint)
+    person.qtbot.wait(20)
+    places.append(call.states.mapTo(person.window, QPoint(0, 0)))
+    assert len({(place.x(), place.y()) for place in places}) == 1
+    assert person.screen.bench.column.verticalScrollBar().maximum() == 0
+
+
+def test_groups_begin_at_their_first_on_another_coupon(person: Person) -> None:
+    person.click(person.button("Hollow"))
+    person.screen.go_to(1)
+    buttons = person.screen.call_panel.faces.buttons
+    assert buttons["convex"].focusPolicy() == Qt.FocusPolicy.TabFocus
+    assert buttons["concave"].focusPolicy() == Qt.FocusPolicy.NoFocus
+
+
+def test_what_does_nothing_says_why(person: Person) -> None:
+    seat(person)
+    person.key(Key.Key_C)
+    person.key(Key.Key_C)
+    assert "Nothing to clean" in person.screen.saying.text()
+
+
+def test_zoom_keeps_the_tip_where_it_is(person: Person) -> None:
+    seat(person)
+    state = person.state
+    assert state.leaf is not None
+    assert state.pose is not None
+    tip = state.pose.to_section(state.leaf.point)
+    before = person.spot(tip)
+    person.key(Key.Key_Minus)
+    assert (person.spot(tip) - before).manhattanLength() <= 2
+
+
+def test_look_goes_to_the_moment_of_the_reading(person: Person) -> None:
+    seat(person)
+    person.key(Key.Key_D)
+    person.qtbot.wait(30)
+    person.key(Key.Key_Escape)
+    person.click(person.button("Convex"))
+    person.click(person.button("Accept"))
+    person.key(Key.Key_Return)
+    player = person.screen.review.player
+    person.click(person.screen.review.panel.readings[0])
+    stated = next(entry.ms for entry in player.log.entries if entry.event == "state daylight")
+    assert player.now.at == stated
+    scrubber = person.screen.review.replay.scrubber
+    scrubber.setFocus()
+    person.key(Key.Key_Right)
+    assert player.frame.event == "put back"

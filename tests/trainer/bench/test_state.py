@@ -47,10 +47,11 @@ def events(state: BenchState) -> list[str]:
     return [entry.event for entry in state.handling.entries]
 
 
-def test_rack_hangs_in_the_callouts_own_unit(bare: BenchState) -> None:
+def test_rack_does_not_choose_the_set_that_solves_the_coupon(bare: BenchState) -> None:
     assert bare.rack == "metric"
     inch = Coupon("b", bare.section, Callout(7.9375, "leg", "5/16 in"))
-    assert open_coupon(inch).rack == "inch"
+    assert open_coupon(inch).rack == "metric"
+    assert open_coupon(inch, "throat").rack == "throat"
 
 
 def test_pick_lays_the_leaf_free_of_steel(bare: BenchState) -> None:
