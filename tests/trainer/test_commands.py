@@ -4,12 +4,10 @@ from __future__ import annotations
 
 import io
 import json
-import os
-import subprocess
 import sys
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from pathlib import Path
-from typing import IO, Any
+from typing import Any
 
 import pytest
 from hypothesis import HealthCheck, given, settings
@@ -21,7 +19,6 @@ from trainer import __main__, commands
 from trainer.__main__ import main
 from trainer.assets import asset
 
-ROOT = Path(__file__).resolve().parents[2]
 TRAY = str(asset("trays", "heron-footbridge.tray.json"))
 HEADER = {"format": "toe-and-throat/attempts", "version": 1}
 READ = ("read", TRAY, "--coupon", "hf-01", "--leaf", "8 mm", "--edge", "leg", "--on", "upright")
@@ -426,80 +423,6 @@ def test_nothing_or_one_tray_opens_the_window(
     monkeypatch.setattr(__main__, "open_window", open_window)
     assert say(*words).code == 7
     assert opened == [(sys.argv[:1], tray)]
-
-
-# --- in processes of their own ------------------------------------------------------------------
-
-
-def spawn(
-    *words: str, stdout: int | IO[bytes] = subprocess.PIPE, env: Mapping[str, str] | None = None
-) -> subprocess.CompletedProcess[bytes]:
-    return subprocess.run(
-        [sys.executable, "-m", "trainer", *words],
-        cwd=ROOT,
-        stdout=stdout,
-        stderr=subprocess.PIPE,
-        env=env,
-        check=False,
-    )
-
-
-def test_as_a_process_it_exits_with_its_code(tmp_path: Path) -> None:
-    done = spawn("check", broken(tmp_path))
-    assert (done.returncode, done.stderr) == (2, b"")
-    assert len(done.stdout.splitlines()) == 2
-
-
-@pytest.mark.parametrize("words", [("measure", TRAY, "--json"), ("schema",), ("check", "missing")])
-def test_a_reader_that_leaves_early_changes_nothing(words: tuple[str, ...]) -> None:
-    reading, writing = os.pipe()
-    os.close(reading)
-    try:
-        done = spawn(*words, stdout=writing)
-    finally:
-        os.close(writing)
-    assert (done.returncode, done.stderr) == (2 if words[0] == "check" else 0, b"")
-
-
-def test_a_full_disk_is_said() -> None:
-    if Path("/dev/full").exists():
-        with Path("/dev/full").open("wb") as full:
-            done = spawn("schema", stdout=full)
-        assert done.returncode == 2
-        assert done.stderr.startswith(b"toe-and-throat: can't write: ")
-        assert done.stderr.count(b"\n") == 1
-
-
-@pytest.mark.parametrize("encoding", ["ascii", "cp1252", "utf-8"])
-def test_any_terminal_can_take_what_is_said(tmp_path: Path, encoding: str) -> None:
-    path = tmp_path / "ó\u2028\U0001f600.tray.json"
-    path.write_text('{"é\u4e2d": NaN}', encoding="utf-8")
-    done = spawn("check", str(path), env={**os.environ, "PYTHONIOENCODING": encoding})
-    assert (done.returncode, done.stderr) == (2, b"")
-    assert len(done.stdout.splitlines()) == 3
-    measured = spawn("measure", TRAY, "--json", env={**os.environ, "PYTHONIOENCODING": encoding})
-    assert json.loads(measured.stdout)["hf-01"]["face"] == "convex"
-
-
-def test_a_file_name_that_is_no_text_is_no_trouble(tmp_path: Path) -> None:
-    done = spawn("check", os.fsdecode(os.fsencode(tmp_path) + b"/\xff\xfe"))
-    assert (done.returncode, done.stderr) == (2, b"")
-    assert b"\\udcff" in done.stdout
-
-
-LOADED = "import sys, trainer.__main__; print(sorted(m for m in sys.modules if m in {names}))"
-
-
-def loaded(names: set[str]) -> str:
-    code = LOADED.format(names=names)
-    return subprocess.run(
-        [sys.executable, "-c", code], cwd=ROOT, capture_output=True, text=True, check=True
-    ).stdout.strip()
-
-
-def test_the_way_to_the_window_loads_nothing_heavy() -> None:
-    heavy = {"numpy", "shapely", "pydantic", "PySide6", "exercises.tray", "trainer.commands"}
-    assert loaded(heavy) == "[]"
 
 
 def test_standard_output_that_is_no_file_is_no_trouble(monkeypatch: pytest.MonkeyPatch) -> None:

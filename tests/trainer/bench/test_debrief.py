@@ -64,7 +64,7 @@ def test_a_call_that_doubt_covers_is_said_to_be_accepted(person: Person, tray: T
 
 def test_the_limit_of_an_open_fit_is_explained(person: Person, tray: Tray) -> None:
     person.screen.go_to([coupon.id for coupon in tray.coupons].index("hf-16"))
-    judge(person, *SEATED, face="Convex", say="Accept")
+    judge(person, Key.Key_5, *SEATED[1:], face="Convex", say="Accept")
     said = texts(person)
     assert "6 mm called for + 2 mm root opening = 8 mm needed." in said
     assert "Use the 8 mm leaf." in said
