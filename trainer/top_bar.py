@@ -126,5 +126,9 @@ class TopBar(QFrame):
 
     def _entry(self, n: int, count: int, title: str, *, judged: bool) -> str:
         """A coupon's line in the list."""
-        plain = self.tr("{n} of {count}  {title}").format(n=n, count=count, title=title)
-        return self.tr("{coupon}  \u2713 judged").format(coupon=plain) if judged else plain
+        words = (
+            self.tr("{n} of {count}  \u2713 judged  {title}")
+            if judged
+            else self.tr("{n} of {count}  {title}")
+        )
+        return words.format(n=n, count=count, title=title)

@@ -240,6 +240,7 @@ class BenchScreen(QObject):
 
     def _laid_out(self) -> None:
         """Begin at the beginning everywhere: the hands are at the picture."""
+        self.saying.hide()
         self.call_panel.start_afresh()
         self.show_state()
         self._show_course()
@@ -357,6 +358,7 @@ class BenchScreen(QObject):
             "loupe": lens.view.device_scale if lens is not None else None,
         }
         if self.controller.record():
+            self.saying.hide()
             # What had the focus is gone; what Space, R and Enter mean from here is the picture's.
             self.canvas.setFocus()
             self._show_course()

@@ -228,12 +228,17 @@ def placed_labels(
     drawn = [point for overlay in overlays for point in _sampled(overlay, view)]
     blocked = [QRectF(QPointF(*box[:2]), QPointF(*box[2:])) for box in taken]
     placed: list[Label] = []
+    leaders: list[Vec] = []
     for overlay, anchor in labelled:
         wide, high = chip_size(overlay.label, theme, marked=True)
         rect = min(
             _places(anchor, wide, high),
-            key=lambda place: _crowding(place, anchor, drawn, blocked, view),
+            key=lambda place: (
+                _crowding(place, anchor, drawn, blocked, view)
+                + _crossing(place, anchor, leaders, blocked)
+            ),
         )
+        leaders += _leader(rect, anchor)
         blocked.append(rect)
         placed.append(Label(overlay.label, overlay.role, anchor, rect))
     return tuple(placed)
@@ -288,6 +293,22 @@ def _crowding(
     left, top, right, bottom = left - 4.0, top - 4.0, right + 4.0, bottom + 4.0
     cost += 22.0 * sum(left < x < right and top < y < bottom for x, y in drawn)
     return cost
+
+
+def _leader(place: QRectF, anchor: Vec) -> list[Vec]:
+    """Points every few pixels along the line from an anchor to its label, logical pixels."""
+    x, y = anchor
+    near_x = min(max(x, place.left()), place.right())
+    near_y = min(max(y, place.top()), place.bottom())
+    count = max(1, round(math.dist((near_x, near_y), anchor) / 6.0))
+    return [(x + (near_x - x) * i / count, y + (near_y - y) * i / count) for i in range(count + 1)]
+
+
+def _crossing(place: QRectF, anchor: Vec, leaders: list[Vec], blocked: list[QRectF]) -> float:
+    """How bad it is that a leader would run through a label: this one's, or one to this place."""
+    under = sum(place.contains(x, y) for x, y in leaders)
+    through = sum(rect.contains(x, y) for x, y in _leader(place, anchor)[1:] for rect in blocked)
+    return 1000.0 * (under + through)
 
 
 def _paint_label(painter: QPainter, label: Label, theme: Theme) -> None:
