@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import gc
 import sys
 import threading
 from collections.abc import Callable
@@ -46,6 +47,9 @@ class Loading(QObject, Generic[Result]):
     def start(self) -> None:
         """Begin."""
         sys.setswitchinterval(_TURN)
+        # Rubbish would be collected by whichever thread comes to it, and some of it is the
+        # window's, which no other thread may take down. Nor is there time to look for it.
+        gc.disable()
         self._thread.start()
 
     def wait(self) -> None:
@@ -53,6 +57,7 @@ class Loading(QObject, Generic[Result]):
         if self._thread.ident is not None:
             self._thread.join()
             sys.setswitchinterval(self._turn)
+            gc.enable()
 
     @property
     def result(self) -> Result:
