@@ -81,6 +81,8 @@ class BenchLayout(QWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Give each part its share of the new size."""
         self._arrange(event.size())
+        # At once, not a turn of the loop later: the picture may be in somebody's hand.
+        self._root.activate()
         super().resizeEvent(event)
 
     def show_top_of_side(self) -> None:
