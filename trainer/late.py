@@ -71,6 +71,7 @@ def open_window(argv: Sequence[str], tray: Path | None) -> int:
     app.setApplicationName(NAME)
     app.setDesktopFileName(NAME)
     opening = _Opening(app, tray)
+    opening.keep_on_screen()
     opening.show()
     try:
         return app.exec()
@@ -113,7 +114,7 @@ class _Opening:
     """
 
     def __init__(self, app: QApplication, tray: Path | None) -> None:
-        from PySide6.QtCore import QSize, QStandardPaths
+        from PySide6.QtCore import QStandardPaths
 
         from trainer.first_paint import FirstPaint, MainWindow
 
@@ -126,7 +127,7 @@ class _Opening:
         self._settings = load_settings(self._settings_file)
         self.window = MainWindow()
         self.window.setWindowTitle("Toe & Throat")
-        self.window.resize(QSize(*_SIZE).boundedTo(app.primaryScreen().availableSize()))
+        self.window.resize(*_SIZE)
         look = self._likely_look()
         self.first = FirstPaint(asset("stills"), look, self.window, pictured=tray is None)
         self.hands: FirstHands | None = None
@@ -151,6 +152,11 @@ class _Opening:
             return self._settings.appearance
         scheme = self._app.styleHints().colorScheme()
         return "dark" if scheme == type(scheme).Dark else "light"
+
+    def keep_on_screen(self) -> None:
+        """Make the window no larger than the screen has room for."""
+        room = self._app.primaryScreen().availableSize()
+        self.window.resize(self.window.size().boundedTo(room))
 
     def show(self) -> None:
         """Show the window; once its first paint is on the screen, load the rest."""

@@ -302,7 +302,9 @@ def test_nothing_heavy_is_loaded_before_the_first_paint() -> None:
 def test_window_is_no_larger_than_the_screen(qtbot: QtBot) -> None:
     app = QApplication.instance()
     assert isinstance(app, QApplication)
-    window = late._Opening(app, None).window
+    opening = late._Opening(app, None)
+    opening.keep_on_screen()
+    window = opening.window
     qtbot.addWidget(window)
     room = app.primaryScreen().availableSize()
     assert window.width() <= room.width()

@@ -186,15 +186,16 @@ def fitted(
 ) -> View:
     """Return `view` showing what a hand works in, no larger than `largest` (px per mm).
 
-    Where the leaf lies (mm) is shown too, whole.
+    Where the leaf lies (mm) is shown too, whole unless it is far from the work.
     """
     home = home_box(drawing, blade)
     if lies is None:
         return view.showing(home, largest=largest)
+    wide, high = home[2] - home[0], home[3] - home[1]
     both = (
-        min(home[0], lies[0]),
-        min(home[1], lies[1]),
-        max(home[2], lies[2]),
-        max(home[3], lies[3]),
+        min(home[0], max(lies[0], home[0] - wide)),
+        min(home[1], max(lies[1], home[1] - high)),
+        max(home[2], min(lies[2], home[2] + wide)),
+        max(home[3], min(lies[3], home[3] + high)),
     )
     return view.showing(both, largest=largest)

@@ -59,7 +59,7 @@ def _buttons(t: Theme) -> str:
             background: {t.accent_wash}; color: {t.accent_wash_ink}; border: 2px solid {t.accent};
             padding: 3px 11px;
         }}
-        QPushButton:focus {{ outline: none; }}
+        QPushButton:focus {{ border-color: {t.ink}; outline: none; }}
         QPushButton:disabled {{
             background: {t.panel}; color: {t.disabled}; border-color: {t.line};
         }}
