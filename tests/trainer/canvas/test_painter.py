@@ -175,7 +175,7 @@ def test_the_unit_rules_the_grid(convex: Section) -> None:
     none = picture(seated(convex, scale_bar=False), view)
     assert mm != inch
     # Right of the leaf; the lines lie 0.377 mm off those counted from the root.
-    at_25_mm, at_1_in = (25.377, 9.02), (25.777, 9.02)
+    at_25_mm, at_1_in = (25.377, 9.55), (25.777, 9.55)
     assert tone(mm, view, at_25_mm) != tone(none, view, at_25_mm)
     assert tone(inch, view, at_25_mm) == tone(none, view, at_25_mm)
     assert tone(inch, view, at_1_in) != tone(none, view, at_1_in)
