@@ -5,9 +5,12 @@ from __future__ import annotations
 import hashlib
 import json
 from collections.abc import Mapping
-from dataclasses import asdict, dataclass, field
+from dataclasses import asdict, dataclass, field, fields
 from typing import Final, Literal
 
+from exercises.callout import Callout, CalloutMeasure
+from exercises.conditions import USUAL, Conditions
+from exercises.disposition import DISPOSITIONS, Disposition
 from exercises.strict_json import Json
 from exercises.text import NO_TEXT, Text
 from geometry.reading import EYE_LIMIT
@@ -18,6 +21,7 @@ __all__ = [
     "TASKS",
     "Callout",
     "CalloutMeasure",
+    "Conditions",
     "Coupon",
     "Disposition",
     "Task",
@@ -25,46 +29,6 @@ __all__ = [
 
 Task = Literal["read", "size", "judge"]
 TASKS: Final[tuple[Task, ...]] = ("read", "size", "judge")
-
-CalloutMeasure = Literal["leg", "throat"]
-
-Disposition = Literal["refer", "dress back", "add weld metal", "accept"]
-DISPOSITIONS: Final[tuple[Disposition, ...]] = (
-    "refer",
-    "dress back",
-    "add weld metal",
-    "accept",
-)
-"""In order of precedence: the first that is needed is right (contract)."""
-
-
-@dataclass(frozen=True, slots=True)
-class Callout:
-    """What the drawing calls for.
-
-    Parameters
-    ----------
-    size
-        mm: leg size, or throat.
-    measure
-        ``leg`` (z) or ``throat`` (a).
-    text
-        The size as a person reads it, with its unit: ``8 mm``, ``5/16 in``.
-
-    Examples
-    --------
-    >>> Callout(7.9375, "leg", "5/16 in").prefix
-    'z'
-    """
-
-    size: float
-    measure: CalloutMeasure
-    text: str
-
-    @property
-    def prefix(self) -> str:
-        """The letter that weld symbols put before the size: z for a leg, a for a throat."""
-        return "z" if self.measure == "leg" else "a"
 
 
 @dataclass(frozen=True)
@@ -91,6 +55,8 @@ class Coupon:
         mm.
     hints
         Shown one by one on asking.
+    conditions
+        What a rule may ask beside the section.
     source
         The coupon as its file states it, keys that begin ``x-`` included. Not to be changed.
 
@@ -115,6 +81,7 @@ class Coupon:
     leaf_wear: float = 0.0
     hints: tuple[Text, ...] = ()
     teaches: Text = NO_TEXT
+    conditions: Conditions = USUAL
     source: Mapping[str, Json] = field(default_factory=dict, compare=False, repr=False)
 
     def canonical(self) -> dict[str, object]:
@@ -123,14 +90,14 @@ class Coupon:
         Two files that mean the same give the same document, however they are written.
         """
         section = self.section
-        return {
+        said: dict[str, object] = {
             "id": self.id,
             "title": self.title.as_document(),
             "task": self.task,
             "joint": asdict(section.joint),
             "bead": asdict(section.bead),
             "spatter": [asdict(drop) for drop in section.spatter],
-            "callout": asdict(self.callout),
+            "callout": _canonical_callout(self.callout),
             "rules": self.rules,
             "extent": self.extent,
             "eye_limit": self.eye_limit,
@@ -138,6 +105,9 @@ class Coupon:
             "hints": [hint.as_document() for hint in self.hints],
             "teaches": self.teaches.as_document(),
         }
+        if self.conditions != USUAL:
+            said["conditions"] = asdict(self.conditions)
+        return said
 
     @property
     def digest(self) -> str:
@@ -146,6 +116,16 @@ class Coupon:
             _even(self.canonical()), sort_keys=True, separators=(",", ":"), allow_nan=False
         )
         return hashlib.sha256(text.encode("ascii")).hexdigest()
+
+
+def _canonical_callout(callout: Callout) -> dict[str, object]:
+    """The callout; what version 1 had no key for only where it says something.
+
+    So a coupon keeps the digest that it had before those keys came.
+    """
+    later = {field.name: field.default for field in fields(Callout)[3:]}
+    stated = asdict(callout)
+    return {key: value for key, value in stated.items() if key not in later or value != later[key]}
 
 
 def _even(value: object) -> object:
