@@ -16,8 +16,11 @@ LengthUnit = Literal["mm", "in"]
 _CHOICES: Final[dict[str, tuple[object, ...]]] = {
     "appearance": ("system", "light", "dark"),
     "unit": ("mm", "in", None),
+    # "qps" is the pseudo-locale: for looking, so no menu offers it.
+    "language": ("en", "es", "qps", None),
     "loupe": (True, False),
     "first_start_seen": (True, False),
+    "guide_done": (True, False),
 }
 
 
@@ -31,16 +34,22 @@ class Settings:
         Light, dark, or as the system has it.
     unit
         What lengths are shown in; None is the unit of the coupon's own callout.
+    language
+        The tag of the language to speak; None is the system's, if there is a translation.
     loupe
         Whether the loupe stands on the tip.
     first_start_seen
         Whether the card of the first start has been read.
+    guide_done
+        Whether the guide to the first coupon has been followed or declined.
     """
 
     appearance: Appearance = "system"
     unit: LengthUnit | None = None
+    language: str | None = None
     loupe: bool = True
     first_start_seen: bool = False
+    guide_done: bool = False
 
 
 def load_settings(path: Path) -> Settings:
