@@ -107,7 +107,7 @@ def load_attempts(path: Path | str, known: Collection[str] | None = None) -> lis
     lines = [(i, line) for i, line in enumerate(data.split(b"\n"), start=1) if line.strip()]
     if not lines:
         right = f'a first line with "format": "{ATTEMPTS_FORMAT}" and "version"'
-        fault = Fault("", "empty-file", "the file is empty", right)
+        fault = Fault("", "empty-file", "the file is empty", right, {"expected": ATTEMPTS_FORMAT})
         raise AttemptsError([TrayFault.of(file, fault, line=1)])
     head = _header_faults(lines[0][1])
     faults = [TrayFault.of(file, fault, line=lines[0][0]) for fault in head]
@@ -155,7 +155,8 @@ def _stranger(bare: Json, known: Collection[str]) -> list[Fault]:
         return []
     listed = ", ".join(known)
     text = f"the tray has no coupon {quoted(name)}"
-    return [Fault("/coupon", "unknown-coupon", text, listed, {"coupon": name})]
+    params = {"coupon": name, "named": quoted(name), "known": listed}
+    return [Fault("/coupon", "unknown-coupon", text, listed, params)]
 
 
 def _attempt(model: AttemptModel) -> Attempt:

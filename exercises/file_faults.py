@@ -83,24 +83,24 @@ def read_bytes(path: Path) -> bytes:
         with path.open("rb") as file:
             return file.read(LARGEST_FILE + 1)
     except (OSError, ValueError) as error:
-        reason, right = _why_unreadable(error)
+        kind, reason, right = _why_unreadable(error)
         fault = Fault(
             "",
             "unreadable",
             f"the file can't be read: {reason}",
             right,
-            {"reason": reason},
+            {"reason": reason, "kind": kind},
         )
         raise FileError([TrayFault.of(str(path), fault)]) from error
 
 
-def _why_unreadable(error: OSError | ValueError) -> tuple[str, str]:
-    """Why a file can't be read, and what would be right."""
+def _why_unreadable(error: OSError | ValueError) -> tuple[str, str, str]:
+    """Why a file can't be read, by a stable name and in words, and what would be right."""
     if isinstance(error, FileNotFoundError | NotADirectoryError):
-        return "there is no such file", "the path of a file that exists"
+        return "missing", "there is no such file", "the path of a file that exists"
     if isinstance(error, IsADirectoryError):
-        return "it is a folder", "the path of a file in it"
+        return "folder", "it is a folder", "the path of a file in it"
     if isinstance(error, PermissionError):
-        return "this user may not read it", "a file that this user may read"
+        return "forbidden", "this user may not read it", "a file that this user may read"
     reason = error.strerror if isinstance(error, OSError) and error.strerror else str(error)
-    return reason, "a file that can be read"
+    return "other", reason, "a file that can be read"

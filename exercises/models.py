@@ -6,6 +6,7 @@ built, what a rule set must know when the tray is.
 
 from __future__ import annotations
 
+import math
 import re
 from typing import Annotated, Final, Literal
 
@@ -80,8 +81,9 @@ class _Strict(BaseModel):
     )
 
 
-def _refuse(code: str, text: str, right: str) -> PydanticCustomError:
-    return PydanticCustomError("stated", "{text}", {"code": code, "text": text, "right": right})
+def _refuse(code: str, text: str, right: str, **params: float | str) -> PydanticCustomError:
+    told = {"code": code, "text": text, "right": right, "params": params}
+    return PydanticCustomError("stated", "{text}", told)
 
 
 def _check_text(value: object) -> object:
@@ -92,16 +94,19 @@ def _check_text(value: object) -> object:
             raise _refuse("text", "is an empty object", right)
         for tag, words in value.items():
             if not _LANGUAGE.fullmatch(tag):
-                raise _refuse("language", f"{quoted(tag)} is no language tag", '"en", "es-MX"')
+                text = f"{quoted(tag)} is no language tag"
+                raise _refuse("language", text, '"en", "es-MX"', tag=quoted(tag))
             if not isinstance(words, str):
-                raise _refuse("text", f"the text in {quoted(tag)} is {quoted(words)}", "text")
+                text = f"the text in {quoted(tag)} is {quoted(words)}"
+                raise _refuse("text", text, "text", tag=quoted(tag), value=quoted(words))
         longest = max(len(words) for words in value.values())
     elif isinstance(value, str):
         longest = len(value)
     else:
-        raise _refuse("text", f"is {quoted(value)}", right)
+        raise _refuse("text", f"is {quoted(value)}", right, value=quoted(value))
     if longest > _LONGEST_TEXT:
-        raise _refuse("text-long", f"has {longest} characters", f"at most {_LONGEST_TEXT}")
+        text, right = f"has {longest} characters", f"at most {_LONGEST_TEXT}"
+        raise _refuse("text-long", text, right, count=longest, at_most=_LONGEST_TEXT)
     return value
 
 
@@ -114,25 +119,32 @@ def _check_size(value: object) -> object:
         except ValueError:
             length = None
         if length is None:
-            raise _refuse("size", f"{quoted(value)} is no length with its unit", right)
+            text = f"{quoted(value)} is no length with its unit"
+            raise _refuse("size", text, right, stated=quoted(value), largest=LARGEST_LENGTH)
     elif isinstance(value, (int, float)) and not isinstance(value, bool):
         length = float(value)
     else:
-        raise _refuse("size", f"is {quoted(value)}", right)
+        length = math.nan
     if not 0.0 < length <= LARGEST_LENGTH:
-        raise _refuse("size", f"is {quoted(value)}", right)
+        text = f"is {quoted(value)}"
+        raise _refuse("size", text, right, value=quoted(value), largest=LARGEST_LENGTH)
     return value
 
 
 def _check_mark(value: object) -> object:
     """A leaf is named by the mark engraved on it."""
     if not isinstance(value, str) or len(value) > _LONGEST_MARK:
-        raise _refuse("leaf", f"is {quoted(value)}", 'a mark such as "8 mm", "5/16 in", "a 4 mm"')
+        right = 'a mark such as "8 mm", "5/16 in", "a 4 mm"'
+        raise _refuse("leaf", f"is {quoted(value)}", right, value=quoted(value))
     try:
         leaf_of_mark(value)
     except ValueError as error:
-        text, _, right = str(error).partition("; right would be ")
-        raise _refuse("leaf", text, right or "a leaf of a rack") from None
+        text, _, right = str(error).partition("; right would be")
+        right = right.strip(": ")
+        # Either the mark lacks only its unit, or no rack has such a leaf.
+        name = "known" if right.startswith("one of: ") else "meant"
+        params = {"mark": quoted(value), name: right.removeprefix("one of: ")}
+        raise _refuse("leaf", text, right, **params) from None
     return value
 
 

@@ -66,17 +66,17 @@ _WANTED: Final = {
 }
 
 _LIMITS: Final = {
-    "greater_than": ("gt", "more than {:g}"),
-    "greater_than_equal": ("ge", "{:g} or more"),
-    "less_than": ("lt", "less than {:g}"),
-    "less_than_equal": ("le", "{:g} or less"),
+    "greater_than": ("gt", "more than {:g}", "more_than"),
+    "greater_than_equal": ("ge", "{:g} or more", "at_least"),
+    "less_than": ("lt", "less than {:g}", "less_than"),
+    "less_than_equal": ("le", "{:g} or less", "at_most"),
 }
 
 _LENGTHS: Final = {
-    "too_short": ("min_length", "at least {}"),
-    "too_long": ("max_length", "at most {}"),
-    "string_too_short": ("min_length", "at least {} character"),
-    "string_too_long": ("max_length", "at most {} characters"),
+    "too_short": ("min_length", "at least {}", "at_least"),
+    "too_long": ("max_length", "at most {}", "at_most"),
+    "string_too_short": ("min_length", "at least {} character", "at_least"),
+    "string_too_long": ("max_length", "at most {} characters", "at_most"),
 }
 
 
@@ -154,10 +154,12 @@ def _without_tags(path: _Path) -> _Path:
 
 def _fault(model: type[BaseModel], details: ErrorDetails, at: str) -> Fault:
     path, kind = details["loc"], details["type"]
+    params: dict[str, float | str]
     where = _pointer(_without_tags(path), at)
     value, context = details["input"], details.get("ctx", {})
     if kind == "stated":
-        return Fault(where, context["code"], context["text"], context["right"])
+        code, params = context["code"], context["params"]
+        return Fault(where, code, context["text"], context["right"], params)
     if kind == "extra_forbidden":
         return _unknown_key(model, path, where)
     if kind == "missing":
@@ -167,18 +169,19 @@ def _fault(model: type[BaseModel], details: ErrorDetails, at: str) -> Fault:
             "missing-key",
             f"{quoted(key)} is missing",
             f"an object with the key {quoted(key)}",
-            {"key": key},
+            {"key": key, "named": quoted(key)},
         )
     if kind == "literal_error":
-        return Fault(where, "not-a-choice", f"is {quoted(value)}", f"{context['expected']}")
+        expected = f"{context['expected']}"
+        params = {"value": quoted(value), "expected": expected}
+        return Fault(where, "not-a-choice", f"is {quoted(value)}", expected, params)
     if kind in _LIMITS:
-        key, words = _LIMITS[kind]
+        key, words, name = _LIMITS[kind]
         limit = float(context[key])
-        return Fault(
-            where, "out-of-range", f"is {quoted(value)}", words.format(limit), {"limit": limit}
-        )
+        params = {"value": quoted(value), name: limit}
+        return Fault(where, "out-of-range", f"is {quoted(value)}", words.format(limit), params)
     if kind in _LENGTHS:
-        key, words = _LENGTHS[kind]
+        key, words, name = _LENGTHS[kind]
         count = len(value) if isinstance(value, (str, list)) else 0
         parts = "characters" if isinstance(value, str) else "values"
         return Fault(
@@ -186,13 +189,14 @@ def _fault(model: type[BaseModel], details: ErrorDetails, at: str) -> Fault:
             "wrong-count",
             f"has {count} {parts}",
             words.format(context[key]),
-            {"count": count},
+            {parts: count, name: context[key]},
         )
     return Fault(
         where,
         kind.replace("_", "-"),
         f"is {quoted(value)}",
         _WANTED.get(kind, "a value of another kind"),
+        {"value": quoted(value)},
     )
 
 
@@ -206,7 +210,12 @@ def _unknown_key(model: type[BaseModel], path: _Path, where: str) -> Fault:
         "unknown-key",
         f"{quoted(key)} is no key here",
         right if near else f"{right}, or a key that begins {quoted(PRIVATE_PREFIX)}",
-        {"key": key},
+        {
+            "key": key,
+            "named": quoted(key),
+            "near" if near else "known": right.removeprefix("one of "),
+            "prefix": quoted(PRIVATE_PREFIX),
+        },
     )
 
 

@@ -104,7 +104,7 @@ def parse_json(data: bytes) -> Parsed:
             "too-large",
             f"the file is larger than {LARGEST_FILE // 1024 // 1024} MiB",
             "a smaller one",
-            {"largest": float(LARGEST_FILE)},
+            {"largest": float(LARGEST_FILE), "mib": LARGEST_FILE // 1024 // 1024},
         )
     try:
         text = data.decode("utf-8", errors="strict")
@@ -113,7 +113,7 @@ def parse_json(data: bytes) -> Parsed:
             "not-utf-8",
             f"byte {error.start + 1} (0x{data[error.start]:02x}) is not UTF-8",
             "text in UTF-8",
-            {"byte": float(error.start + 1)},
+            {"byte": float(error.start + 1), "hex": f"{data[error.start]:02x}"},
         )
     if text.startswith("\ufeff"):
         return _refused(
@@ -135,12 +135,17 @@ def parse_json(data: bytes) -> Parsed:
             parse_int=_whole,
         )
     except json.JSONDecodeError as error:
-        what = _stumble(error)
+        what, met = _stumble(error)
         return _refused(
             "not-json",
-            f"line {error.lineno}, column {error.colno} can't be read as JSON: {what}",
+            f"line {error.lineno}, column {error.colno} can't be read as JSON: {what}{met}",
             "JSON: keys and texts in double quotes, commas between values and none after the last",
-            {"line": float(error.lineno), "column": float(error.colno)},
+            {
+                "line": float(error.lineno),
+                "column": float(error.colno),
+                "what": what,
+                "met": met.removeprefix(", at "),
+            },
         )
     faults: list[Fault] = []
     return Parsed(_plain(raw, [], faults), faults)
@@ -150,14 +155,14 @@ def _refused(code: str, text: str, right: str, params: dict[str, float | str]) -
     return Parsed(None, [Fault("", code, text, right, params)])
 
 
-def _stumble(error: json.JSONDecodeError) -> str:
-    """What the parser met, and what it was looking for."""
+def _stumble(error: json.JSONDecodeError) -> tuple[str, str]:
+    """What the parser was looking for, and what it met."""
     if not error.doc.strip():
-        return "there is nothing here"
+        return "there is nothing here", ""
     wanted = f"{error.msg[:1].lower()}{error.msg[1:]}"
     rest = error.doc[error.pos :].split("\n", 1)[0].strip()
     met = f"at {quoted(rest if len(rest) <= 24 else f'{rest[:21]}...')}" if rest else "at its end"
-    return f"{wanted}, {met}"
+    return wanted, f", {met}"
 
 
 def _too_deep(text: str) -> bool:
@@ -239,7 +244,7 @@ def _pointer(path: list[str | int]) -> str:
 
 def _repeated(key: str, at: str) -> Fault:
     text = f"the key {quoted(key)} is stated more than once"
-    return Fault(at, "repeated-key", text, "each key once", {"key": key})
+    return Fault(at, "repeated-key", text, "each key once", {"key": key, "named": quoted(key)})
 
 
 def _check_text(text: str, path: list[str | int], faults: list[Fault]) -> None:
@@ -250,5 +255,6 @@ def _check_text(text: str, path: list[str | int], faults: list[Fault]) -> None:
                 "lone-surrogate",
                 f"{quoted(text)} holds half of a character",
                 "whole characters",
+                {"value": quoted(text)},
             )
         )

@@ -200,7 +200,8 @@ def _build(model: CouponModel, source: Document, at: str) -> tuple[Coupon | None
     if model.rules not in RULE_SETS:
         known = ", ".join(quoted(name) for name in RULE_SETS)
         text = f"no rule set is called {quoted(model.rules)}"
-        faults.append(Fault(f"{at}/rules", "unknown-rules", text, f"one of: {known}"))
+        params = {"rules": quoted(model.rules), "known": known}
+        faults.append(Fault(f"{at}/rules", "unknown-rules", text, f"one of: {known}", params))
     coupon = None
     try:
         coupon = build_coupon(model, source)
@@ -226,7 +227,7 @@ def _repeated_ids(listed: list[Json]) -> list[Fault]:
                     "repeated-id",
                     f"{quoted(name)} is the id of coupon {first[name] + 1} too",
                     "an id of its own",
-                    {"id": name},
+                    {"id": name, "named": quoted(name), "other": first[name] + 1},
                 )
             )
         first.setdefault(name, index)

@@ -34,18 +34,24 @@ def check_version(document: Json, expected: str, head: int = HEAD) -> list[Fault
     /version: version 7 is newer than this program reads; right would be: 1, or a newer program
     """
     if not isinstance(document, dict):
-        return [Fault("", "not-an-object", f"the document is {quoted(document)}", "an object")]
+        what = quoted(document)
+        text = f"the document is {what}"
+        return [Fault("", "not-an-object", text, "an object", {"value": what})]
     found: list[Fault] = []
     stated = document.get("format")
     if stated != expected:
         text = f"the format is {quoted(stated)}" if "format" in document else "no format is stated"
-        found.append(Fault("/format", "format", text, quoted(expected), {"expected": expected}))
+        params: dict[str, float | str] = {"expected": quoted(expected)}
+        if "format" in document:
+            params["value"] = quoted(stated)
+        found.append(Fault("/format", "format", text, quoted(expected), params))
     version = document.get("version")
     right = f"a whole number from 1 to {head}"
     if "version" not in document:
-        found.append(Fault("/version", "version", "no version is stated", right))
+        found.append(Fault("/version", "version", "no version is stated", right, {"head": head}))
     elif not isinstance(version, int) or isinstance(version, bool) or version < 1:
-        found.append(Fault("/version", "version", f"the version is {quoted(version)}", right))
+        text, params = f"the version is {quoted(version)}", {"head": head, "value": quoted(version)}
+        found.append(Fault("/version", "version", text, right, params))
     elif version > head:
         found.append(
             Fault(
@@ -53,7 +59,7 @@ def check_version(document: Json, expected: str, head: int = HEAD) -> list[Fault
                 "newer-version",
                 f"version {quoted(version)} is newer than this program reads",
                 f"{head}, or a newer program",
-                {"head": head},
+                {"head": head, "version": version},
             )
         )
     return found

@@ -195,7 +195,13 @@ class Bead:
                 "toe-off-member",
                 f"{key} is {leg:g} mm, so the toe does not lie on the {member}",
                 f"more than {shortest:g} and less than {joint.length(member):g} mm",
-                {"key": key, "leg": leg, "member": member},
+                {
+                    "key": key,
+                    "leg": leg,
+                    "member": member,
+                    "lowest": shortest,
+                    "highest": joint.length(member),
+                },
             )
         ]
 
@@ -308,6 +314,7 @@ def trace_end_faults(points: tuple[Vec, ...], joint: Joint) -> list[Fault]:
                 "trace-short",
                 f"the trace has {len(points)} point(s)",
                 "two points or more",
+                {"count": len(points)},
             )
         ]
     found: list[Fault] = []
@@ -324,7 +331,7 @@ def trace_end_faults(points: tuple[Vec, ...], joint: Joint) -> list[Fault]:
                     "trace-end",
                     f"the trace ends {abs(off):.3f} mm off the {member}'s face",
                     f"within {TRACE_END:g} mm of it",
-                    {"member": member, "off": off},
+                    {"member": member, "off": abs(off), "limit": TRACE_END},
                 )
             )
     return found

@@ -118,7 +118,11 @@ class Joint:
                     "joint-angle",
                     f"the joint opens {self.angle:g} degrees",
                     f"{SMALLEST_ANGLE:g} to {LARGEST_ANGLE:g} degrees",
-                    {"angle": self.angle},
+                    {
+                        "angle": self.angle,
+                        "lowest": SMALLEST_ANGLE,
+                        "highest": LARGEST_ANGLE,
+                    },
                 )
             )
         for key in ("base_thickness", "upright_thickness", "base_length", "upright_length"):
@@ -130,7 +134,7 @@ class Joint:
                         "member-size",
                         f"{key} is {value:g} mm",
                         f"0.5 to {_LONGEST:g} mm",
-                        {"key": key, "value": value},
+                        {"key": key, "value": value, "lowest": 0.5, "highest": _LONGEST},
                     )
                 )
         if not 0.0 <= self.root_opening <= _LONGEST:

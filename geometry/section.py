@@ -310,7 +310,12 @@ def _plate_faults(joint: Joint) -> list[Fault]:
             f"an upright {joint.upright_thickness:g} mm thick, leaning at {joint.angle:g} degrees, "
             f"has no back left at {joint.upright_length:g} mm",
             f"more than {rear:.1f} mm",
-            {"rear": rear},
+            {
+                "rear": rear,
+                "angle": joint.angle,
+                "thickness": joint.upright_thickness,
+                "length": joint.upright_length,
+            },
         )
     ]
 
@@ -327,7 +332,7 @@ def _spatter_faults(joint: Joint, bead: Bead, spatter: tuple[Spatter, ...]) -> l
                     "size-out-of-range",
                     f"height is {drop.height:g} mm",
                     "more than 0 and at most 20 mm",
-                    {"value": drop.height},
+                    {"key": "height", "value": drop.height, "most": 20.0},
                 )
             )
             continue
@@ -341,7 +346,13 @@ def _spatter_faults(joint: Joint, bead: Bead, spatter: tuple[Spatter, ...]) -> l
                     f"the cap reaches from {drop.near:g} to {drop.far:g} mm",
                     f"its middle between {lowest + half:g} and {highest - half:g} mm, on bare "
                     f"{drop.on}",
-                    {"near": drop.near, "far": drop.far, "member": drop.on},
+                    {
+                        "near": drop.near,
+                        "far": drop.far,
+                        "member": drop.on,
+                        "lowest": lowest + half,
+                        "highest": highest - half,
+                    },
                 )
             )
         elif any(drop.near < far and near < drop.far for near, far in taken[drop.on]):

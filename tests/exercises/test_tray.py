@@ -255,7 +255,7 @@ def test_an_unknown_key_is_named_and_the_near_one_offered() -> None:
     (fault,) = caught.value.faults
     assert (fault.pointer, fault.text) == ("/coupons/0/joint/angel", '"angel" is no key here')
     assert fault.right == '"angle"'
-    assert fault.params == {"key": "angel"}
+    assert (fault.params["key"], fault.params["near"]) == ("angel", '"angle"')
 
 
 def test_an_unknown_key_without_a_near_one_gets_the_list() -> None:
