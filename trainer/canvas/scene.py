@@ -7,6 +7,7 @@ from typing import TYPE_CHECKING, Literal
 
 from geometry.lengths import Unit
 from trainer.canvas.drawing import Blade, Drawing, Place, Vec
+from trainer.canvas.spoken import Action, Part
 from trainer.look.tokens import LIGHT, Role, Theme
 
 if TYPE_CHECKING:
@@ -111,6 +112,11 @@ class Scene:
     capped
         Whether zoom and loupe are held to marked work's cap: a gap of `eye_limit` spans 3 to 6
         device pixels in the loupe, and at most 6 outside it.
+    parts
+        What a screen reader is told of section, leaf and tip; only who hands them in knows how
+        much may be said.
+    actions
+        What a screen reader is offered to do.
 
     Examples
     --------
@@ -132,3 +138,5 @@ class Scene:
     scale_bar: bool = True
     eye_limit: float = 0.1
     capped: bool = False
+    parts: tuple[Part, ...] = ()
+    actions: tuple[Action, ...] = ()

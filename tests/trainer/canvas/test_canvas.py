@@ -8,18 +8,16 @@ from dataclasses import replace
 
 import pytest
 from PySide6.QtCore import QEvent, QObject, QPoint, QPointF, QRect, Qt
-from PySide6.QtGui import QImage, QInputDevice, QPainter, QPaintEvent, QPointingDevice, QWheelEvent
+from PySide6.QtGui import QImage, QPainter, QPaintEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
-from geometry.leaf import leaf_of_mark
 from geometry.pose import Pose
-from geometry.section import Section
+from tests.trainer.canvas.conftest import OFF_BLADE, ON_BLADE, Told, at, settle
 from trainer.canvas.canvas import Canvas
 from trainer.canvas.painter import paint
 from trainer.canvas.scene import Loupe, Mark, Scene
-from trainer.look.theme import apply
 from trainer.look.tokens import DARK, LIGHT
 
 LEFT, RIGHT, MIDDLE = (
@@ -28,64 +26,6 @@ LEFT, RIGHT, MIDDLE = (
     Qt.MouseButton.MiddleButton,
 )
 NONE = Qt.KeyboardModifier.NoModifier
-ON_BLADE, OFF_BLADE = (18.0, 10.0), (3.0, 7.2)
-
-
-class Told:
-    """Everything that a canvas says, in order."""
-
-    def __init__(self, canvas: Canvas) -> None:
-        self.all: list[tuple[object, ...]] = []
-        for name in ("grabbed", "dragged", "released", "clicked", "wheel_turned", "hovered"):
-            getattr(canvas, name).connect(
-                lambda *values, name=name: self.all.append((name, *values))
-            )
-
-    def names(self, *leave_out: str) -> list[object]:
-        """What was said, without its values."""
-        return [each[0] for each in self.all if each[0] not in leave_out]
-
-    def of(self, name: str) -> list[tuple[object, ...]]:
-        """The values of each time that `name` was said."""
-        return [each[1:] for each in self.all if each[0] == name]
-
-    def path(self) -> list[tuple[float, float]]:
-        """All points that were dragged through."""
-        return [point for (points,) in self.of("dragged") for point in points]  # type: ignore[attr-defined]
-
-
-@pytest.fixture
-def canvas(qtbot: QtBot, qapp: QApplication, convex: Section) -> Canvas:
-    """A shown canvas, 900 x 640, with an 8 mm leaf at home."""
-    apply(qapp, LIGHT)
-    widget = Canvas()
-    qtbot.addWidget(widget)
-    widget.resize(900, 640)
-    widget.set_scene(Scene(section=convex, leaf=leaf_of_mark("8 mm"), pose=Pose(0.0, 0.0)))
-    widget.show()
-    qtbot.waitExposed(widget)
-    # Off the blade, wherever an earlier test left the pointer.
-    QTest.mouseMove(widget, at(widget, OFF_BLADE))
-    QApplication.processEvents()
-    return widget
-
-
-@pytest.fixture
-def told(canvas: Canvas) -> Told:
-    """What the canvas says from now on."""
-    return Told(canvas)
-
-
-def at(canvas: Canvas, point: tuple[float, float]) -> QPoint:
-    """A point of the section (mm) on the widget."""
-    x, y = canvas.view.to_screen(point)
-    return QPoint(round(x), round(y))
-
-
-def settle(qtbot: QtBot) -> None:
-    """Let timers and paints run."""
-    qtbot.wait(30)
-
 
 # Carrying the leaf
 
@@ -297,54 +237,6 @@ def test_the_fit_follows_the_window_until_someone_zooms(canvas: Canvas) -> None:
     assert canvas.view.size == (900.0, 640.0)
 
 
-# Touch
-
-
-@pytest.fixture
-def finger() -> QPointingDevice:
-    """A touch screen."""
-    return QTest.createTouchDevice(QInputDevice.DeviceType.TouchScreen)
-
-
-def test_a_finger_carries_the_leaf(
-    canvas: Canvas, told: Told, finger: QPointingDevice, qtbot: QtBot
-) -> None:
-    spot = at(canvas, ON_BLADE)
-    QTest.touchEvent(canvas, finger).press(0, spot, canvas).commit()
-    for i in range(1, 6):
-        QTest.touchEvent(canvas, finger).move(0, spot + QPoint(8 * i, 0), canvas).commit()
-    settle(qtbot)
-    QTest.touchEvent(canvas, finger).release(0, spot + QPoint(40, 0), canvas).commit()
-    names = told.names("hovered")
-    assert names[0] == "grabbed"
-    assert names[-1] == "released"
-    assert told.path()[-1] == pytest.approx(canvas.view.to_mm((spot.x() + 40, spot.y())))
-
-
-def test_a_finger_may_be_less_exact_than_a_mouse(
-    canvas: Canvas, told: Told, finger: QPointingDevice
-) -> None:
-    spot = at(canvas, (24.0, 8.0)) + QPoint(11, 0)
-    QTest.touchEvent(canvas, finger).press(0, spot, canvas).commit()
-    QTest.touchEvent(canvas, finger).release(0, spot, canvas).commit()
-    assert told.names("hovered") == ["grabbed", "released", "clicked"]
-
-
-def test_two_fingers_zoom_and_let_go_of_the_leaf(
-    canvas: Canvas, told: Told, finger: QPointingDevice
-) -> None:
-    a, b = at(canvas, ON_BLADE), at(canvas, ON_BLADE) + QPoint(60, 0)
-    scale = canvas.view.scale
-    QTest.touchEvent(canvas, finger).press(0, a, canvas).commit()
-    QTest.touchEvent(canvas, finger).move(0, a, canvas).press(1, b, canvas).commit()
-    assert told.names("hovered") == ["grabbed", "released"]
-    apart = QPoint(30, 0)
-    QTest.touchEvent(canvas, finger).move(0, a - apart, canvas).move(1, b + apart, canvas).commit()
-    assert canvas.view.scale == pytest.approx(2.0 * scale, rel=1e-3)
-    QTest.touchEvent(canvas, finger).release(0, a, canvas).release(1, b, canvas).commit()
-    assert "clicked" not in told.names()
-
-
 # Painting
 
 
@@ -474,3 +366,24 @@ def test_the_owner_s_accessible_name_is_kept(canvas: Canvas) -> None:
     canvas.set_scene(replace(canvas.scene, pose=Pose(1.0, 1.0)))
     assert canvas.accessibleName() == "Section and leaf"
     assert canvas.focusPolicy() == Qt.FocusPolicy.StrongFocus
+
+
+# Looking elsewhere without a drag
+
+
+@pytest.mark.parametrize("button", [RIGHT, MIDDLE])
+def test_a_click_of_the_other_buttons_brings_a_place_to_the_middle(
+    canvas: Canvas, told: Told, button: Qt.MouseButton
+) -> None:
+    spot = at(canvas, ON_BLADE)
+    place = canvas.view.to_mm((spot.x(), spot.y()))
+    QTest.mouseClick(canvas, button, NONE, spot)
+    assert canvas.view.centre == pytest.approx(place)
+    assert told.names("hovered") == []
+
+
+def test_a_step_of_the_view_shows_more_of_that_side(canvas: Canvas) -> None:
+    (left, low, _, _), scale = canvas.view.box, canvas.view.scale
+    canvas.step_view(1, 0)
+    canvas.step_view(0, -1)
+    assert canvas.view.box[:2] == pytest.approx((left + 80.0 / scale, low - 80.0 / scale))
