@@ -27,6 +27,7 @@ if TYPE_CHECKING:
     from exercises.tray import Tray
     from trainer.bench.screen import BenchScreen
     from trainer.first_hands import FirstHands
+    from trainer.guide.guiding import Guiding
     from trainer.loading import Loading
     from trainer.window import WindowFrame
 
@@ -134,6 +135,7 @@ class _Opening:
         self._loading: Loading[_Loaded] | None = None
         self.frame: WindowFrame | None = None
         self.screen: BenchScreen | None = None
+        self.guiding: Guiding | None = None
 
     def _likely_look(self) -> str:
         """Light or dark, as chosen or as the system's colours are.
@@ -176,9 +178,10 @@ class _Opening:
         from trainer.first_hands import FirstHands
         from trainer.loading import Loading
 
+        look = self._look()
+        if look != self.first.look:
+            self.first.wear(look)
         self.hands = FirstHands(self.first, self.window)
-        if self._look() != self.first.look:
-            self.first.wear(self._look())
         self._loading = Loading(self._load)
         self._loading.over.connect(self._fill)
         self._loading.start()
@@ -194,6 +197,7 @@ class _Opening:
             from exercises.tray import TrayError, load_tray
             from trainer import window  # noqa: F401  # imported here for those after it
             from trainer.bench import layout, screen  # noqa: F401
+            from trainer.guide import guiding  # noqa: F401
             from trainer.canvas import canvas  # noqa: F401
         try:
             return _Loaded(load_tray(self._tray or shipped_tray()), None)
@@ -226,7 +230,11 @@ class _Opening:
 
     def _hand_over(self, screen: BenchScreen, broken: TrayError | None) -> None:
         """Let the bench have what was done on the first paint, and what is being done."""
+        from trainer.guide.guiding import Guiding
+
         self.screen = screen
+        if self.frame is not None:
+            self.guiding = Guiding(self.frame, screen)
         hands = self.hands
         if hands is not None:
             hands.pulled.connect(screen.pull)
@@ -246,6 +254,8 @@ class _Opening:
             self._say_broken(broken)
         elif self.frame is not None and not self._settings.first_start_seen:
             self.frame.show_first_start()
+        elif self.guiding is not None:
+            self.guiding.offer()
 
     def _open(self, path: Path) -> None:
         """Open another tray; a broken one is refused whole, and says why."""

@@ -18,6 +18,9 @@ def _surfaces(t: Theme) -> str:
         QFrame[kind="bar"] {{
             background: {t.panel}; border: none; border-bottom: 1px solid {t.line};
         }}
+        QFrame[kind="card"] {{
+            background: {t.panel}; border: 2px solid {t.accent}; border-radius: {t.radius}px;
+        }}
         QFrame[kind="line"] {{ background: {t.line}; border: none; }}
         QWidget[kind="holder"] {{ background: transparent; }}
         QScrollArea {{ background: transparent; border: none; }}
@@ -57,6 +60,13 @@ def _buttons(t: Theme) -> str:
         QPushButton[kind="link"] {{
             background: transparent; border: 2px solid transparent; color: {t.accent};
             font-size: {t.text_size("body") - 1:g}px; padding: 0 2px; min-height: 20px;
+        }}
+        QPushButton[kind="cue"] {{
+            background: {t.panel}; border: 2px solid {t.accent}; color: {t.ink};
+            padding: 2px 10px; min-height: 24px;
+        }}
+        QPushButton[kind="cue"]:hover {{
+            background: {t.accent_wash}; color: {t.accent_wash_ink};
         }}
         QPushButton[kind="link"]:hover {{ background: {t.accent_wash}; }}
     """

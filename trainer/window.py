@@ -115,7 +115,8 @@ class WindowFrame(QObject):
         self._add_file_menu(self.bar.menus.addMenu(self.tr("&File")))
         self.view_menu = self.bar.menus.addMenu(self.tr("&View"))
         self._add_view_menu(self.view_menu)
-        self._add_help_menu(self.bar.menus.addMenu(self.tr("&Help")))
+        self.help_menu = self.bar.menus.addMenu(self.tr("&Help"))
+        self._add_help_menu(self.help_menu)
         hints = self._application().styleHints()
         hints.colorSchemeChanged.connect(self.dress)
 

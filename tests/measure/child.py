@@ -80,6 +80,6 @@ def _settled(home: Path, look: str) -> dict[str, str]:
     """Return the variables of a home where the first start is over."""
     folder = home / "toe-and-throat"
     folder.mkdir()
-    settings = {"first_start_seen": True, "appearance": look}
+    settings = {"first_start_seen": True, "guide_done": True, "appearance": look}
     (folder / "settings.json").write_text(json.dumps(settings), encoding="utf-8")
     return {"XDG_CONFIG_HOME": str(home), "XDG_DATA_HOME": str(home)}

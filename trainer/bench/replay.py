@@ -1,126 +1,17 @@
-"""Playing the handling back: a moment in it, whether it runs, and the strip that shows both."""
+"""The strip that shows the handling again: what was done, when, how fast it plays."""
 
 from __future__ import annotations
 
-import time
-from bisect import bisect_right
-from dataclasses import dataclass, replace
+from PySide6.QtCore import QLocale, QPointF, QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from PySide6.QtCore import QObject, QSignalBlocker, Qt, QTimer, Signal
-from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QSlider, QVBoxLayout, QWidget
-
-from exercises.handling import Frame, HandlingLog
+from trainer.bench.player import SPEEDS, Player
+from trainer.bench.seeker import SeekSlider
 from trainer.bench.translation import translate
+from trainer.bench.worded import toned
 
-__all__ = ["Player", "Playing", "ReplayPanel", "event_word"]
-
-_FRAME = 16
-"""ms between two pictures of a replay."""
-
-
-@dataclass(frozen=True, slots=True)
-class Playing:
-    """What of the debrief is being looked at.
-
-    Parameters
-    ----------
-    at
-        Moment of the handling, ms.
-    runs
-        Whether it plays on.
-    reading
-        The stated reading that is looked at instead, or None.
-    covered
-        Whether truth and reasons lie over the picture.
-    """
-
-    at: float = 0.0
-    runs: bool = False
-    reading: int | None = None
-    covered: bool = True
-
-
-class Player(QObject):
-    """Holds what is being looked at; replaced whole, told by `changed`."""
-
-    changed = Signal()
-
-    def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self.log = HandlingLog()
-        self._frames: tuple[Frame, ...] = ()
-        self._now = Playing()
-        self._began = 0.0
-        self._timer = QTimer(self)
-        self._timer.setInterval(_FRAME)
-        self._timer.timeout.connect(self._go_on)
-
-    @property
-    def now(self) -> Playing:
-        """What is being looked at."""
-        return self._now
-
-    @property
-    def frame(self) -> Frame:
-        """The picture at the moment that is looked at; `IndexError` if nothing was recorded."""
-        past = bisect_right(self._frames, self._now.at, key=lambda frame: frame.ms)
-        return self._frames[max(0, past - 1)]
-
-    def load(self, log: HandlingLog) -> None:
-        """Take a handling, and look at its last moment."""
-        self.log = log
-        self._frames = tuple(log.frames())
-        self._show(Playing(at=float(log.duration)))
-
-    def _show(self, playing: Playing) -> None:
-        self._now = playing
-        if playing.runs and not self._timer.isActive():
-            self._timer.start()
-        elif not playing.runs:
-            self._timer.stop()
-        self.changed.emit()
-
-    def stop(self) -> None:
-        """Play no further; the bench is being laid out anew."""
-        self._timer.stop()
-        self._now = replace(self._now, runs=False)
-
-    def play(self) -> None:
-        """Play, from the start if the end has been reached; or pause."""
-        if self._now.runs:
-            self._show(replace(self._now, runs=False))
-            return
-        at = 0.0 if self._now.at >= self.log.duration else self._now.at
-        self._began = time.perf_counter() * 1000.0 - at
-        self._show(replace(self._now, at=at, runs=True, reading=None))
-
-    def seek(self, at: float) -> None:
-        """Look at a moment, ms."""
-        at = min(max(0.0, at), float(self.log.duration))
-        self._show(replace(self._now, at=at, runs=False, reading=None))
-
-    def step(self, steps: int) -> None:
-        """Go some entries on or back."""
-        times = sorted({entry.ms for entry in self.log.entries})
-        if not times:
-            return
-        place = sum(1 for ms in times if ms <= self._now.at) - 1
-        self.seek(float(times[min(max(0, place + steps), len(times) - 1)]))
-
-    def look_at(self, reading: int | None, at: float | None = None) -> None:
-        """Look at a stated reading, at the moment (ms) when it was stated if that is known."""
-        moment = self._now.at if at is None else at
-        self._show(replace(self._now, at=moment, reading=reading, runs=False))
-
-    def cover(self, covered: bool) -> None:
-        """Lay truth and reasons over the picture, or take them off."""
-        self._show(replace(self._now, covered=covered))
-
-    def _go_on(self) -> None:
-        at = time.perf_counter() * 1000.0 - self._began
-        ended = at >= self.log.duration
-        self._show(replace(self._now, at=min(at, float(self.log.duration)), runs=not ended))
+__all__ = ["ReplayPanel", "Scrubber", "event_word"]
 
 
 def event_word(event: str) -> str:
@@ -141,25 +32,59 @@ def event_word(event: str) -> str:
         ("undo", translate("Replay", "takes a step back")),
         ("state", translate("Replay", "states a reading")),
         ("take back", translate("Replay", "takes a reading back")),
+        ("guided", translate("Replay", "follows the guide")),
         ("call", translate("Replay", "puts the call on record")),
     )
     return next((word for start, word in known if event.startswith(start)), event)
 
 
-class Scrubber(QSlider):
-    """A slider over time; its arrow keys go from one event to the next."""
+class Scrubber(SeekSlider):
+    """A slider over time; its arrow keys go from one gesture to the next, as ticks show them.
 
-    stepped = Signal(int)
+    Signals
+    -------
+    stepped
+        How many gestures on or back; and whether single pictures are meant instead.
+    """
+
+    stepped = Signal(int, bool)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._ticks: tuple[tuple[int, bool], ...] = ()
+
+    def show_ticks(self, ticks: tuple[tuple[int, bool], ...]) -> None:
+        """Mark moments (ms); those of readings more than others."""
+        if ticks != self._ticks:
+            self._ticks = ticks
+            self.update()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Left and Right, and Down and Up, are one event back and one on."""
+        """Left and Right, and Down and Up, are one step back and one on."""
         key = Qt.Key(event.key())
+        single = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)
         if key in (Qt.Key.Key_Left, Qt.Key.Key_Down):
-            self.stepped.emit(-1)
+            self.stepped.emit(-1, single)
         elif key in (Qt.Key.Key_Right, Qt.Key.Key_Up):
-            self.stepped.emit(1)
+            self.stepped.emit(1, single)
+        elif key in (Qt.Key.Key_PageUp, Qt.Key.Key_PageDown):
+            # They turn to another coupon, here as everywhere.
+            event.ignore()
         else:
             super().keyPressEvent(event)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """The slider, and a tick below it for every gesture."""
+        super().paintEvent(event)
+        painter = QPainter(self)
+        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+        ink = self.palette().color(QPalette.ColorRole.WindowText)
+        foot = float(self.height())
+        for ms, reading in self._ticks:
+            x = self.place_of(ms)
+            painter.setPen(QPen(ink, 2.0 if reading else 1.0))
+            painter.drawLine(QPointF(x, foot - (8.0 if reading else 4.0)), QPointF(x, foot))
+        painter.end()
 
 
 class ReplayPanel(QWidget):
@@ -169,73 +94,115 @@ class ReplayPanel(QWidget):
         super().__init__(parent)
         self._player = player
         box = QVBoxLayout(self)
-        box.setContentsMargins(18, 12, 18, 14)
-        box.setSpacing(10)
+        box.setContentsMargins(18, 10, 18, 10)
+        box.setSpacing(8)
         box.addStretch(1)
+        box.addLayout(self._head())
+        box.addLayout(self._line())
+        box.addLayout(self._pace())
+        box.addStretch(1)
+
+    def _head(self) -> QHBoxLayout:
         head = QHBoxLayout()
-        title = QLabel(self.tr("Your handling"))
-        title.setProperty("tone", "heading")
-        head.addWidget(title)
-        self._event = QLabel()
-        self._event.setProperty("tone", "quiet")
+        head.addWidget(toned(self.tr("Your handling"), "heading"))
+        self._event = toned("", "quiet")
         head.addSpacing(8)
         head.addWidget(self._event)
         head.addStretch(1)
-        self.cover = QPushButton(self.tr("Truth and reasons  T"))
-        self.cover.setProperty("kind", "segment")
-        self.cover.setCheckable(True)
-        self.cover.setAccessibleName(self.tr("Show truth and reasons over the picture"))
-        self.cover.clicked.connect(player.cover)
+        self.cover = self._switch(
+            self.tr("Truth and reasons  T"), self.tr("Show truth and reasons over the picture")
+        )
+        self.cover.clicked.connect(self._player.cover)
         head.addWidget(self.cover)
-        box.addLayout(head)
+        return head
+
+    def _line(self) -> QHBoxLayout:
         row = QHBoxLayout()
         row.setSpacing(12)
-        self.play = QPushButton()
-        self.play.setProperty("kind", "segment")
+        self.play = self._switch("", self.tr("Play"))
+        self.play.setCheckable(False)
         self.play.setMinimumSize(120, 36)
-        self.play.clicked.connect(player.play)
+        self.play.clicked.connect(self._player.play)
         row.addWidget(self.play)
-        self.scrubber = Scrubber(Qt.Orientation.Horizontal)
-        self.scrubber.stepped.connect(player.step)
-        self.scrubber.setMinimumHeight(28)
+        self.scrubber = Scrubber()
+        self.scrubber.stepped.connect(lambda steps, single: self._player.step(steps, single=single))
+        self.scrubber.setMinimumHeight(36)
         self.scrubber.setAccessibleName(self.tr("Moment of the handling"))
-        self.scrubber.valueChanged.connect(lambda value: player.seek(float(value)))
+        self.scrubber.setToolTip(
+            self.tr("Click or drag to a moment; arrow keys go step by step, with Shift by pictures")
+        )
+        self.scrubber.valueChanged.connect(lambda value: self._player.seek(float(value)))
         row.addWidget(self.scrubber, 1)
         self._time = QLabel()
         self._time.setMinimumWidth(96)
         self._time.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         row.addWidget(self._time)
-        box.addLayout(row)
-        hint = QLabel(
-            self.tr("Recorded as it happened; nothing is smoothed. Arrow keys go step by step.")
-        )
-        hint.setProperty("tone", "gloss")
-        box.addWidget(hint)
-        box.addStretch(1)
-        for button in (self.play, self.cover):
-            button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        return row
+
+    def _pace(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(4)
+        row.addWidget(toned(self.tr("Pace"), "quiet"))
+        row.addSpacing(4)
+        self.speeds: dict[float, QPushButton] = {}
+        for speed in SPEEDS:
+            said = QLocale().toString(speed, "g", 2)
+            button = self._switch(f"{said}\u00d7", self.tr("Pace {n} times").format(n=said))
+            button.setToolTip(self.tr("Slower  ,   faster  ."))
+            button.clicked.connect(lambda _=False, speed=speed: self._player.go_at(speed))
+            self.speeds[speed] = button
+            row.addWidget(button)
+        row.addSpacing(12)
+        self.skips = self._switch(self.tr("Skip pauses  S"), self.tr("Skip the pauses"))
+        self.skips.clicked.connect(self._player.skip)
+        row.addWidget(self.skips)
+        row.addStretch(1)
+        row.addWidget(toned(self.tr("Recorded as it happened; nothing is smoothed."), "gloss"))
+        return row
+
+    def _switch(self, words: str, said: str) -> QPushButton:
+        button = QPushButton(words)
+        button.setProperty("kind", "segment")
+        button.setCheckable(True)
+        button.setAccessibleName(said)
+        button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        return button
+
+    def stops(self) -> tuple[QWidget, ...]:
+        """What Tab stops at, in order."""
+        return (self.play, self.scrubber, *self.speeds.values(), self.skips, self.cover)
 
     def show_playing(self) -> None:
         """Show the moment that is looked at."""
         now, log = self._player.now, self._player.log
         some = bool(log.entries)
-        self.play.setEnabled(some)
-        self.scrubber.setEnabled(some)
+        for widget in (self.play, self.scrubber, self.skips, *self.speeds.values()):
+            widget.setEnabled(some)
         self.play.setText(self.tr("Pause  Space") if now.runs else self.tr("Play  Space"))
         self.play.setAccessibleName(self.tr("Pause") if now.runs else self.tr("Play"))
         with QSignalBlocker(self.scrubber):
             self.scrubber.setRange(0, max(1, log.duration))
-            self.scrubber.setSingleStep(max(1, log.duration // 100))
-            self.scrubber.setPageStep(max(1, log.duration // 10))
             self.scrubber.setValue(round(now.at))
-        with QSignalBlocker(self.cover):
-            self.cover.setChecked(now.covered)
+        self.scrubber.show_ticks(self._ticks())
+        for button, checked in (
+            (self.cover, now.covered),
+            (self.skips, now.skips),
+            *((button, speed == now.speed) for speed, button in self.speeds.items()),
+        ):
+            with QSignalBlocker(button):
+                button.setChecked(checked)
+        seconds = QLocale()
         self._time.setText(
             self.tr("{at} of {all} s").format(
-                at=f"{now.at / 1000.0:.1f}", all=f"{log.duration / 1000.0:.1f}"
+                at=seconds.toString(now.at / 1000.0, "f", 1),
+                all=seconds.toString(log.duration / 1000.0, "f", 1),
             )
         )
         if now.reading is not None:
             self._event.setText(self.tr("at reading {n}").format(n=now.reading + 1))
         else:
             self._event.setText(event_word(self._player.frame.event) if some else "")
+
+    def _ticks(self) -> tuple[tuple[int, bool], ...]:
+        stated = {e.ms for e in self._player.log.entries if e.event.startswith("state ")}
+        return tuple((round(ms), round(ms) in stated) for ms in self._player.stations)

@@ -1,0 +1,103 @@
+"""Where the card lies: where it hides least of what the work is about. No Qt here."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+__all__ = ["Box", "Spot", "place_for", "spots_in"]
+
+Box = tuple[float, float, float, float]
+"""Left, top, width, height, logical pixels."""
+
+_MARGIN: Final = 12.0
+"""Logical pixels between the card and what it lies in."""
+
+_STAY: Final = 0.4
+"""How much less another place must hide before the card goes there."""
+
+
+@dataclass(frozen=True, slots=True)
+class Spot:
+    """Something that the card should not hide.
+
+    Parameters
+    ----------
+    box
+        Where it is.
+    weight
+        What hiding it whole costs.
+    """
+
+    box: Box
+    weight: float
+
+
+def spots_in(room: Box, size: tuple[float, float]) -> list[Box]:
+    """Return the places for a card of `size` in `room`: its corners, and along its edges.
+
+    Examples
+    --------
+    >>> [box[:2] for box in spots_in((0.0, 0.0, 600.0, 400.0), (200.0, 100.0))][:2]
+    [(12.0, 12.0), (106.0, 12.0)]
+    """
+    left, top, width, height = room
+    wide, high = max(0.0, width - size[0] - 2 * _MARGIN), max(0.0, height - size[1] - 2 * _MARGIN)
+    shares = (0.0, 0.25, 0.5, 0.75, 1.0)
+    return [
+        (left + _MARGIN + across * wide, top + _MARGIN + down * high, *size)
+        for down in shares
+        for across in shares
+        if down in (0.0, 1.0) or across in (0.0, 1.0)
+    ]
+
+
+def place_for(
+    places: Sequence[Box], avoid: Sequence[Spot], target: Box | None, previous: Box | None
+) -> Box:
+    """Return the place that hides least and is near what the card points at.
+
+    Parameters
+    ----------
+    places
+        To choose from; at least one.
+    avoid
+        What shouldn't be hidden.
+    target
+        What the card points at, if anything.
+    previous
+        Where it lies now: it stays there while that is nearly as good.
+
+    Raises
+    ------
+    ValueError
+        If there is no place to choose from.
+    """
+    reach = max((math.dist(_middle(one), _middle(places[0])) for one in places), default=0.0)
+
+    def cost(place: Box) -> float:
+        hidden = sum(spot.weight * _hidden(spot.box, place) for spot in avoid)
+        if target is None:
+            return hidden
+        return hidden + 0.5 * math.dist(_middle(place), _middle(target)) / max(reach, 1.0)
+
+    best = min(places, key=cost)
+    if previous is not None and previous in places and cost(previous) <= cost(best) + _STAY:
+        return previous
+    return best
+
+
+def _hidden(box: Box, card: Box) -> float:
+    """How much of the smaller of the two lies in both, 0 to 1."""
+    width = min(box[0] + box[2], card[0] + card[2]) - max(box[0], card[0])
+    height = min(box[1] + box[3], card[1] + card[3]) - max(box[1], card[1])
+    least = min(box[2] * box[3], card[2] * card[3])
+    if width <= 0.0 or height <= 0.0 or least <= 0.0:
+        return 0.0
+    return width * height / least
+
+
+def _middle(box: Box) -> tuple[float, float]:
+    return box[0] + box[2] / 2.0, box[1] + box[3] / 2.0
