@@ -7,6 +7,7 @@ from PySide6.QtCore import QCoreApplication
 from exercises.coupon import Coupon
 from geometry.lengths import Unit
 from geometry.pose import Pose
+from trainer.bench.spoken import leaf_actions, parts_of
 from trainer.bench.state import BenchState
 from trainer.canvas.scene import Loupe, Scene, Tether
 from trainer.look.tokens import Theme
@@ -38,6 +39,8 @@ def handling_scene(state: BenchState, pose: Pose | None, settings: Settings, the
         tether=_tether(state),
         eye_limit=coupon.eye_limit,
         capped=True,
+        parts=parts_of(state.section, state.leaf, pose, state.touches, unit_of(coupon, settings)),
+        actions=leaf_actions() if state.leaf is not None else (),
     )
 
 

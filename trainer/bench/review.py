@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
@@ -16,6 +17,7 @@ from trainer.bench.layout import BenchLayout
 from trainer.bench.picture import unit_of
 from trainer.bench.replay import Player, ReplayPanel
 from trainer.bench.review_picture import review_scene
+from trainer.bench.spoken import call_words, parts_of, shown_words
 from trainer.bench.state import BenchState
 from trainer.bench.truth import Told, Truth, tell, truth_of
 from trainer.look.tokens import LIGHT, Theme
@@ -129,25 +131,39 @@ class Review(QObject):
         section, leaf, pose = self._moment(self._of)
         self.panel.show_reading(self.player.now.reading)
         self.replay.show_playing()
-        self._canvas.set_scene(
-            review_scene(
-                self._of,
-                section,
-                leaf,
-                pose,
-                self._truth,
-                self._told,
-                self._settings,
-                self._theme,
-                covered=self.player.now.covered,
-            )
+        scene = review_scene(
+            self._of,
+            section,
+            leaf,
+            pose,
+            self._truth,
+            self._told,
+            self._settings,
+            self._theme,
+            covered=self.player.now.covered,
         )
+        told = self._looked_at
+        shown = shown_words(told.shown, scene.unit) if told is not None else ""
+        parts = parts_of(section, leaf, pose, None, scene.unit, shown)
+        self._canvas.set_scene(replace(scene, parts=parts))
+
+    @property
+    def _looked_at(self) -> Told | None:
+        """The stated reading that is looked at, if one is."""
+        at = self.player.now.reading
+        return self._told[at] if at is not None and at < len(self._told) else None
+
+    def spoken(self) -> str:
+        """What is said of the call on record: its marks, and what each leaf showed."""
+        state = self._of
+        if state is None or state.grade is None:
+            return ""
+        return call_words(state.grade, self._told, unit_of(state.coupon, self._settings))
 
     def _moment(self, state: BenchState) -> tuple[Section, Leaf | None, Pose | None]:
         """Section, leaf and pose at the moment that is looked at."""
-        now, log = self.player.now, self.player.log
-        if now.reading is not None and now.reading < len(self._told):
-            told = self._told[now.reading]
+        log, told = self.player.log, self._looked_at
+        if told is not None:
             return state.section, told.leaf, told.pose
         if not log.entries:
             return state.section, None, None

@@ -18,7 +18,7 @@ from geometry.leaf import RackName
 from geometry.measures import FaceShape
 from geometry.reading import State
 from trainer.bench import state as changes
-from trainer.bench import words
+from trainer.bench import spoken, words
 from trainer.bench.call_panel import CallPanel, RecordBar
 from trainer.bench.controller import BenchController
 from trainer.bench.focus_ring import FocusRing
@@ -154,6 +154,7 @@ class BenchScreen(QObject):
 
     def _listen(self, window: WindowFrame) -> None:
         self.controller.changed.connect(self.show_state)
+        self.canvas.asked.connect(lambda name: self.do(name, False))
         self.hands.said.connect(self.saying.say)
         app = QApplication.instance()
         assert isinstance(app, QApplication)
@@ -335,17 +336,14 @@ class BenchScreen(QObject):
         """Tell a screen reader which parts touch, once the leaf is at rest."""
         if state.hand is not None or self.controller.moving:
             return
-        if state.leaf is None:
-            text = self.tr("No leaf in hand")
-        else:
-            text = self.tr("{leaf}: {contacts}").format(
-                leaf=f"{state.leaf.mark}, {words.edge_word(state.leaf.edge)}",
-                contacts=words.contacts(state.touches),
-            )
+        text = spoken.contact_words(state.leaf, state.touches)
         if text == self._said:
             return
         self._said = text
         self.canvas.setAccessibleDescription(text)
+        self._speak(text)
+
+    def _speak(self, text: str) -> None:
         self.announced.emit(text)
         if QAccessible.isActive():
             QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self.canvas, text))
@@ -363,6 +361,9 @@ class BenchScreen(QObject):
             self.canvas.setFocus()
             self._show_course()
             self.bench.show_top_of_side()
+            self._said = self.review.spoken()
+            self.canvas.setAccessibleDescription(self._said)
+            self._speak(self._said)
             if self.records is not None:
                 self._keep(self.records, zoom)
         else:

@@ -23,6 +23,7 @@ __all__ = [
     "disposition_word",
     "edge_word",
     "face_word",
+    "is_point",
     "joint_words",
     "language",
     "leg_word",
@@ -196,22 +197,37 @@ def piece_word(piece: str) -> str:
     return known.get(piece, translate("Bench", "plate"))
 
 
-def _leaf_part(name: str) -> str:
+def is_point(name: str, edge: str) -> bool:
+    """Whether a touching part is the leaf's tip, or the spur of its throat edge.
+
+    Examples
+    --------
+    >>> is_point("arc|end", "leg"), is_point("arc|end", "throat"), is_point("arc|arc", "throat")
+    (True, False, True)
+    """
+    return sorted(name.split("|")) == (["arc", "end"] if edge == "leg" else ["arc", "arc"])
+
+
+def _leaf_part(name: str, edge: str) -> str:
     """A touching part of the leaf; a corner by what a person would call it."""
+    if is_point(name, edge):
+        return translate("Bench", "tip") if edge == "leg" else translate("Bench", "spur")
     pieces = name.split("|")
-    if sorted(pieces) == ["arc", "end"]:
-        return translate("Bench", "tip")
-    if pieces == ["arc", "arc"]:
-        return translate("Bench", "spur")
     straight = [piece for piece in pieces if piece in ("long", "end")]
     return piece_word((straight or pieces)[0])
 
 
-def contacts(touches: Sequence[Touch]) -> str:
-    """Which parts touch, and nothing more: ``long edge on base; tip on upright``."""
+def contacts(touches: Sequence[Touch], edge: str) -> str:
+    """Which parts of a leaf's edge touch what, and nothing more.
+
+    Examples
+    --------
+    >>> contacts([Touch("long|back", "base", (9.0, 0.0))], "leg")
+    'long edge on base'
+    """
     pairs = dict.fromkeys(
         translate("Bench", "{leaf} on {steel}").format(
-            leaf=_leaf_part(touch.moving),
+            leaf=_leaf_part(touch.moving, edge),
             steel=translate("Bench", " and ").join(
                 dict.fromkeys(piece_word(piece) for piece in touch.fixed.split("|"))
             ),
