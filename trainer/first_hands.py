@@ -10,6 +10,7 @@ from PySide6.QtCore import QEvent, QObject, QPoint, Qt, Signal
 from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import QApplication, QWidget
 
+from trainer.first_leaves import FirstLeaves
 from trainer.first_paint import FirstPaint
 from trainer.ghost import LeafGhost
 
@@ -82,6 +83,9 @@ class FirstHands(QObject):
         # Nothing beneath is painted as long as this covers it.
         paint.setAttribute(Qt.WidgetAttribute.WA_OpaquePaintEvent)
         paint.setMouseTracking(True)
+        self._leaves = FirstLeaves(paint.rack.told, paint.look) if paint.rack else None
+        if self._leaves is not None:
+            paint.be_exact(self._leaves)
         paint.installEventFilter(self)
 
     @property
@@ -120,9 +124,10 @@ class FirstHands(QObject):
         held.move(at)
         if held.pulled and self._handed_over:
             self.pulled.emit(held.mark, at)
-        elif held.pulled:
+        elif held.pulled and self._leaves is not None:
             self._paint.keep_copy()
-            self._ghost.carry(self._paint.picture_of(held.mark), at)
+            place, ratio = self._paint.places()[held.mark], self._paint.devicePixelRatioF()
+            self._ghost.carry(self._leaves.picture(held.mark, place, ratio), at)
 
     def _light(self, mark: str | None) -> None:
         if not self._handed_over and self._paint.light(mark):

@@ -1,9 +1,10 @@
 """The window's first paint: the first coupon, the rack, and the panels still empty.
 
-A bare window takes a tenth of a second, and nothing of ours may add much to that. So this knows the
-least of Qt that can paint (the namespace `Qt` alone, with its hundred enumerations, would take a
-quarter as long again), and the coupon is a recording of the one painter's own strokes. It lies over
-the window until the bench beneath is ready.
+A bare window takes a tenth of a second, and nothing of ours may add much to that. So this replays
+recordings of the real painters' strokes. Even to name a colour would be too much: Qt's binding then
+loads the namespace `Qt`, whose hundred enumerations take a quarter as long as the bare window.
+
+It lies over the window until the bench beneath is ready.
 """
 
 from __future__ import annotations
@@ -13,15 +14,17 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any, Final
 
 from PySide6.QtCore import Signal
-from PySide6.QtGui import QColor, QPainter, QPicture, QPixmap
+from PySide6.QtGui import QPainter, QPicture, QPixmap
 from PySide6.QtWidgets import QMainWindow, QWidget
 
 from trainer.arrangement import BAR, Box, rooms_in
-from trainer.first_rack import FirstRack
+from trainer.first_rack import FirstRack, picture_of
 
 if TYPE_CHECKING:
     from PySide6.QtCore import QPoint
     from PySide6.QtGui import QPaintEvent, QResizeEvent
+
+    from trainer.first_leaves import FirstLeaves
 
 __all__ = ["FORMAT", "FirstPaint", "MainWindow"]
 
@@ -76,22 +79,27 @@ class FirstPaint(QWidget):
         self._told: dict[str, Any] = {}
         self._picture: QPicture | None = None
         self._rack: FirstRack | None = None
+        self._leaves: FirstLeaves | None = None
         self._copy: QPixmap | None = None
         self._lit: str | None = None
         self._covers = True
         self.wear(look)
         self.resize(window.size())
-        window.resized.connect(lambda: self.resize(window.size()))
+        window.resized.connect(self._cover)
+
+    def _cover(self) -> None:
+        """Be as large as the window; a method, since those hear nothing once this is deleted."""
+        self.resize(self.window().size())
 
     def wear(self, look: str) -> None:
         """Paint in this look from now on."""
         self.look = look
-        self._told, self._picture, self._rack = {}, None, None
+        self._told, self._picture, self._rack, self._leaves = {}, None, None, None
         self.change()
         try:
             told = json.loads((self._folder / "first.json").read_text(encoding="utf-8"))
-            self._colours = {name: str(told["looks"][look][name]) for name in _SURFACES}
-            rack = FirstRack(told["rack"], look)
+            self._surfaces = {name: picture_of(told["looks"][look][name]) for name in _SURFACES}
+            rack = FirstRack(told["rack"], look) if self._with_picture else None
         except (OSError, ValueError, KeyError, TypeError):
             # A damaged picture is no reason not to start: the bench follows anyway.
             return
@@ -122,25 +130,22 @@ class FirstPaint(QWidget):
                 return mark
         return None
 
-    def picture_of(self, mark: str) -> QPixmap:
-        """Return a leaf alone, as it is carried away.
-
-        Raises
-        ------
-        KeyError
-            If none with this mark hangs there.
-        """
-        _, _, width, height = self.places()[mark]
-        if self._rack is None:
-            raise KeyError(mark)
-        return self._rack.picture(mark, (width, height), self.devicePixelRatioF())
-
     def is_over_picture(self, at: QPoint) -> bool:
         """Return whether a point is where the canvas will be."""
         x, y, width, height = rooms_in(self.width(), self.height()).picture
         return x <= at.x() < x + width and y <= at.y() < y + height
 
     # Painting
+
+    @property
+    def rack(self) -> FirstRack | None:
+        """The rack, if there is one to show."""
+        return self._rack
+
+    def be_exact(self, leaves: FirstLeaves) -> None:
+        """Have `leaves` painted stroke by stroke from now on; there is time for it."""
+        self._leaves = leaves
+        self.change()
 
     def change(self) -> None:
         """Paint anew."""
@@ -194,17 +199,26 @@ class FirstPaint(QWidget):
             painter.fillRect(self.rect(), self.palette().window())
             return
         rooms = rooms_in(self.width(), self.height())
-        panel = QColor(self._colours["panel"])
-        painter.fillRect(0, 0, self.width(), self.height(), QColor(self._colours["window"]))
-        painter.fillRect(0, 0, self.width(), BAR, panel)
-        painter.fillRect(*rooms.foot, panel)
-        painter.fillRect(*rooms.picture, QColor(self._colours["light"]))
+        self._fill(painter, (0, 0, self.width(), self.height()), "window")
+        self._fill(painter, (0, 0, self.width(), BAR), "panel")
+        self._fill(painter, rooms.foot, "panel")
+        self._fill(painter, rooms.picture, "light")
         if self._picture is not None:
             painter.save()
             self._paint_picture(painter, self._picture, rooms.picture)
             painter.restore()
-        if self._rack is not None:
-            self._rack.paint(painter, self.places(), self._lit)
+        if self._leaves is not None:
+            self._leaves.paint(painter, self.places(), self._lit)
+        elif self._rack is not None:
+            self._rack.replay(painter, self.places())
+
+    def _fill(self, painter: QPainter, room: Box, surface: str) -> None:
+        """Fill a room: what was recorded is a square of one pixel."""
+        painter.save()
+        painter.translate(room[0], room[1])
+        painter.scale(room[2], room[3])
+        painter.drawPicture(0, 0, self._surfaces[surface])
+        painter.restore()
 
     def _paint_picture(self, painter: QPainter, picture: QPicture, room: Box) -> None:
         """Replay the strokes, scaled and shifted to where the canvas's own fit will put them."""

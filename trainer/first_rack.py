@@ -1,19 +1,32 @@
-"""The rack before the bench is there: leaves in the very places where the real ones will hang."""
+"""The rack in the first paint: leaves in the very places where the real ones will hang."""
 
 from __future__ import annotations
 
+import binascii
 from collections.abc import Mapping
 from typing import TYPE_CHECKING, Any
 
-from PySide6.QtGui import QPainter
+from PySide6.QtGui import QPicture
 
 from trainer.arrangement import COMPACT_WIDTH, Box, leaf_places
-from trainer.hanging import Dress, hanging_picture, paint_hanging, path_of
 
 if TYPE_CHECKING:
-    from PySide6.QtGui import QPixmap
+    from PySide6.QtGui import QPainter
 
-__all__ = ["FirstRack"]
+__all__ = ["FirstRack", "picture_of"]
+
+
+def picture_of(text: str) -> QPicture:
+    """Return the strokes that were written down as base64.
+
+    Raises
+    ------
+    ValueError
+        If that isn't base64.
+    """
+    picture = QPicture()
+    picture.setData(binascii.a2b_base64(text))
+    return picture
 
 
 class FirstRack:
@@ -28,18 +41,16 @@ class FirstRack:
 
     Raises
     ------
-    KeyError, TypeError
+    KeyError, TypeError, ValueError
         If that isn't a recording.
     """
 
     def __init__(self, told: Mapping[str, Any], look: str) -> None:
+        self.told = told
         self._insets = {name: told["insets"][name] for name in ("ample", "narrow")}
-        self._leaves = {
-            leaf["mark"]: (float(leaf["share"]), path_of(leaf["strokes"]))
-            for leaf in told["leaves"]
-        }
-        self._plain = Dress(*told["dresses"][look]["plain"])
-        self._lit = Dress(*told["dresses"][look]["lit"])
+        self._marks = [str(leaf["mark"]) for leaf in told["leaves"]]
+        self._recorded = [picture_of(leaf) for leaf in told["recorded"][look]]
+        self._width, self._height = told["size"]
 
     def places(self, foot: Box, window: int) -> dict[str, Box]:
         """Return where each leaf hangs, by its mark.
@@ -53,22 +64,20 @@ class FirstRack:
         """
         left, top, right, bottom = self._insets["narrow" if window < COMPACT_WIDTH else "ample"]
         x, y, width, height = foot
-        room = leaf_places(width - left - right, height - top - bottom, len(self._leaves))
+        room = leaf_places(width - left - right, height - top - bottom, len(self._marks))
         return {
             mark: (x + left + at[0], y + top + at[1], at[2], at[3])
-            for mark, at in zip(self._leaves, room, strict=True)
+            for mark, at in zip(self._marks, room, strict=True)
         }
 
-    def paint(self, painter: QPainter, places: Mapping[str, Box], lit: str | None) -> None:
-        """Paint every leaf in its place, the one called `lit` as if under the pointer."""
-        painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        for mark, (x, y, width, height) in places.items():
-            share, strokes = self._leaves[mark]
-            painter.translate(x, y)
-            dress = self._lit if mark == lit else self._plain
-            paint_hanging(painter, (width, height), share, strokes, dress)
-            painter.translate(-x, -y)
+    def replay(self, painter: QPainter, places: Mapping[str, Box]) -> None:
+        """Paint every leaf in its place from the recording, without naming a colour.
 
-    def picture(self, mark: str, size: tuple[int, int], ratio: float) -> QPixmap:
-        """Return one leaf alone, as it is carried away."""
-        return hanging_picture(size, ratio, *self._leaves[mark], self._lit)
+        In rooms of another size than it was recorded in, lines come out a little thick or thin.
+        """
+        for picture, (x, y, width, height) in zip(self._recorded, places.values(), strict=True):
+            painter.save()
+            painter.translate(x, y)
+            painter.scale(width / self._width, height / self._height)
+            painter.drawPicture(0, 0, picture)
+            painter.restore()

@@ -7,12 +7,13 @@ it anew:
 
 from __future__ import annotations
 
+import base64
 import json
 from pathlib import Path
 from typing import Any, Final
 
 from PySide6.QtCore import QDataStream, QPoint
-from PySide6.QtGui import QPainter, QPicture
+from PySide6.QtGui import QColor, QPainter, QPicture
 from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
 
 from exercises.coupon import Coupon
@@ -20,7 +21,7 @@ from exercises.tray import Tray, load_tray
 from trainer.arrangement import Box, rooms_in
 from trainer.assets import asset
 from trainer.bench.layout import BenchLayout
-from trainer.bench.rack import dress_of, mark_outline
+from trainer.bench.rack import LeafButton, dress_of, mark_outline
 from trainer.bench.screen import BenchScreen
 from trainer.canvas.canvas import Canvas
 from trainer.canvas.drawing import Drawing, drawing_of
@@ -28,7 +29,7 @@ from trainer.canvas.painter import paint
 from trainer.canvas.scene import Scene
 from trainer.canvas.view import View, capped_scale, fitted, home_box
 from trainer.first_paint import FORMAT
-from trainer.hanging import strokes_of
+from trainer.hanging import paint_hanging, strokes_of
 from trainer.look.tokens import DARK, LIGHT, Theme
 from trainer.settings import Settings
 from trainer.window import WindowFrame
@@ -53,14 +54,44 @@ def first_view(drawing: Drawing, eye_limit: float) -> View:
 def record(coupon: Coupon, theme: Theme) -> QPicture:
     """Return the painter's strokes for `coupon` before a leaf is taken. Needs an application."""
     drawing = drawing_of(coupon.section)
-    # A recording can be replayed by the Qt that made it and by later ones only, unless it says so.
-    picture = QPicture(QDataStream.Version.Qt_6_8.value)
+    picture = _blank()
     painter = QPainter(picture)
     # No scale bar: its figures would need fonts before the first paint.
     scene = Scene(section=drawing, theme=theme, capped=True, scale_bar=False)
     paint(painter, scene, first_view(drawing, coupon.eye_limit))
     painter.end()
     return picture
+
+
+def _blank() -> QPicture:
+    # A recording can be replayed by the Qt that made it and by later ones only, unless it says so.
+    return QPicture(QDataStream.Version.Qt_6_8.value)
+
+
+def _written(picture: QPicture) -> str:
+    strokes = picture.data()
+    assert isinstance(strokes, memoryview)
+    return base64.b64encode(strokes).decode("ascii")
+
+
+def _surface(colour: str) -> str:
+    """A square of one pixel in that colour, written down."""
+    picture = _blank()
+    painter = QPainter(picture)
+    painter.fillRect(0, 0, 1, 1, QColor(colour))
+    painter.end()
+    return _written(picture)
+
+
+def _leaf(button: LeafButton, size: tuple[int, int], theme: Theme) -> str:
+    """A leaf that hangs in a room of that size, written down."""
+    picture = _blank()
+    painter = QPainter(picture)
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    mark = mark_outline(button.leaf.mark, button.font())
+    paint_hanging(painter, size, button.share, mark, dress_of(theme, lit=False, out=False))
+    painter.end()
+    return _written(picture)
 
 
 def rack_told(coupon: Coupon) -> dict[str, Any]:
@@ -79,8 +110,16 @@ def rack_told(coupon: Coupon) -> dict[str, Any]:
         window.grab()
         insets[name] = _insets(screen.rack_panel.rack, bench.foot)
     buttons = screen.rack_panel.rack.buttons
+    window.resize(*WINDOW)
+    window.grab()
+    size = (buttons[0].width(), buttons[0].height())
     return {
         "insets": insets,
+        "size": size,
+        "recorded": {
+            theme.name: [_leaf(button, size, theme) for button in buttons]
+            for theme in (LIGHT, DARK)
+        },
         "leaves": [
             {
                 "mark": button.leaf.mark,
@@ -120,9 +159,9 @@ def write(folder: Path, coupon: Coupon) -> None:
         "largest": capped_scale(coupon.eye_limit, 1.0),
         "looks": {
             theme.name: {
-                "window": theme.window,
-                "panel": theme.panel,
-                "light": theme.bench.light,
+                "window": _surface(theme.window),
+                "panel": _surface(theme.panel),
+                "light": _surface(theme.bench.light),
             }
             for theme in (LIGHT, DARK)
         },
