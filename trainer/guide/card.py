@@ -27,8 +27,11 @@ _WIDTH: Final = 300
 _NARROW: Final = 248
 """Logical pixels; the narrow one where the picture is small."""
 
-_RING: Final = 2.5
-_OUT: Final = 6.0
+_BORDER: Final = 2
+"""Logical pixels, as the stylesheet has it: a layout's height doesn't count it."""
+
+_RING: Final = 2.0
+_OUT: Final = 3.0
 """Logical pixels: width of the ring, and how far it lies outside of what it is about."""
 
 
@@ -148,7 +151,8 @@ class GuideCard(QFrame):
         """Return how large the card is in a picture of that width."""
         wide = _WIDTH if width >= 2.2 * _WIDTH else _NARROW
         layout = self.layout()
-        high = layout.heightForWidth(wide) if layout is not None else 0
+        inner = wide - 2 * _BORDER
+        high = layout.heightForWidth(inner) + 2 * _BORDER if layout is not None else 0
         return QSize(wide, max(high, self.minimumSizeHint().height()))
 
 
@@ -195,10 +199,11 @@ class Pointing(QWidget):
             path.lineTo(end)
         if path != self._path or self.isHidden():
             self._path = path
+            # Hidden first, so that what is no longer covered is painted anew.
+            self.hide()
             self.setGeometry(self._over.rect())
             self.setMask(_around(path))
             self.show()
-            self.update()
 
     @property
     def path(self) -> QPainterPath:
@@ -215,7 +220,7 @@ class Pointing(QWidget):
         """The accent over a casing, so that it shows on steel, on light and on paper."""
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        for colour, width in ((self.theme.panel, _RING + 2.0), (self.theme.accent, _RING)):
+        for colour, width in ((self.theme.panel, _RING + 1.0), (self.theme.accent, _RING)):
             painter.setPen(QPen(QColor(colour), width))
             painter.drawPath(self._path)
         painter.end()

@@ -302,7 +302,8 @@ class Guiding(QObject):
         room = self._room_of(canvas)
         size = self.card.size_in(room.width())
         target, is_round = self._target_box()
-        box = _box(target) if target is not None else None
+        # With nothing to point at it lies where the table is empty.
+        box = _box(target) if target is not None else (room.right(), room.top(), 1.0, 1.0)
         wanted = (float(size.width()), float(size.height()))
         places = spots_in(_box(room), wanted)
         avoid = self._avoid(room, wanted)
@@ -368,7 +369,7 @@ class Guiding(QObject):
         for overlay in canvas.scene.overlays:
             for x, y in _points_of(overlay):
                 px, py = canvas.view.to_screen((x, y))
-                mark = QRectF(px - 40.0, py - 14.0, 80.0, 28.0).translated(at)
+                mark = QRectF(px - 60.0, py - 18.0, 120.0, 36.0).translated(at)
                 spots.append(Spot(_box(mark), _HIDES_MARK))
         # The line that says why nothing happened, and the scale, have their places.
         spots.append(Spot((room.center().x() - 150.0, room.top() + 8.0, 300.0, 40.0), _HIDES_MARK))

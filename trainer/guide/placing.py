@@ -19,6 +19,10 @@ _STAY: Final = 0.4
 """How much less another place must hide before the card goes there."""
 
 
+_ANY: Final = 0.4
+"""Of what hiding a thing whole costs: hiding any part of it."""
+
+
 @dataclass(frozen=True, slots=True)
 class Spot:
     """Something that the card should not hide.
@@ -90,13 +94,14 @@ def place_for(
 
 
 def _hidden(box: Box, card: Box) -> float:
-    """How much of the smaller of the two lies in both, 0 to 1."""
+    """How badly the one hides the other, 0 to 1."""
     width = min(box[0] + box[2], card[0] + card[2]) - max(box[0], card[0])
     height = min(box[1] + box[3], card[1] + card[3]) - max(box[1], card[1])
     least = min(box[2] * box[3], card[2] * card[3])
     if width <= 0.0 or height <= 0.0 or least <= 0.0:
         return 0.0
-    return width * height / least
+    # A corner of it that is hidden is nearly as bad as all of it.
+    return _ANY + (1.0 - _ANY) * width * height / least
 
 
 def _middle(box: Box) -> tuple[float, float]:
