@@ -11,6 +11,7 @@ from typing import Final, Literal
 from exercises.callout import Callout, CalloutMeasure
 from exercises.conditions import USUAL, Conditions
 from exercises.disposition import DISPOSITIONS, Disposition
+from exercises.rules import RULE_SETS, RuleSet
 from exercises.strict_json import Json
 from exercises.text import NO_TEXT, Text
 from geometry.reading import EYE_LIMIT
@@ -49,6 +50,8 @@ class Coupon:
         What the drawing calls for.
     rules
         Id of a rule set.
+    shop_rules
+        The rule set of that id where it comes from a file beside the tray; None where it ships.
     extent
         Share of the weld's length that this section stands for, above 0 and at most 1.
     eye_limit, leaf_wear
@@ -82,7 +85,13 @@ class Coupon:
     hints: tuple[Text, ...] = ()
     teaches: Text = NO_TEXT
     conditions: Conditions = USUAL
+    shop_rules: RuleSet | None = field(default=None, repr=False)
     source: Mapping[str, Json] = field(default_factory=dict, compare=False, repr=False)
+
+    @property
+    def rule_set(self) -> RuleSet:
+        """The rules that this coupon is judged by."""
+        return RULE_SETS[self.rules] if self.shop_rules is None else self.shop_rules
 
     def canonical(self) -> dict[str, object]:
         """What the coupon says, defaults filled in, lengths as mm; keys ``x-`` left out.
@@ -107,6 +116,8 @@ class Coupon:
         }
         if self.conditions != USUAL:
             said["conditions"] = asdict(self.conditions)
+        if self.shop_rules is not None:
+            said["rules_digest"] = self.shop_rules.digest
         return said
 
     @property

@@ -10,21 +10,13 @@ from typing import Final
 from exercises.attempt import Attempt, StatedReading
 from exercises.coupon import Coupon, Disposition
 from exercises.gauging import right_leaves
-from exercises.judging import (
-    Check,
-    Judgement,
-    called_size,
-    judge,
-    limit_for,
-    limit_leaves,
-    preferred_rack,
-    size_row,
-)
-from exercises.rules import RULE_SETS, SizeRow
+from exercises.grounds import grounds
+from exercises.judging import Judgement, judge, limit_leaves, preferred_rack, size_row
+from exercises.required import called_size, limit_for
+from exercises.rules import SizeRow
 from exercises.stances import Stance, Stances, member_of
 from geometry.joint import MEMBERS, Member
 from geometry.leaf import RACKS, Edge, RackName
-from geometry.lengths import format_length
 from geometry.measures import FaceShape, Measures
 from geometry.tolerances import FLAT_FACE
 
@@ -219,7 +211,7 @@ def _mark_leaf(marking: _Marking) -> float | None:
             seats.setdefault(seat, set()).add(stated.leaf)
     if not seats and marking.readings:
         return None
-    shares = [_leaf_share(marking, edge, used) for (edge, _), used in seats.items()]
+    shares = [_leaf_share(marking, edge, on, used) for (edge, on), used in seats.items()]
     mark = fmean(shares) if shares else 0.0
     if mark < 1.0:
         _say_which_leaf(marking)
@@ -230,7 +222,10 @@ def _say_which_leaf(marking: _Marking) -> None:
     """The reason names marks: a leaf is found by what is engraved, not by a converted limit."""
     edge: Edge = "throat" if marking.row.edges == ("throat",) else "leg"
     asked, angle = marking.coupon, marking.coupon.section.joint.angle
-    marks = _leaves_asked(marking, edge, preferred_rack(asked))
+    name = preferred_rack(asked)
+    members: tuple[Member | None, ...] = MEMBERS if asked.callout.unequal else (None,)
+    found = [_leaves_asked(marking, edge, on, name) for on in members]
+    marks = tuple(dict.fromkeys(mark for each in found for mark in each))
     text = f"use {' and '.join(leaf_name(mark) for mark in marks)}"
     params: dict[str, float | str] = {"leaves": ", ".join(marks), "task": asked.task}
     if len(marks) > 1:
@@ -255,19 +250,21 @@ def leaf_name(mark: str) -> str:
     return f"the leaf {mark.removesuffix(' mm')}" if mark.startswith("a") else f"the {mark} leaf"
 
 
-def _leaves_asked(marking: _Marking, edge: Edge, name: RackName) -> tuple[str, ...]:
+def _leaves_asked(
+    marking: _Marking, edge: Edge, on: Member | None, name: RackName
+) -> tuple[str, ...]:
     """Marks of a rack's leaves for the limit or, where the size is asked, for the weld's own."""
     coupon = marking.coupon
     if coupon.task == "judge":
-        return limit_leaves(coupon, edge, name)
-    worst = min(check.margin for check in marking.judgement.checks if check.doubt > 0.0)
-    size = limit_for(coupon, edge) * (1.0 + worst / called_size(coupon))
+        return limit_leaves(coupon, edge, name, on)
+    worst = min(check.margin for check in marking.judgement.checks if check.required)
+    size = limit_for(coupon, edge, on) * (1.0 + worst / called_size(coupon, on))
     return tuple(leaf.mark for leaf in right_leaves(size, name))
 
 
-def _leaf_share(marking: _Marking, edge: Edge, used: set[str]) -> float:
+def _leaf_share(marking: _Marking, edge: Edge, on: Member | None, used: set[str]) -> float:
     """How much of what one rack needs was used at a seat: the best of the racks."""
-    needed = [set(_leaves_asked(marking, edge, name)) for name in RACKS]
+    needed = [set(_leaves_asked(marking, edge, on, name)) for name in RACKS]
     return max(len(used & marks) / len(marks) for marks in needed)
 
 
@@ -373,7 +370,7 @@ def _mark_disposition(marking: _Marking) -> float | None:
     if stated in judgement.acceptable:
         return 1.0
     right = judgement.disposition
-    why, params = _grounds(marking)
+    why, params = grounds(marking.coupon, judgement)
     marking.because(
         "disposition",
         f"right-{right.replace(' ', '-')}",
@@ -383,53 +380,6 @@ def _mark_disposition(marking: _Marking) -> float | None:
         **params,
     )
     return 0.0
-
-
-def _grounds(marking: _Marking) -> tuple[str, dict[str, float | str]]:
-    """What makes the right disposition right."""
-    judgement = marking.judgement
-    if judgement.disposition == "refer":
-        keys = ", ".join(judgement.undecided)
-        named = " and ".join(_named(key) for key in judgement.undecided)
-        return f"no leaf can settle {named} here", {"keys": keys}
-    failed = [c for c in judgement.checks if not c.passed]
-    grounds = [c for c in failed if c.disposition == judgement.disposition]
-    if not grounds:
-        return "every measure meets its limit", {}
-    worst = min(grounds, key=lambda check: check.margin)
-    found, limit = format_length(worst.measured), format_length(worst.limit)
-    params: dict[str, float | str] = {
-        "key": worst.key,
-        "measured": worst.measured,
-        "limit": worst.limit,
-    }
-    if worst.doubt == 0.0:
-        return f"{_named(worst.key)} is {found}, and {limit} is allowed", params
-    added = _added_for_opening(marking.coupon, worst)
-    if added == 0.0:
-        return f"{_named(worst.key)} is {found}, and {limit} is called for", params
-    params |= {"called": worst.limit - added, "opening": added}
-    called, opening = format_length(worst.limit - added), format_length(added)
-    return (
-        f"{_named(worst.key)} is {found}, and {called} called for + {opening} root opening = "
-        f"{limit} needed"
-    ), params
-
-
-def _added_for_opening(coupon: Coupon, check: Check) -> float:
-    """What a root opening has added to a check's limit, mm, as the key is measured."""
-    added = RULE_SETS[coupon.rules].added_for_opening(coupon.section.joint.root_opening)
-    return added * check.limit / called_size(coupon)
-
-
-def _named(key: str) -> str:
-    """A measure or a limit as a sentence speaks of it."""
-    what, _, member = key.rpartition("_")
-    if what in ("leg", "overlap"):
-        return f"the {what} on the {member}"
-    if what == "undercut":
-        return f"the undercut at the {member} toe"
-    return f"the {key.replace('_', ' ')}"
 
 
 _MARKERS: Final[Mapping[str, Callable[[_Marking], float | None]]] = {

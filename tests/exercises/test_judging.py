@@ -8,9 +8,11 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from exercises.checks import Check
 from exercises.coupon import Coupon, Disposition
 from exercises.doubt import doubt
-from exercises.judging import Check, called_size, judge, limit_for, right_handling
+from exercises.judging import judge, right_handling
+from exercises.required import called_size, limit_for
 from tests.exercises.trays import coupon
 
 U_LEG, U_THROAT = doubt("leg"), doubt("throat")
