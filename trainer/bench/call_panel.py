@@ -2,16 +2,13 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QMouseEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
-    QLabel,
     QPushButton,
-    QSlider,
-    QStyle,
-    QStyleOptionSlider,
     QVBoxLayout,
     QWidget,
 )
@@ -19,37 +16,17 @@ from PySide6.QtWidgets import (
 from trainer.bench import words
 from trainer.bench.choice import Choice, ChoiceRow
 from trainer.bench.glyph import FACE_GLYPHS, STATE_GLYPHS
+from trainer.bench.notes import Notes
+from trainer.bench.seeker import SeekSlider
 from trainer.bench.state import BenchState
+from trainer.bench.worded import toned
 
-__all__ = ["STATE_KEYS", "CallPanel", "RecordBar", "SureSlider"]
+__all__ = ["CALL_KEYS", "FACE_KEYS", "STATE_KEYS", "CallPanel", "RecordBar"]
 
-STATE_KEYS = {"daylight": "D", "touch": "T", "held off": "H", "not seated": "N"}
-"""The key that states each state."""
-
-
-class SureSlider(QSlider):
-    """A slider that goes where it is clicked."""
-
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(Qt.Orientation.Horizontal, parent)
-        self.setRange(0, 100)
-        self.setSingleStep(5)
-        self.setPageStep(20)
-        self.setMinimumHeight(24)
-
-    def mousePressEvent(self, event: QMouseEvent) -> None:
-        """Set the value under the pointer, then drag on as usual."""
-        if event.button() == Qt.MouseButton.LeftButton:
-            option = QStyleOptionSlider()
-            self.initStyleOption(option)
-            handle = self.style().subControlRect(
-                QStyle.ComplexControl.CC_Slider, option, QStyle.SubControl.SC_SliderHandle, self
-            )
-            if not handle.contains(event.position().toPoint()):
-                span = max(1, self.width() - handle.width())
-                at = round(event.position().x() - handle.width() / 2)
-                self.setValue(QStyle.sliderValueFromPosition(0, 100, at, span))
-        super().mousePressEvent(event)
+STATE_KEYS: Final = {"daylight": "D", "touch": "T", "held off": "H", "not seated": "N"}
+FACE_KEYS: Final = {"convex": "X", "flat": "P", "concave": "O"}
+CALL_KEYS: Final = {"accept": "A", "add weld metal": "W", "dress back": "B", "refer": "R"}
+"""The key that states each state, each face, each disposition."""
 
 
 class CallPanel(QFrame):
@@ -62,7 +39,7 @@ class CallPanel(QFrame):
     sureness_named
         0 to 1.
     hint_asked
-        The next hint should be shown.
+        The next bench note should be turned up.
     """
 
     face_named = Signal(str)
@@ -78,64 +55,46 @@ class CallPanel(QFrame):
         self._box = QVBoxLayout(self)
         box = self._box
         box.setSpacing(3)
-        self._add_head(box)
-        box.addWidget(_toned(self.tr("What is the face?"), "quiet"))
+        self._heading = toned(self.tr("Make the call"), "heading")
+        box.addWidget(self._heading)
+        box.addWidget(toned(self.tr("What is the face?"), "quiet"))
         self.faces = self._face_row()
         box.addWidget(self.faces)
-        self._seat = _toned(self.tr("What does the leaf show at this seat?"), "quiet")
+        self._seat = toned(self.tr("What does the leaf show at this seat?"), "quiet")
         box.addWidget(self._seat)
         self.states = self._state_row()
         box.addWidget(self.states)
-        self._disposition = _toned(self.tr("Disposition of the weld"), "quiet")
+        self._disposition = toned(self.tr("Disposition of the weld"), "quiet")
         box.addWidget(self._disposition)
         self.dispositions = self._disposition_row()
         box.addWidget(self.dispositions)
         self._add_sure(box)
-
-    def _add_head(self, box: QVBoxLayout) -> None:
-        row = QHBoxLayout()
-        row.addWidget(_toned(self.tr("Make the call"), "heading"))
-        row.addStretch(1)
-        self.hint = QPushButton()
-        self.hint.setProperty("kind", "link")
-        self.hint.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        policy = self.hint.sizePolicy()
-        policy.setRetainSizeWhenHidden(True)
-        self.hint.setSizePolicy(policy)
-        self.hint.clicked.connect(self.hint_asked)
-        row.addWidget(self.hint)
-        box.addLayout(row)
-        self._hints = QLabel()
-        self._hints.setWordWrap(True)
-        self._hints.setTextFormat(Qt.TextFormat.PlainText)
-        self._hints.setAlignment(Qt.AlignmentFlag.AlignTop)
-        self._hints.setProperty("tone", "quiet")
-        # The room is kept: what is below must not move away under the pointer.
-        self._hints.setMinimumHeight(2 * self._hints.fontMetrics().lineSpacing() + 2)
-        box.addWidget(self._hints)
-
-    def _show_hints(self, state: BenchState) -> None:
-        """Show the hints that were asked for, and whether there are more."""
-        hints = state.coupon.hints
-        shown = [hint.in_language(words.language()) for hint in hints[: state.hints]]
-        self._hints.setText(shown[-1] if shown else "")
-        self._hints.setToolTip("\n".join(shown))
-        self._hints.setVisible(bool(hints))
-        left = len(hints) - len(shown)
-        self.hint.setVisible(left > 0)
-        self.hint.setText(self.tr("Hint ({left} left)").format(left=left))
+        # At the end: whatever words come to stand here, nothing above moves away.
+        self.notes = Notes()
+        self.notes.asked.connect(self.hint_asked)
+        box.addWidget(self.notes)
 
     def set_compact(self, compact: bool) -> None:
         """Stand closer where room is short."""
         side = 10 if compact else 18
-        self._box.setContentsMargins(side, 8, side, 6)
+        self._box.setContentsMargins(side, 7, side, 5)
+
+    def set_short(self, short: bool) -> None:
+        """Where height is short, leave out what can be done without."""
+        self._heading.setVisible(not short)
+        for button in self.dispositions.buttons.values():
+            button.show_gloss(not short)
 
     def _add_sure(self, box: QVBoxLayout) -> None:
         row = QHBoxLayout()
-        row.addWidget(_toned(self.tr("How sure are you?"), "quiet"))
-        self.sure = SureSlider()
+        row.addWidget(toned(self.tr("How sure are you?"), "quiet"))
+        self.sure = SeekSlider()
+        self.sure.setRange(0, 100)
+        self.sure.setSingleStep(5)
+        self.sure.setPageStep(20)
+        self.sure.setToolTip(self.tr("How sure are you?  S, with Shift less sure"))
         row.addWidget(self.sure, 1)
-        self._sure_words = _toned("", "quiet")
+        self._sure_words = toned("", "quiet")
         self._sure_words.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         # As wide as its widest words: else the slider would shrink under the pointer.
         widest = self._sure_words.fontMetrics().horizontalAdvance(self.tr("not said"))
@@ -147,7 +106,7 @@ class CallPanel(QFrame):
 
     def _face_row(self) -> ChoiceRow:
         choices = [
-            (face, Choice(words.face_word(face), glyph=FACE_GLYPHS[face]))
+            (face, Choice(words.face_word(face), glyph=FACE_GLYPHS[face], key=FACE_KEYS[face]))
             for face in ("convex", "flat", "concave")
         ]
         return ChoiceRow(self.tr("Face"), choices, self.face_named.emit, columns=3)
@@ -170,7 +129,7 @@ class CallPanel(QFrame):
             "refer": self.tr("cannot be judged so"),
         }
         choices = [
-            (value, Choice(words.disposition_word(value), gloss))
+            (value, Choice(words.disposition_word(value), gloss, key=CALL_KEYS[value]))
             for value, gloss in glosses.items()
         ]
         return ChoiceRow(self.tr("Disposition"), choices, self.disposition_named.emit, columns=2)
@@ -182,7 +141,8 @@ class CallPanel(QFrame):
 
     def show_state(self, state: BenchState) -> None:
         """Show what has been stated; nothing here depends on what is true."""
-        self._show_hints(state)
+        texts = [hint.in_language(words.language()) for hint in state.coupon.hints]
+        self.notes.show_notes(texts, state.hints)
         self.faces.show_value(state.face)
         self.dispositions.show_value(state.disposition)
         seated = state.leaf is not None
@@ -229,7 +189,7 @@ class RecordBar(QWidget):
         box = QVBoxLayout(self)
         box.setContentsMargins(0, 0, 0, 0)
         box.setSpacing(4)
-        self._missing = _toned("", "quiet")
+        self._missing = toned("", "quiet")
         self._missing.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         box.addWidget(self._missing)
         self.button = QPushButton(self.tr("Put it on record   Enter"))
@@ -256,9 +216,3 @@ class RecordBar(QWidget):
         if not needs:
             return ""
         return self.tr("Still to state: {things}").format(things=", ".join(needs))
-
-
-def _toned(text: str, tone: str) -> QLabel:
-    label = QLabel(text)
-    label.setProperty("tone", tone)
-    return label

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 
-from PySide6.QtCore import QSignalBlocker, QSize, Qt
+from PySide6.QtCore import QSignalBlocker, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QGridLayout,
@@ -17,11 +17,12 @@ from PySide6.QtWidgets import (
 )
 
 from trainer.bench.glyph import Glyph
+from trainer.bench.worded import WordedButton
 
 __all__ = ["Choice", "ChoiceRow"]
 
 
-class Choice(QPushButton):
+class Choice(WordedButton):
     """One of several things that can be stated.
 
     Parameters
@@ -48,31 +49,36 @@ class Choice(QPushButton):
         upright: bool = False,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(parent)
+        super().__init__("choice", title, key, (24, 32), parent)
         self.setCheckable(True)
-        self.setAutoDefault(False)
-        self.setProperty("kind", "choice")
-        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setAccessibleName(title)
         self.setAccessibleDescription(", ".join(part for part in (gloss, key) if part))
+        if gloss:
+            self.setToolTip(f"{title}: {gloss}  {key}")
+        self._gloss: QLabel | None = None
         box = QVBoxLayout(self)
-        box.setContentsMargins(10, 4, 10, 4)
+        box.setContentsMargins(7, 4, 7, 4)
         box.setSpacing(1)
         word = QHBoxLayout()
-        word.setSpacing(6)
+        word.setSpacing(5)
         if upright:
             self._stack(box, title, glyph, key)
             return
         if glyph:
             word.addWidget(Glyph(glyph, self))
-        word.addWidget(_label(title, "choice"))
+        word.addWidget(self.label(title, "choice"))
         word.addStretch(1)
         if key:
-            word.addWidget(_label(key, "key"))
+            word.addWidget(self.label(key, "key"))
         box.addLayout(word)
         if gloss:
-            box.addWidget(_label(gloss, "gloss"))
+            self._gloss = self.label(gloss, "gloss")
+            box.addWidget(self._gloss)
+
+    def show_gloss(self, shown: bool) -> None:
+        """Show what the word means, or leave that to the tip that hovering brings."""
+        if self._gloss is not None:
+            self._gloss.setVisible(shown)
 
     def _stack(self, box: QVBoxLayout, title: str, glyph: str, key: str) -> None:
         """Sign and key above, the word below."""
@@ -81,27 +87,10 @@ class Choice(QPushButton):
         above.setSpacing(4)
         above.addStretch(1)
         above.addWidget(Glyph(glyph, self))
-        above.addWidget(_label(key, "key"))
+        above.addWidget(self.label(key, "key"))
         above.addStretch(1)
         box.addLayout(above)
-        box.addWidget(_label(title, "word"), alignment=Qt.AlignmentFlag.AlignHCenter)
-
-    def sizeHint(self) -> QSize:
-        """As large as what it says."""
-        layout = self.layout()
-        hint = layout.sizeHint() if layout is not None else super().sizeHint()
-        return hint.expandedTo(QSize(24, 32))
-
-    def minimumSizeHint(self) -> QSize:
-        """No smaller than what it says."""
-        return self.sizeHint()
-
-
-def _label(text: str, tone: str) -> QLabel:
-    label = QLabel(text)
-    label.setProperty("tone", tone)
-    label.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
-    return label
+        box.addWidget(self.label(title, "word"), alignment=Qt.AlignmentFlag.AlignHCenter)
 
 
 class ChoiceRow(QWidget):

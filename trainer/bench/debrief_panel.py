@@ -1,6 +1,9 @@
-"""What came of a call: score, right and stated, marks, reasons, readings, true measures."""
+"""What came of a call: right and stated, what was judged, what to mend, readings, measures."""
 
 from __future__ import annotations
+
+from dataclasses import dataclass
+from typing import Final
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
@@ -14,14 +17,17 @@ from PySide6.QtWidgets import (
 )
 
 from exercises.grading import Grade
+from exercises.judging import Judgement
 from geometry.lengths import Unit, format_length
 from trainer.bench import words
 from trainer.bench.glyph import Glyph
-from trainer.bench.reasons import mark_word, measure_word, reason_text, what_it_shows
+from trainer.bench.grounds import Verdict, grounds_of, held_right, rule_words, sureness
+from trainer.bench.reasons import measure_word, reason_text, what_it_shows
 from trainer.bench.state import BenchState
 from trainer.bench.truth import Told, Truth
+from trainer.bench.worded import toned, wrapped
 
-__all__ = ["DebriefPanel", "NextBar"]
+__all__ = ["Debrief", "DebriefPanel", "NextBar"]
 
 _MEASURES = (
     "leg_base",
@@ -33,6 +39,29 @@ _MEASURES = (
     "convexity",
     "concavity",
 )
+
+
+_VERDICTS: Final[dict[Verdict, str]] = {"meets": "disc", "fails": "ring", "near": "slash"}
+
+
+@dataclass(frozen=True, slots=True)
+class Debrief:
+    """What a debrief speaks of.
+
+    Parameters
+    ----------
+    state
+        With its grade.
+    judgement, truth
+        The right call with every check behind it; the bead's true shape.
+    told
+        What each stated reading truly showed.
+    """
+
+    state: BenchState
+    judgement: Judgement
+    truth: Truth
+    told: tuple[Told, ...]
 
 
 class DebriefPanel(QFrame):
@@ -56,44 +85,51 @@ class DebriefPanel(QFrame):
         self._parts: list[QWidget] = []
         self.readings: list[QPushButton] = []
 
-    def fill(self, state: BenchState, truth: Truth, told: tuple[Told, ...], unit: Unit) -> None:
-        """Say what came of the state's call."""
+    def fill(self, shown: Debrief, unit: Unit) -> None:
+        """Say what came of a call."""
         for part in self._parts:
             self._box.removeWidget(part)
             part.setParent(None)
             part.deleteLater()
         self._parts, self.readings = [], []
-        if state.grade is None:
+        state, grade = shown.state, shown.state.grade
+        if grade is None:
             return
-        self._add_score(state, state.grade)
-        self._add_reasons(state.grade, unit)
+        self._add(toned(self.tr("Debrief"), "title"))
+        self._add_verdict(state, grade)
+        self._add_grounds(shown, unit)
+        self._add_mends(grade, unit)
+        self._add_held(shown, grade, unit)
         teaches = state.coupon.teaches.in_language(words.language())
         if teaches:
             self._add_heading(self.tr("What this coupon teaches"))
-            self._add(_wrapped(teaches))
-        self._add_readings(state, told, unit)
-        self._add_marks(state.grade)
-        self._add_measures(truth, unit)
+            self._add(wrapped(teaches))
+        self._add_heading(self.tr("How sure you were"))
+        self._add(wrapped(sureness(state.sure, grade)))
+        self._add_readings(state, shown.told, unit)
+        self._add_measures(shown.truth, unit)
 
     def _add(self, widget: QWidget) -> None:
         self._parts.append(widget)
         self._box.addWidget(widget)
 
     def _add_heading(self, text: str) -> None:
-        label = _toned(text, "heading")
+        label = toned(text, "heading")
         label.setContentsMargins(0, 8, 0, 0)
         self._add(label)
 
-    def _add_score(self, state: BenchState, grade: Grade) -> None:
-        head = QWidget()
-        row = QHBoxLayout(head)
-        row.setContentsMargins(0, 0, 0, 0)
-        row.addWidget(_toned(self.tr("Debrief"), "heading"))
-        row.addStretch(1)
-        score = _toned(self.tr("{n} %").format(n=round(100 * grade.score)), "score")
-        score.setAccessibleName(self.tr("Score {n} percent").format(n=round(100 * grade.score)))
-        row.addWidget(score)
-        self._add(head)
+    def _add_row(self, sign: QWidget, said: QWidget) -> None:
+        """A sign, and what it stands for."""
+        row = QWidget()
+        line = QHBoxLayout(row)
+        line.setContentsMargins(0, 0, 0, 0)
+        line.setSpacing(8)
+        line.addWidget(sign, alignment=Qt.AlignmentFlag.AlignTop)
+        line.addWidget(said, 1)
+        self._add(row)
+
+    def _add_verdict(self, state: BenchState, grade: Grade) -> None:
+        """What was called, and whether that stands."""
         if grade.right is not None and state.disposition is not None:
             stated = words.disposition_word(state.disposition)
             if state.disposition == grade.right:
@@ -104,10 +140,10 @@ class DebriefPanel(QFrame):
                 text = self.tr("You said: {stated}. Right call: {right}.").format(
                     stated=stated, right=words.disposition_word(grade.right)
                 )
-            self._add(_wrapped(text))
-        if grade.in_doubt:
+            self._add(wrapped(text, "strong"))
+        if grade.in_doubt and grade.right is not None:
             self._add(
-                _wrapped(
+                wrapped(
                     self.tr(
                         "The weld is closer to its limit than a leaf can tell: either verdict, or "
                         "refer, is right."
@@ -116,28 +152,55 @@ class DebriefPanel(QFrame):
             )
         if grade.critical:
             self._add(
-                _wrapped(
+                wrapped(
                     self.tr(
                         "Accepting what the rules reject fails the coupon, whatever else was right."
                     )
                 )
             )
 
-    def _add_reasons(self, grade: Grade, unit: Unit) -> None:
-        self._add_heading(self.tr("Reasons, numbered as in the picture"))
+    def _add_grounds(self, shown: Debrief, unit: Unit) -> None:
+        """Each measure that was judged, beside its limit; rule and source."""
+        if shown.state.coupon.task != "judge":
+            return
+        self._add_heading(self.tr("What the weld measures, and must"))
+        for ground in grounds_of(shown.state, shown.judgement, unit):
+            said = f"{ground.name}: {ground.figures}" if ground.figures else ground.name
+            label = wrapped(said)
+            label.setAccessibleName(f"{said}. {self._verdict_word(ground.verdict)}")
+            self._add_row(Glyph(_VERDICTS[ground.verdict]), label)
+        self._add(wrapped(rule_words(shown.state), "quiet"))
+
+    def _verdict_word(self, verdict: Verdict) -> str:
+        return {
+            "meets": self.tr("Meets it"),
+            "fails": self.tr("Fails it"),
+            "near": self.tr("Too near to tell"),
+        }[verdict]
+
+    def _add_mends(self, grade: Grade, unit: Unit) -> None:
+        """What to do otherwise next time, numbered as in the picture."""
         if not grade.reasons:
-            self._add(_wrapped(self.tr("Nothing to add: handled and called right.")))
+            return
+        self._add_heading(self.tr("To do otherwise, numbered as in the picture"))
         for number, reason in enumerate(grade.reasons, start=1):
-            row = QWidget()
-            line = QHBoxLayout(row)
-            line.setContentsMargins(0, 0, 0, 0)
-            line.setSpacing(8)
-            name = _toned(str(number), "heading")
-            name.setAlignment(Qt.AlignmentFlag.AlignTop)
-            name.setFixedWidth(14)
-            line.addWidget(name)
-            line.addWidget(_wrapped(reason_text(reason, unit)), 1)
-            self._add(row)
+            name = toned(str(number), "heading")
+            name.setFixedWidth(18)
+            name.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+            self._add_row(name, wrapped(reason_text(reason, unit)))
+
+    def _add_held(self, shown: Debrief, grade: Grade, unit: Unit) -> None:
+        """What was held right, by name; the score comes second."""
+        held = held_right(shown.state, grade, shown.judgement, unit)
+        if held:
+            self._add_heading(self.tr("Held right"))
+        for line in held:
+            self._add_row(Glyph("disc"), wrapped(line))
+        asked = sum(mark is not None for mark in grade.marks.values())
+        text = self.tr("{held} of {asked} held right; score {n} %").format(
+            held=len(held), asked=asked, n=round(100 * grade.score)
+        )
+        self._add(wrapped(text, "quiet"))
 
     def _add_readings(self, state: BenchState, told: tuple[Told, ...], unit: Unit) -> None:
         if not told:
@@ -161,8 +224,8 @@ class DebriefPanel(QFrame):
         line.addWidget(Glyph("disc" if right else "ring"), alignment=Qt.AlignmentFlag.AlignTop)
         said = QVBoxLayout()
         said.setSpacing(0)
-        said.addWidget(_wrapped(f"{index + 1}  {title}"))
-        truth = _wrapped(shown)
+        said.addWidget(wrapped(f"{index + 1}  {title}"))
+        truth = wrapped(shown)
         truth.setProperty("tone", "quiet")
         said.addWidget(truth)
         line.addLayout(said, 1)
@@ -178,28 +241,6 @@ class DebriefPanel(QFrame):
         line.addWidget(button, alignment=Qt.AlignmentFlag.AlignTop)
         return row
 
-    def _add_marks(self, grade: Grade) -> None:
-        self._add_heading(self.tr("Marks"))
-        holder = QWidget()
-        grid = QGridLayout(holder)
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.setVerticalSpacing(3)
-        grid.setHorizontalSpacing(8)
-        for row, (name, mark) in enumerate(grade.marks.items()):
-            shape = "slash" if mark is None else "disc" if mark >= 1.0 else "ring"
-            grid.addWidget(Glyph(shape), row, 0)
-            grid.addWidget(QLabel(mark_word(name)), row, 1)
-            text = (
-                self.tr("does not apply")
-                if mark is None
-                else self.tr("{n} %").format(n=round(100 * mark))
-            )
-            value = _toned(text, "quiet" if mark is None else "plain")
-            value.setAlignment(Qt.AlignmentFlag.AlignRight)
-            grid.addWidget(value, row, 2)
-        grid.setColumnStretch(1, 1)
-        self._add(holder)
-
     def _add_measures(self, truth: Truth, unit: Unit) -> None:
         self._add_heading(self.tr("True measures"))
         holder = QWidget()
@@ -209,7 +250,7 @@ class DebriefPanel(QFrame):
         values = truth.measures.as_dict()
         for row, key in enumerate(_MEASURES):
             word = measure_word(key)
-            grid.addWidget(_toned(word[:1].upper() + word[1:], "quiet"), row, 0)
+            grid.addWidget(toned(word[:1].upper() + word[1:], "quiet"), row, 0)
             text = format_length(float(values[key]), unit, decimals=2 if unit == "mm" else 3)
             value = QLabel(text)
             value.setAlignment(Qt.AlignmentFlag.AlignRight)
@@ -239,33 +280,20 @@ class NextBar(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(8)
-        self.again = QPushButton(self.tr("Again   R"))
+        self.again = QPushButton(self.tr("Lay it out again   R"))
         self.again.setProperty("kind", "tall")
         self.again.setAccessibleName(self.tr("The same coupon again"))
         self.again.clicked.connect(self.again_asked)
-        row.addWidget(self.again, 1)
+        row.addWidget(self.again)
         self.next = QPushButton()
         self.next.setProperty("kind", "primary")
         self.next.clicked.connect(self.next_asked)
-        row.addWidget(self.next, 2)
+        row.addWidget(self.next, 1)
         for button in (self.again, self.next):
             button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
 
     def show_last(self, last: bool) -> None:
         """Say where the next step leads."""
-        words_of = self.tr("First coupon") if last else self.tr("Next coupon")
-        self.next.setText(f"{words_of}   {self.tr('Enter')}")
+        words_of = self.tr("Back to the tray's first") if last else self.tr("Next from the tray")
+        self.next.setText(f"{words_of}   {self.tr('PgDn')}")
         self.next.setAccessibleName(words_of)
-
-
-def _toned(text: str, tone: str) -> QLabel:
-    label = QLabel(text)
-    label.setProperty("tone", tone)
-    return label
-
-
-def _wrapped(text: str) -> QLabel:
-    label = QLabel(text)
-    label.setWordWrap(True)
-    label.setTextFormat(Qt.TextFormat.PlainText)
-    return label

@@ -11,7 +11,8 @@ from PySide6.QtWidgets import QWidget
 
 from geometry.curves import Vec
 from geometry.leaf import rack
-from trainer.bench import moves
+from geometry.pose import wrap_degrees
+from trainer.bench import moves, words
 from trainer.bench.controller import BenchController
 from trainer.bench.state import BenchState, cleaned
 from trainer.canvas.canvas import Canvas
@@ -26,6 +27,10 @@ FINE_TURN: Final = 0.1
 """Degrees that a key or a button turns it. With Shift ten times as much, as for moves."""
 
 _COARSE: Final = 10.0
+
+_SHORT: Final = 1e-3
+"""mm or degrees: a step that falls short by less has gone all its way but for rounding."""
+
 _WAYS: Final[dict[str, Vec]] = {
     "move left": (-1.0, 0.0),
     "move right": (1.0, 0.0),
@@ -71,9 +76,40 @@ class Hands(QObject):
         """Do what is called `name`, or say why nothing came of it; whether it is known."""
         before = self._controller.state
         known = self._do(name, coarse=coarse)
-        if known:
+        if known and not self._say_stopped(name, before, times=_COARSE if coarse else 1.0):
             self._say_why_not(name, before)
         return known
+
+    def _say_stopped(self, name: str, before: BenchState, times: float) -> bool:
+        """Say which piece stopped a step that went part of its way only; whether it did.
+
+        Contacts only, never what the leaf shows.
+        """
+        now = self._controller.state
+        if before.leaf is None or before.pose is None or now.pose is None:
+            return False
+        if name in _WAYS:
+            wanted = times * FINE_MOVE
+            handle = before.leaf.handle
+            (ax, ay), (bx, by) = before.pose.to_section(handle), now.pose.to_section(handle)
+            dx, dy = _WAYS[name]
+            went = (bx - ax) * dx + (by - ay) * dy
+        elif name in ("turn left", "turn right"):
+            wanted = times * FINE_TURN
+            went = abs(wrap_degrees(now.pose.angle - before.pose.angle))
+        else:
+            return False
+        if went > wanted - _SHORT:
+            return False
+        where = words.contacts(now.touches, before.leaf.edge) if now.touches else ""
+        if before.pose == now.pose:
+            text = self.tr("Steel stops the leaf that way: {where}.")
+        else:
+            text = self.tr("Stopped short by steel: {where}.")
+        if not where:
+            return False
+        self.said.emit(text.format(where=where))
+        return True
 
     def _say_why_not(self, name: str, before: BenchState) -> None:
         """Say why a step did nothing, if it did nothing: contacts only, never what a leaf shows."""

@@ -20,8 +20,9 @@ from exercises.attempt import StatedReading
 from geometry.lengths import Unit
 from trainer.bench import words
 from trainer.bench.glyph import STATE_GLYPHS, Glyph
-from trainer.bench.state import BenchState
+from trainer.bench.state import BenchState, lies_in_the_air
 from trainer.bench.symbol import SymbolView
+from trainer.bench.worded import toned
 
 __all__ = ["JobCard", "ReadingRow"]
 
@@ -40,7 +41,9 @@ class ReadingRow(QWidget):
 
     taken_back = Signal()
 
-    def __init__(self, reading: StatedReading, parent: QWidget | None = None) -> None:
+    def __init__(
+        self, reading: StatedReading, *, aloft: bool = False, parent: QWidget | None = None
+    ) -> None:
         super().__init__(parent)
         self.reading = reading
         row = QHBoxLayout(self)
@@ -49,7 +52,10 @@ class ReadingRow(QWidget):
         seat = QLabel(words.reading_seat(reading))
         seat.setMinimumWidth(80)
         row.addWidget(seat)
-        tool = QLabel(words.reading_tool(reading))
+        held = words.reading_tool(reading)
+        if aloft:
+            held = self.tr("{tool}, in mid-air").format(tool=held)
+        tool = QLabel(held)
         tool.setProperty("tone", "quiet")
         tool.setWordWrap(True)
         row.addWidget(tool, 1)
@@ -61,7 +67,7 @@ class ReadingRow(QWidget):
         self.remove.setProperty("kind", "small")
         self.remove.setFixedSize(26, _ROW)
         self.remove.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        words_of = f"{words.reading_seat(reading)}, {words.reading_tool(reading)}, {shown}"
+        words_of = f"{words.reading_seat(reading)}, {held}, {shown}"
         self.remove.setAccessibleName(self.tr("Take back: {reading}").format(reading=words_of))
         self.remove.setToolTip(self.tr("Take this reading back"))
         self.remove.clicked.connect(self.taken_back)
@@ -90,8 +96,8 @@ class JobCard(QFrame):
         box = self._box
         box.setSpacing(3)
         head = QHBoxLayout()
-        head.addWidget(_toned(self.tr("Job card"), "heading"))
-        self._title = _toned("", "quiet")
+        head.addWidget(toned(self.tr("Job card"), "heading"))
+        self._title = toned("", "quiet")
         self._title.setWordWrap(True)
         self._title.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         head.addWidget(self._title, 1)
@@ -121,8 +127,8 @@ class JobCard(QFrame):
         self.rows: list[ReadingRow] = []
 
     def _add_readings(self, box: QVBoxLayout) -> None:
-        box.addWidget(_toned(self.tr("Readings taken"), "heading"))
-        self._none = _toned(self.tr("None yet: seat a leaf and say what it shows."), "quiet")
+        box.addWidget(toned(self.tr("Readings taken"), "heading"))
+        self._none = toned(self.tr("None yet: seat a leaf and say what it shows."), "quiet")
         self._none.setWordWrap(True)
         # Two lines always have their room, more are scrolled to: nothing below moves away.
         self._readings = QScrollArea()
@@ -147,11 +153,15 @@ class JobCard(QFrame):
         side = 10 if compact else 18
         self._box.setContentsMargins(side, 8, side, 8)
 
+    def set_short(self, short: bool) -> None:
+        """Draw the symbol lower where height is short."""
+        self._symbol.setFixedHeight(50 if short else 60)
+
     def _names(self) -> tuple[str, str, str, str]:
         return self.tr("Task"), self.tr("Called for"), self.tr("Joint"), self.tr("Rules")
 
     def _fact(self, row: int, name: str) -> QLabel:
-        key = _toned(name, "quiet")
+        key = toned(name, "quiet")
         key.setAlignment(Qt.AlignmentFlag.AlignVCenter)
         value = QLabel()
         value.setWordWrap(True)
@@ -185,24 +195,20 @@ class JobCard(QFrame):
             label.setVisible(coupon.task != "judge")
         self.rules.setToolTip(words.rules_lines(coupon.rules))
         if state.readings != self._shown:
-            self._show_readings(state.readings)
+            self._show_readings(state)
         for row in self.rows:
             row.remove.setVisible(state.phase == "handling")
 
-    def _show_readings(self, readings: tuple[StatedReading, ...]) -> None:
-        self._shown = readings
+    def _show_readings(self, state: BenchState) -> None:
+        self._shown = readings = state.readings
         for row in self.rows:
             self._rows.removeWidget(row)
             row.setParent(None)
             row.deleteLater()
-        self.rows = [ReadingRow(reading) for reading in readings]
+        self.rows = [
+            ReadingRow(reading, aloft=lies_in_the_air(state, reading)) for reading in readings
+        ]
         for index, row in enumerate(self.rows):
             row.taken_back.connect(lambda index=index: self.taken_back.emit(index))
             self._rows.insertWidget(self._rows.count() - 1, row)
         self._none.setVisible(not readings)
-
-
-def _toned(text: str, tone: str) -> QLabel:
-    label = QLabel(text)
-    label.setProperty("tone", tone)
-    return label

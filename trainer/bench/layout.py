@@ -19,6 +19,9 @@ __all__ = ["BenchLayout"]
 
 _LEAST: Final = QSize(900, 420)
 
+_SHORT: Final = 700
+"""Logical pixels: below this height the column shows only what it has to."""
+
 
 class BenchLayout(QWidget):
     """Canvas upper left, a panel below it, a scrolling column at the right with a pinned end.
@@ -34,7 +37,7 @@ class BenchLayout(QWidget):
     def __init__(self, canvas: Canvas, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.canvas = canvas
-        self.narrow, self.compact = False, False
+        self.narrow, self.compact, self.short = False, False, False
         # Not what the panels would like at their widest: else no window could ever become narrow.
         self.setMinimumSize(_LEAST)
         self._root = QHBoxLayout(self)
@@ -96,6 +99,7 @@ class BenchLayout(QWidget):
         self._left.setSpacing(room.margin)
         self.foot.setFixedHeight(room.foot)
         self.side.setFixedWidth(room.side)
-        if (room.narrow, room.compact) != (self.narrow, self.compact):
-            self.narrow, self.compact = room.narrow, room.compact
+        arranged = (room.narrow, room.compact, size.height() < _SHORT)
+        if arranged != (self.narrow, self.compact, self.short):
+            self.narrow, self.compact, self.short = arranged
             self.rearranged.emit()

@@ -55,15 +55,20 @@ _READY_GAP: Final = 2.0
 def pick(state: BenchState, mark: str, now: float) -> BenchState:
     """Take the leaf with this mark off the rack and hold it ready, free of all steel.
 
-    It keeps the edge and the side of the leaf that it replaces.
+    It keeps the edge and the side of the leaf that it replaces; the leaf that is out already comes
+    back to where it was held ready.
     """
     if state.phase != "handling":
         return state
     leaf = _leaf_off_rack(state, mark)
-    if leaf is None or (state.leaf is not None and state.leaf.mark == mark):
+    if state.leaf is not None and state.leaf.mark == mark:
+        leaf = state.leaf
+    if leaf is None:
         return state
     turned = state.pose is not None and state.pose.turned
     pose = ready_pose(state, leaf, turned=turned)
+    if (leaf, pose) == (state.leaf, state.pose):
+        return state
     began = stepped(state, "pick", now)
     picked = _laid(began, leaf, pose)
     return logged(picked, with_leaf("pick", picked), now)

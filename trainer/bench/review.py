@@ -8,14 +8,16 @@ from dataclasses import replace
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtWidgets import QWidget
 
+from exercises.judging import judge
 from geometry.leaf import Leaf
 from geometry.pose import Pose
 from geometry.section import Section
 from trainer.bench.controller import BenchController
-from trainer.bench.debrief_panel import DebriefPanel, NextBar
+from trainer.bench.debrief_panel import Debrief, DebriefPanel, NextBar
 from trainer.bench.layout import BenchLayout
 from trainer.bench.picture import unit_of
-from trainer.bench.replay import Player, ReplayPanel
+from trainer.bench.player import Player
+from trainer.bench.replay import ReplayPanel
 from trainer.bench.review_picture import review_scene
 from trainer.bench.spoken import call_words, parts_of, shown_words
 from trainer.bench.state import BenchState
@@ -61,25 +63,28 @@ class Review(QObject):
 
     def stops(self) -> tuple[QWidget, ...]:
         """What Tab stops at in a debrief, in order."""
-        replay, bar = self.replay, self.bar
         return (
-            replay.play,
-            replay.scrubber,
-            replay.cover,
+            *self.replay.stops(),
             *self.panel.readings,
-            bar.again,
-            bar.next,
+            self.bar.again,
+            self.bar.next,
         )
 
-    def do(self, name: str) -> bool:
+    def do(self, name: str, *, shift: bool = False) -> bool:
         """Do what a key asks for in a debrief."""
+        player = self.player
         keys: dict[str, Callable[[], object]] = {
-            "press home": self.player.play,
-            "move left": lambda: self.player.step(-1),
-            "move right": lambda: self.player.step(1),
-            "state touch": lambda: self.player.cover(not self.player.now.covered),
-            "record": self.next_asked.emit,
-            "again": self.again_asked.emit,
+            "press home": player.play,
+            "move left": lambda: player.step(-1, single=shift),
+            "move right": lambda: player.step(1, single=shift),
+            "turn left": lambda: player.change_speed(-1),
+            "turn right": lambda: player.change_speed(1),
+            "sure": lambda: player.skip(not player.now.skips),
+            "start": lambda: player.seek(0.0),
+            "end": lambda: player.seek(float(player.log.duration)),
+            "state touch": lambda: player.cover(not player.now.covered),
+            "call refer": self.again_asked.emit,
+            "coupon after": self.next_asked.emit,
         }
         if name not in keys:
             return False
@@ -107,6 +112,7 @@ class Review(QObject):
         for widget in (self.panel, self.replay, self.bar):
             widget.setVisible(debrief)
         self._settings, self._theme = settings, theme
+        self.player.reduced_motion = theme.reduced_motion
         if not debrief:
             self.player.stop()
             self._of = None
@@ -119,7 +125,8 @@ class Review(QObject):
         if self._truth is not None and self._worded != (state, unit):
             fresh = self._worded is None or self._worded[0] is not state
             self._worded = (state, unit)
-            self.panel.fill(state, self._truth, self._told, unit)
+            shown = Debrief(state, judge(state.coupon), self._truth, self._told)
+            self.panel.fill(shown, unit)
             if fresh:
                 self.player.load(state.handling)
         self._show_moment()

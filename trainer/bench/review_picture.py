@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from exercises.grading import Reason
+from geometry.joint import MEMBERS, Joint, Member
 from geometry.leaf import Leaf
 from geometry.lengths import Unit, format_length
 from geometry.pose import Pose
@@ -10,16 +11,21 @@ from geometry.section import Section
 from trainer.bench.picture import unit_of
 from trainer.bench.reasons import measure_word, short_reason
 from trainer.bench.state import BenchState
+from trainer.bench.translation import translate
 from trainer.bench.truth import Told, Truth, place_of
 from trainer.canvas.drawing import Vec
 from trainer.canvas.scene import Area, Dimension, Line, Mark, Overlay, Scene
 from trainer.look.tokens import Theme
 from trainer.settings import Settings
 
-__all__ = ["review_scene", "truth_overlays"]
+__all__ = ["flaw_overlays", "review_scene", "truth_overlays"]
 
 _BESIDE = 20.0
 """Logical pixels between a member's face and the dimension line of its leg."""
+
+_LIP_BESIDE = 44.0
+_OPENING_BESIDE = 60.0
+"""The same for a lip's length, and for the opening at the root: clear of the legs' lines."""
 
 
 def truth_overlays(truth: Truth, unit: Unit) -> tuple[Overlay, ...]:
@@ -38,6 +44,42 @@ def truth_overlays(truth: Truth, unit: Unit) -> tuple[Overlay, ...]:
         Dimension(root, truth.toes[0], _said(measures.leg_base, unit), "truth", -_BESIDE),
         Dimension(root, truth.toes[1], _said(measures.leg_upright, unit), "truth", _BESIDE),
     )
+
+
+def flaw_overlays(section: Section, unit: Unit) -> tuple[Overlay, ...]:
+    """What a leaf doesn't read, measured and named: grooves, lips, spatter, an open root."""
+    joint, bead = section.joint, section.bead
+    found: list[Overlay] = []
+    for member in MEMBERS:
+        side = -1.0 if member == "base" else 1.0
+        groove, lip = bead.undercut(member), bead.overlap(member)
+        if groove is not None:
+            at = bead.leg(member) + groove.width / 2.0
+            top, bottom = joint.point(member, at), _beside(joint, member, at, -groove.depth)
+            words = f"{translate('Debrief', 'undercut')} {_said(groove.depth, unit)}"
+            found.append(Dimension(top, bottom, words, "fault"))
+        if lip is not None:
+            toe, end = section.toe(member), section.seen_toe(member)
+            words = f"{translate('Debrief', 'overlap')} {_said(lip.length, unit)}"
+            found.append(Dimension(toe, end, words, "fault", side * _LIP_BESIDE))
+    if joint.root_opening > 0.0:
+        words = f"{translate('Debrief', 'root opening')} {_said(joint.root_opening, unit)}"
+        gap = joint.point("upright", joint.root_opening)
+        found.append(Dimension((0.0, 0.0), gap, words, "note", _OPENING_BESIDE))
+    for drop in section.spatter:
+        words = f"{translate('Debrief', 'spatter')} {_said(drop.height, unit)}"
+        top = _beside(joint, drop.on, drop.at, drop.height)
+        found.append(Mark(top, "note", words))
+    return tuple(found)
+
+
+def _beside(joint: Joint, member: Member, at: float, off: float) -> Vec:
+    """The point `at` along a member's face and `off` out of it into the air (mm)."""
+    x, y = joint.point(member, at)
+    out = joint.bisector
+    dx, dy = joint.direction(member)
+    normal = (-dy, dx) if -dy * out[0] + dx * out[1] > 0.0 else (dy, -dx)
+    return x + off * normal[0], y + off * normal[1]
 
 
 def _said(length: float, unit: Unit) -> str:
@@ -85,7 +127,13 @@ def review_scene(
     """
     unit = unit_of(state.coupon, settings)
     overlays = (
-        (*truth_overlays(truth, unit), *_reason_marks(state, truth, told, unit)) if covered else ()
+        (
+            *truth_overlays(truth, unit),
+            *flaw_overlays(section, unit),
+            *_reason_marks(state, truth, told, unit),
+        )
+        if covered
+        else ()
     )
     return Scene(
         section=section,

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, replace
 from itertools import pairwise
-from typing import cast
+from typing import Final, cast
 
 from PySide6.QtCore import QObject, QPoint, Signal
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
@@ -17,8 +17,8 @@ from geometry.curves import Vec
 from geometry.leaf import RackName
 from geometry.measures import FaceShape
 from geometry.reading import State
-from trainer.bench import state as changes
 from trainer.bench import spoken, words
+from trainer.bench import state as changes
 from trainer.bench.call_panel import CallPanel, RecordBar
 from trainer.bench.controller import BenchController
 from trainer.bench.focus_ring import FocusRing
@@ -33,12 +33,16 @@ from trainer.bench.recording import record_of
 from trainer.bench.review import Review
 from trainer.bench.saying import Saying
 from trainer.bench.state import BenchState
+from trainer.bench.stray import StrayCue
 from trainer.first_hands import Gesture
 from trainer.records import Records, RecordsError
 from trainer.settings import LengthUnit
 from trainer.window import WindowFrame
 
 __all__ = ["BenchScreen", "Course"]
+
+_SURER: Final = 0.1
+"""How much surer one press of the key makes a call."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -114,6 +118,7 @@ class BenchScreen(QObject):
         self.review = Review(bench, self.controller, self)
         self.canvas.setAccessibleName(self.tr("Section of the weld"))
         self.saying = Saying(self.canvas)
+        self.stray = StrayCue(self.canvas)
         self.focus_ring = FocusRing(self.window.window)
         self._order: tuple[QWidget, ...] = ()
 
@@ -122,6 +127,7 @@ class BenchScreen(QObject):
         rack, call, review, bar = self.rack_panel, self.call_panel, self.review, self.window.bar
         order: tuple[QWidget, ...] = (
             self.canvas,
+            self.stray,
             *rack.sets.values(),
             *rack.rack.buttons,
             *rack.steps.buttons.values(),
@@ -129,11 +135,11 @@ class BenchScreen(QObject):
             *rack.looking.values(),
             self.job_card.rules,
             *(row.remove for row in self.job_card.rows),
-            call.hint,
             *call.faces.buttons.values(),
             *call.states.buttons.values(),
             *call.dispositions.buttons.values(),
             call.sure,
+            *call.notes.slips,
             self.record_bar.button,
             *review.stops(),
             bar.previous,
@@ -156,6 +162,7 @@ class BenchScreen(QObject):
         self.controller.changed.connect(self.show_state)
         self.canvas.asked.connect(lambda name: self.do(name, False))
         self.hands.said.connect(self.saying.say)
+        self.stray.clicked.connect(self._bring_back)
         app = QApplication.instance()
         assert isinstance(app, QApplication)
         app.focusChanged.connect(self._see_focus)
@@ -170,7 +177,7 @@ class BenchScreen(QObject):
             lambda at: self._change(lambda state, now: changes.without_reading(state, at, now))
         )
         self.job_card.rules_asked.connect(self._show_rules)
-        call.hint_asked.connect(lambda: self._change(lambda state, _: changes.hinted(state)))
+        call.hint_asked.connect(self._turn_up_note)
         call.face_named.connect(self._name_face)
         call.state_stated.connect(self._state_reading)
         call.disposition_named.connect(self._name_disposition)
@@ -191,14 +198,45 @@ class BenchScreen(QObject):
         """Do what a key or a step button asks for; whether it meant anything here."""
         if self._look(name):
             return True
+        if self.controller.state.phase == "debrief" and self.review.do(name, shift=shift):
+            return True
+        if self._turn_tray(name):
+            return True
         if self.controller.state.phase == "debrief":
-            return self.review.do(name)
+            if name == "record":
+                self.saying.say(self.tr("It is on record. PgDn takes the next from the tray."))
+            return name == "record"
         if name == "record":
             self._record()
-        elif name.startswith("state "):
-            self._state_reading(name.removeprefix("state "))
+        elif name.startswith(("state ", "face ", "call ")) or name in ("sure", "note"):
+            self._state(name, shift=shift)
         else:
             return self.hands.do(name, coarse=shift)
+        return True
+
+    def _state(self, name: str, *, shift: bool) -> None:
+        """State by a key what a button of the call states."""
+        kind, _, value = name.partition(" ")
+        if kind == "state":
+            self._state_reading(value)
+        elif kind == "face":
+            self._name_face(value)
+        elif kind == "call" and self.controller.state.coupon.task == "judge":
+            self._name_disposition(value)
+        elif kind == "note":
+            self._turn_up_note()
+        elif kind == "sure":
+            self._change(lambda state, now: changes.surer(state, -_SURER if shift else _SURER, now))
+
+    def _turn_tray(self, name: str) -> bool:
+        """Lay out the coupon before or after in the tray, as far as there is one."""
+        step = {"coupon before": -1, "coupon after": 1}.get(name)
+        if step is None:
+            return False
+        if 0 <= self.course.index + step < len(self.course.tray.coupons):
+            self.go_to(self.course.index + step)
+        else:
+            self.saying.say(self.tr("There is no other coupon that way in this tray."))
         return True
 
     def _look(self, name: str) -> bool:
@@ -252,6 +290,15 @@ class BenchScreen(QObject):
     def _change(self, change: Callable[[BenchState, float], BenchState]) -> None:
         self.controller.do(change)
 
+    def _turn_up_note(self) -> None:
+        self._change(lambda state, _: changes.hinted(state))
+
+    def _bring_back(self) -> None:
+        """Bring the leaf that has gone out of the picture back to where it is held ready."""
+        leaf = self.controller.state.leaf
+        if leaf is not None:
+            self.hands.pick(leaf.mark)
+
     def _show_rules(self) -> None:
         rules = self.controller.state.coupon.rules
         self.window.show_notice(words.rules_word(rules), words.rules_lines(rules))
@@ -263,7 +310,21 @@ class BenchScreen(QObject):
         self._change(lambda state, now: changes.name_face(state, cast(FaceShape, face), now))
 
     def _state_reading(self, shown: str) -> None:
+        before = self.controller.state
+        if before.leaf is None:
+            self.saying.say(self.tr("Take a leaf off the rack first."))
+            return
         self._change(lambda state, now: changes.state_reading(state, cast(State, shown), now))
+        state = self.controller.state
+        if state is not before and changes.lies_in_the_air(state, state.readings[-1]):
+            self.saying.say(
+                self.tr(
+                    "In mid-air: the leaf touches nothing. Your earlier reading there stands; "
+                    "take back either on the job card."
+                )
+                if len(state.readings) > len(before.readings) and _also_seated(state)
+                else self.tr("In mid-air: the leaf touches nothing.")
+            )
 
     def _name_disposition(self, value: str) -> None:
         wanted = cast(Disposition, value)
@@ -302,6 +363,9 @@ class BenchScreen(QObject):
         settings, theme = window.settings, window.theme
         self.controller.reduced_motion = theme.reduced_motion
         self.focus_ring.theme = theme
+        # Not while a hand has it: the pointer shows where it is.
+        lies = state.pose if state.hand is None and state.phase == "handling" else None
+        self.stray.follow(state.leaf, lies, theme)
         unit = unit_of(state.coupon, settings)
         debrief = state.phase == "debrief"
         self.rack_panel.setVisible(not debrief)
@@ -331,6 +395,7 @@ class BenchScreen(QObject):
         self.rack_panel.set_narrow(self.bench.narrow)
         for panel in (self.job_card, self.call_panel):
             panel.set_compact(self.bench.compact)
+            panel.set_short(self.bench.short)
 
     def _announce(self, state: BenchState) -> None:
         """Tell a screen reader which parts touch, once the leaf is at rest."""
@@ -381,3 +446,9 @@ class BenchScreen(QObject):
                     "and judge the coupon again."
                 ).format(file=error.path, reason=error.reason),
             )
+
+
+def _also_seated(state: BenchState) -> bool:
+    """Whether the last reading stands beside an earlier one of the same leaf at the same seat."""
+    *earlier, last = state.readings
+    return any((one.leaf, one.edge, one.on) == (last.leaf, last.edge, last.on) for one in earlier)

@@ -13,10 +13,10 @@ from exercises.attempt import Attempt, StatedReading
 from exercises.coupon import Coupon, Disposition
 from exercises.grading import Grade, grade
 from exercises.handling import Entry, HandlingLog
-from geometry.contact import Touch
+from geometry.contact import Touch, touches
 from geometry.curves import Vec
 from geometry.joint import Member
-from geometry.leaf import Leaf, RackName
+from geometry.leaf import Leaf, RackName, leaf_of_mark
 from geometry.measures import FaceShape
 from geometry.pose import Pose
 from geometry.reading import State
@@ -31,6 +31,7 @@ __all__ = [
     "call",
     "cleaned",
     "hinted",
+    "lies_in_the_air",
     "logged",
     "name_disposition",
     "name_face",
@@ -41,6 +42,7 @@ __all__ = [
     "show_rack",
     "state_reading",
     "stepped",
+    "surer",
     "undone",
     "with_leaf",
     "without_reading",
@@ -49,6 +51,9 @@ __all__ = [
 Phase = Literal["handling", "debrief"]
 
 _SMALL: Final = frozenset({"nudge", "turn", "sure"})
+
+_IN_THE_AIR: Final = 0.05
+"""mm: a leaf that is nowhere nearer to steel than this touches nothing, however it was set down."""
 
 MERGE_WITHIN: Final = 400.0
 """ms: steps of one kind that follow each other faster than this are one gesture, so one undo."""
@@ -248,7 +253,11 @@ def seat_of(leaf: Leaf, pose: Pose) -> Member:
 
 
 def state_reading(state: BenchState, shown: State, now: float) -> BenchState:
-    """State what the leaf shows at this seat; a second word on the same seat replaces the first."""
+    """State what the leaf shows at this seat; a second word on the same seat replaces the first.
+
+    Except that what is said of a leaf in mid-air replaces nothing that was said of one in contact:
+    both stand, and either can be taken back.
+    """
     if state.leaf is None or state.pose is None or state.phase != "handling":
         return state
     stated = StatedReading(
@@ -258,13 +267,32 @@ def state_reading(state: BenchState, shown: State, now: float) -> BenchState:
         pose=state.pose,
         state=shown,
     )
-    others = tuple(reading for reading in state.readings if not _same_seat(reading, stated))
+    aloft = lies_in_the_air(state, stated)
+    others = tuple(
+        reading
+        for reading in state.readings
+        if not _same_seat(reading, stated) or (aloft and not lies_in_the_air(state, reading))
+    )
     began = stepped(state, "state", now)
     return logged(replace(began, readings=(*others, stated)), f"state {shown}", now)
 
 
 def _same_seat(one: StatedReading, other: StatedReading) -> bool:
     return (one.leaf, one.edge, one.on) == (other.leaf, other.edge, other.on)
+
+
+def lies_in_the_air(state: BenchState, reading: StatedReading) -> bool:
+    """Whether the leaf of a stated reading touched nothing at all, toes cleaned or not.
+
+    This asks about contact alone, never what the leaf shows.
+    """
+    if reading.leaf is None or reading.edge is None or reading.pose is None:
+        return False
+    body = leaf_of_mark(reading.leaf, reading.edge, state.coupon.leaf_wear).body
+    sections = (state.section, state.coupon.section)
+    return not any(
+        touches(section.outline, body, reading.pose, _IN_THE_AIR) for section in sections
+    )
 
 
 def without_reading(state: BenchState, index: int, now: float) -> BenchState:
@@ -294,6 +322,19 @@ def name_sureness(state: BenchState, sure: float, now: float) -> BenchState:
     if state.phase != "handling":
         return state
     return replace(stepped(state, "sure", now), sure=min(1.0, max(0.0, sure)))
+
+
+def surer(state: BenchState, by: float, now: float) -> BenchState:
+    """Say that the call is surer than said so far, or less sure; unsaid counts as even.
+
+    Examples
+    --------
+    >>> from types import SimpleNamespace
+    >>> surer(SimpleNamespace(phase="debrief", sure=0.5), 0.1, 0.0).sure
+    0.5
+    """
+    said = 0.5 if state.sure is None else state.sure
+    return name_sureness(state, round(said + by, 6), now)
 
 
 def attempt_of(state: BenchState) -> Attempt:

@@ -5,12 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final
 
-from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QWidget
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QSizePolicy, QWidget
 
 from trainer.bench.glyph import Glyph
 from trainer.bench.state import BenchState
 from trainer.bench.translation import QT_TRANSLATE_NOOP, translate
+from trainer.bench.worded import WordedButton
 
 __all__ = ["MOVES", "STEPS", "Step", "StepButton", "StepPanel"]
 
@@ -76,19 +77,13 @@ STEPS: Final = (
 )
 
 
-class StepButton(QPushButton):
+class StepButton(WordedButton):
     """A button with a word or a sign, and its key."""
 
     def __init__(self, step: Step, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.step = step
         key = translate(_CONTEXT, step.key) if step.key else ""
-        self.setProperty("kind", "step")
-        self.setAutoDefault(False)
-        self.setFocusPolicy(Qt.FocusPolicy.TabFocus)
-        self.setAccessibleName(step.said)
-        self.setAccessibleDescription(key)
-        self.setToolTip(f"{step.said}  {key}".rstrip())
+        super().__init__("step", step.said, key, (34, 28), parent)
+        self.step = step
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         row = QHBoxLayout(self)
         row.setContentsMargins(5, 2, 5, 2)
@@ -100,31 +95,14 @@ class StepButton(QPushButton):
             self.setAutoRepeatInterval(60)
             row.addStretch(1)
         row.addWidget(Glyph(step.sign, self))
-        self._word = _label(step.said, "step")
+        self._word = self.label(step.said, "step")
         if not step.small:
             row.addWidget(self._word)
             row.addStretch(1)
         if key:
-            row.addWidget(_label(key, "key"))
+            row.addWidget(self.label(key, "key"))
         if step.small:
             row.addStretch(1)
-
-    def sizeHint(self) -> QSize:
-        """As large as what it says."""
-        layout = self.layout()
-        hint = layout.sizeHint() if layout is not None else super().sizeHint()
-        return hint.expandedTo(QSize(34, 28))
-
-    def minimumSizeHint(self) -> QSize:
-        """No smaller than what it says."""
-        return self.sizeHint()
-
-
-def _label(text: str, tone: str) -> QLabel:
-    label = QLabel(text)
-    label.setProperty("tone", tone)
-    label.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
-    return label
 
 
 class StepPanel(QWidget):

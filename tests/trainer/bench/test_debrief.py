@@ -130,7 +130,7 @@ def test_truth_can_be_taken_off(person: Person) -> None:
     assert person.canvas.scene.overlays == ()
 
 
-def test_enter_goes_on_and_r_begins_again(person: Person) -> None:
+def test_page_down_goes_on_and_r_begins_again(person: Person) -> None:
     judge(person, *SEATED)
     person.canvas.setFocus()
     person.key(Key.Key_R)
@@ -139,6 +139,8 @@ def test_enter_goes_on_and_r_begins_again(person: Person) -> None:
     judge(person, *SEATED)
     person.canvas.setFocus()
     person.key(Key.Key_Return)
+    assert person.state.phase == "debrief", "a second Enter skips no debrief"
+    person.key(Key.Key_PageDown)
     assert person.state.coupon.id == "hf-02"
     assert person.state.readings == ()
 

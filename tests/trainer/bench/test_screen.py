@@ -262,13 +262,19 @@ def test_zoom_and_loupe_by_keys(person: Person) -> None:
     assert person.canvas.scene.loupe is None
 
 
-def test_hints_are_shown_on_asking(person: Person) -> None:
-    hints = person.state.coupon.hints
-    person.click(person.screen.call_panel.hint)
+def test_bench_notes_are_turned_up_one_by_one(person: Person) -> None:
+    hints = [hint.in_language("en") for hint in person.state.coupon.hints]
+    notes = person.screen.call_panel.notes
+    assert notes.words == ""
+    assert len(notes.slips) == len(hints)
+    person.click(notes.slips[0])
     assert person.state.hints == 1
-    for _ in hints[1:]:
-        person.click(person.screen.call_panel.hint)
-    assert not person.screen.call_panel.hint.isVisible()
+    assert notes.words == hints[0]
+    person.key(Key.Key_U)
+    assert notes.words == hints[1]
+    person.click(notes.slips[0])
+    assert notes.words == hints[0]
+    assert person.state.hints == 2, "read again, nothing turned up"
 
 
 def test_every_control_has_a_name_and_room_for_a_finger(person: Person) -> None:
@@ -382,7 +388,7 @@ def test_nothing_moves_under_the_pointer(person: Person) -> None:
         person.settle()
         person.qtbot.wait(20)
         places.append(call.states.mapTo(person.window, QPoint(0, 0)))
-    person.click(call.hint)
+    person.click(call.notes.slips[0])
     person.qtbot.wait(20)
     places.append(call.states.mapTo(person.window, QPoint(0, 0)))
     assert len({(place.x(), place.y()) for place in places}) == 1
