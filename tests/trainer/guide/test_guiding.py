@@ -192,7 +192,7 @@ def test_help_has_it_again(person: Person, guiding: Guiding) -> None:
     person.click(person.button("Convex"))
     person.click(person.button("Refer"))
     person.key(Key.Key_Return)
-    person.key(Key.Key_Return)
+    person.key(Key.Key_PageDown)
     assert person.screen.course.index == 1
     guiding.action.trigger()
     assert person.screen.course.index == 0
@@ -225,7 +225,7 @@ def test_the_next_coupon_after_the_debrief_is_its_end(person: Person, guiding: G
     person.click(person.button("Refer"))
     person.key(Key.Key_Return)
     assert step(person, guiding) == "debrief"
-    person.key(Key.Key_Return)
+    person.key(Key.Key_PageDown)
     assert guiding.guide.phase == "off"
     assert person.frame.settings.guide_done
 
