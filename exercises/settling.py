@@ -60,8 +60,8 @@ def leg_bounds(
     --------
     >>> from geometry.bead import Bead
     >>> from geometry.joint import Joint
-    >>> leg_bounds(Section.of(Joint(), Bead(8.3, 8.3)), "base", 0.1)
-    (8.0, 8.48528137423857)
+    >>> leg_bounds(Section.of(Joint(), Bead(8.1, 8.1)), "base", 0.1)
+    (8.0, 8.485281374238571)
     """
     leg = section.bead.leg(member)
     shown = leg_shown(section, member)

@@ -85,6 +85,11 @@ class Source:
     note: Text = NO_TEXT
 
     @property
+    def text(self) -> str:
+        """The source's name, as lists of sources give it."""
+        return self.name
+
+    @property
     def name(self) -> str:
         """Document, edition and clause, as far as they are known."""
         edition = f":{self.edition}" if self.edition else ""
