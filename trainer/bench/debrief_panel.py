@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 
 from exercises.grading import Grade
 from exercises.judging import Judgement
-from geometry.lengths import Unit, format_length
+from geometry.lengths import Unit
 from trainer.bench import words
 from trainer.bench.glyph import Glyph
 from trainer.bench.grounds import Verdict, grounds_of, held_right, rule_words, sureness
@@ -26,6 +26,7 @@ from trainer.bench.reasons import measure_word, reason_text, what_it_shows
 from trainer.bench.state import BenchState
 from trainer.bench.truth import Told, Truth
 from trainer.bench.worded import toned, wrapped
+from trainer.figures import length_words
 
 __all__ = ["Debrief", "DebriefPanel", "NextBar"]
 
@@ -169,6 +170,8 @@ class DebriefPanel(QFrame):
             label = wrapped(said)
             label.setAccessibleName(f"{said}. {self._verdict_word(ground.verdict)}")
             self._add_row(Glyph(_VERDICTS[ground.verdict]), label)
+            if ground.source:
+                self._add_row(Glyph(""), wrapped(ground.source, "gloss"))
         self._add(wrapped(rule_words(shown.state), "quiet"))
 
     def _verdict_word(self, verdict: Verdict) -> str:
@@ -251,7 +254,7 @@ class DebriefPanel(QFrame):
         for row, key in enumerate(_MEASURES):
             word = measure_word(key)
             grid.addWidget(toned(word[:1].upper() + word[1:], "quiet"), row, 0)
-            text = format_length(float(values[key]), unit, decimals=2 if unit == "mm" else 3)
+            text = length_words(float(values[key]), unit, decimals=2 if unit == "mm" else 3)
             value = QLabel(text)
             value.setAlignment(Qt.AlignmentFlag.AlignRight)
             grid.addWidget(value, row, 1)

@@ -5,14 +5,16 @@ from __future__ import annotations
 from dataclasses import dataclass
 from typing import Final, Literal
 
+from exercises.checks import Check
 from exercises.grading import Grade
-from exercises.judging import Check, Judgement, called_size, right_handling
-from exercises.rules import RULE_SETS
-from geometry.lengths import Unit, format_length
+from exercises.judging import Judgement, right_handling
+from exercises.rules import Source
+from geometry.lengths import Unit
 from trainer.bench import words
 from trainer.bench.reasons import measure_word
 from trainer.bench.state import BenchState
 from trainer.bench.translation import translate
+from trainer.figures import figures, length_words
 
 __all__ = [
     "Ground",
@@ -42,48 +44,39 @@ class Ground:
         Whether the measure meets its limit, fails it, or is too near to be told.
     name, figures
         Which measure; measured value, limit and margin.
+    source
+        Whose limit it is and how surely that is known; empty where that is said of all of them.
     """
 
     verdict: Verdict
     name: str
     figures: str
+    source: str = ""
 
 
-def _said(length: float, unit: Unit) -> str:
-    return format_length(length, unit, decimals=2 if unit == "mm" else 3)
+def _said(value: float, unit: Unit, kind: str = "mm") -> str:
+    """A measured value: a length in `unit`, or an angle."""
+    if kind == "degrees":
+        return figures(f"{value:.1f}\u00b0")
+    return length_words(value, unit, decimals=2 if unit == "mm" else 3)
 
 
 def grounds_of(state: BenchState, judgement: Judgement, unit: Unit) -> tuple[Ground, ...]:
     """Return every check that was made, in words; what isn't there at all is told in one line."""
     told: list[Ground] = []
     absent: list[str] = []
+    common = state.coupon.rule_set.source
     for check in judgement.checks:
         name = measure_word(check.key)
         if check.doubt == 0.0 and check.measured == 0.0 and check.passed:
             absent.append(name)
             continue
-        told.append(Ground(_verdict(check), name[:1].upper() + name[1:], _figures(check, unit)))
+        source = "" if check.source == common else source_word(check.source)
+        figures = _figures(check, unit)
+        told.append(Ground(_verdict(check), name[:1].upper() + name[1:], figures, source))
     if absent:
-        none = translate("Debrief", "No undercut, no overlap")
-        if len(absent) < 4:
-            none = translate("Debrief", "None of: {things}").format(things=", ".join(absent))
-        told.append(Ground("meets", none, ""))
-    opening = state.section.joint.root_opening
-    added = RULE_SETS[state.coupon.rules].added_for_opening(opening)
-    if added > 0.0:
-        text = translate("Debrief", "{called} called for + {opening} root opening = {needed}")
-        asked = called_size(state.coupon)
-        told.append(
-            Ground(
-                "meets",
-                translate("Debrief", "Leg needed"),
-                text.format(
-                    called=_said(asked - added, unit),
-                    opening=_said(added, unit),
-                    needed=_said(asked, unit),
-                ),
-            )
-        )
+        none = translate("Debrief", "None at all: {things}")
+        told.append(Ground("meets", none.format(things=", ".join(absent)), ""))
     return tuple(told)
 
 
@@ -96,42 +89,71 @@ def _verdict(check: Check) -> Verdict:
 def _figures(check: Check, unit: Unit) -> str:
     """Measured value, limit and margin of one check."""
     off = check.measured - check.limit
-    if check.doubt > 0.0:
+    if check.bound == "at_least":
         text = (
             translate("Debrief", "{found}; {limit} needed: {off} over")
             if off >= 0.0
             else translate("Debrief", "{found}; {limit} needed: {off} short")
         )
-        if check.near:
-            near = translate("Debrief", "nearer than a leaf can tell (\u00b1{doubt})")
-            text = f"{text}, {near}"
     else:
         text = (
             translate("Debrief", "{found}; at most {limit}: {off} too much")
             if off > 0.0
             else translate("Debrief", "{found}; at most {limit}: {off} to spare")
         )
+    if check.near:
+        near = translate("Debrief", "nearer than a leaf can tell (\u00b1{doubt})")
+        text = f"{text}, {near}"
+    made = needed_words(check, unit)
+    if made:
+        text = f"{text}. {made}"
     return text.format(
-        found=_said(check.measured, unit),
-        limit=_said(check.limit, unit),
-        off=_said(abs(off), unit),
+        found=_said(check.measured, unit, check.unit),
+        limit=_said(check.limit, unit, check.unit),
+        off=_said(abs(off), unit, check.unit),
         doubt=_said(check.doubt, unit),
     )
 
 
+def needed_words(check: Check, unit: Unit) -> str:
+    """Return what the limit of a size is made of, where it isn't just the callout; else nothing."""
+    asked = check.required
+    if asked is None or asked.size == asked.called:
+        return ""
+    scale = check.limit / asked.size
+    raised = asked.minimum > asked.called
+    text = (
+        translate("Debrief", "Needed: {size} least size here")
+        if raised
+        else translate("Debrief", "Needed: {size} called for")
+    ).format(size=_said(asked.nominal * scale, unit))
+    if asked.opening:
+        more = translate("Debrief", "{size} root opening")
+        text += f" + {more.format(size=_said(asked.opening * scale, unit))}"
+    if asked.allowed:
+        less = translate("Debrief", "{size} allowed under")
+        text += f" \u2212 {less.format(size=_said(asked.allowed * scale, unit))}"
+    return text
+
+
 def rule_words(state: BenchState) -> str:
     """Which rule set was judged by, and whose it is."""
-    rules = RULE_SETS[state.coupon.rules]
-    sources = dict.fromkeys((rules.source.text, *(limit.source.text for limit in rules.limits)))
-    return translate("Debrief", "Judged by: {rules} ({sources}).").format(
+    return translate("Debrief", "Judged by: {rules} ({source}).").format(
         rules=words.rules_word(state.coupon.rules),
-        sources="; ".join(_source_word(text) for text in sources),
+        source=source_word(state.coupon.rule_set.source),
     )
 
 
-def _source_word(text: str) -> str:
-    own = "own rule of this trainer"
-    return translate("Debrief", "this trainer's own rule") if text == own else text
+def source_word(source: Source) -> str:
+    """A source by its name, and how surely what it says is known."""
+    if source.sureness == "own":
+        return translate("Debrief", "this trainer's own rule")
+    sure = {
+        "seen": translate("Debrief", "seen in its text"),
+        "second-hand": translate("Debrief", "second-hand"),
+        "from memory": translate("Debrief", "from memory"),
+    }[source.sureness]
+    return f"{source.name}, {sure}"
 
 
 def held_right(

@@ -36,6 +36,7 @@ def stations(log: HandlingLog) -> tuple[float, ...]:
 
     Examples
     --------
+    >>> from exercises.handling import Entry
     >>> told = [(0, "pick 8 mm leg"), (900, "grab"), (916, "drag"), (932, "release")]
     >>> stations(HandlingLog(tuple(Entry(ms, 0, 0, 0, False, event) for ms, event in told)))
     (0.0, 932.0)

@@ -3,10 +3,11 @@
 from __future__ import annotations
 
 from exercises.grading import Params, Reason
-from geometry.lengths import Unit, format_length
+from geometry.lengths import Unit
 from geometry.reading import Reading
 from trainer.bench import words
 from trainer.bench.translation import translate
+from trainer.figures import figures, length_words
 
 __all__ = ["mark_word", "measure_word", "reason_text", "short_reason", "what_it_shows"]
 
@@ -41,12 +42,18 @@ def measure_word(key: str) -> str:
         "overlap_base": translate("Debrief", "overlap on the base"),
         "overlap_upright": translate("Debrief", "overlap on the upright"),
         "root_opening": translate("Debrief", "root opening"),
+        "toe_angle_base": translate("Debrief", "toe angle on the base"),
+        "toe_angle_upright": translate("Debrief", "toe angle on the upright"),
+        "asymmetry": translate("Debrief", "difference of the legs"),
+        "excess_throat": translate("Debrief", "throat's excess"),
+        "maximum_size": translate("Debrief", "size called for along the edge"),
+        "joint_angle": translate("Debrief", "joint's angle"),
     }
     return known.get(key, key)
 
 
 def _length(value: object, unit: Unit) -> str:
-    return format_length(float(value), unit) if isinstance(value, (int, float)) else ""
+    return length_words(float(value), unit) if isinstance(value, (int, float)) else ""
 
 
 def reason_text(reason: Reason, unit: Unit) -> str:
@@ -154,27 +161,63 @@ def _disposition_words(reason: Reason, unit: Unit) -> str:
         text = translate("Debrief", "Right call: {right}. Every measure meets its limit.")
         return text.format(right=right)
     key = str(params["key"])
-    if key.startswith(("undercut", "overlap", "root")):
-        text = translate(
-            "Debrief", "Right call: {right}. The {key} is {found}; {limit} is allowed."
+    said = translate("Debrief", "Right call: {right}. The {key} is {found};").format(
+        right=right, key=measure_word(key), found=_amount(params.get("measured"), params, unit)
+    )
+    return f"{said} {_limit_words(key, params, unit)}{_withheld_words(params, unit)}."
+
+
+def _amount(value: object, params: Params, unit: Unit) -> str:
+    """A measured value or a limit: a length, or an angle."""
+    if params.get("unit") == "degrees" and isinstance(value, (int, float)):
+        return figures(f"{value:.1f}\u00b0")
+    return _length(value, unit)
+
+
+def _limit_words(key: str, params: Params, unit: Unit) -> str:
+    """What the measure had to be, and of what that is made."""
+    limit = _amount(params.get("limit"), params, unit)
+    if "called" in params:
+        return translate("Debrief", "{sum} = {limit} needed").format(
+            sum=_size_sum(params, unit), limit=limit
         )
-    elif "opening" in params:
-        text = translate(
-            "Debrief",
-            "Right call: {right}. The {key} is {found}; {called} called for + {opening} root "
-            "opening = {limit} needed.",
-        )
+    if key.startswith(("leg_", "effective_", "theoretical_")):
+        return translate("Debrief", "{limit} is called for").format(limit=limit)
+    if key.startswith("toe_angle"):
+        return translate("Debrief", "{limit} is needed").format(limit=limit)
+    return translate("Debrief", "{limit} is allowed").format(limit=limit)
+
+
+def _size_sum(params: Params, unit: Unit) -> str:
+    """The size called for or the least size, what an opening adds, what is allowed under."""
+    if "minimum" in params:
+        text = translate("Debrief", "{size} least size")
+        text = text.format(size=_length(params["minimum"], unit))
     else:
-        text = translate(
-            "Debrief", "Right call: {right}. The {key} is {found}; {limit} is called for."
-        )
+        text = translate("Debrief", "{size} called for")
+        text = text.format(size=_length(params["called"], unit))
+    if "opening" in params:
+        more = translate("Debrief", "{size} root opening")
+        text += f" + {more.format(size=_length(params['opening'], unit))}"
+    if "allowed" in params:
+        less = translate("Debrief", "{size} allowed under")
+        text += f" \u2212 {less.format(size=_length(params['allowed'], unit))}"
+    return text
+
+
+def _withheld_words(params: Params, unit: Unit) -> str:
+    """The allowance that would have sufficed, were the short place shorter."""
+    if "withheld" not in params:
+        return ""
+    text = translate(
+        "Debrief",
+        "; {size} under is allowed over {share} % of the length at most, and this section stands "
+        "for {extent} %",
+    )
     return text.format(
-        right=right,
-        key=measure_word(key),
-        found=_length(params.get("measured"), unit),
-        limit=_length(params.get("limit"), unit),
-        called=_length(params.get("called"), unit),
-        opening=_length(params.get("opening"), unit),
+        size=_length(params["withheld"], unit),
+        share=round(100 * float(params["share"])),
+        extent=round(100 * float(params["extent"])),
     )
 
 
@@ -199,7 +242,7 @@ def short_reason(reason: Reason, unit: Unit) -> str:
     if reason.code.startswith("right-"):
         if "measured" not in params:
             return words.disposition_word(str(params.get("right"))).lower()
-        return f"{measure_word(str(params.get('key')))} {_length(params['measured'], unit)}"
+        return f"{measure_word(str(params.get('key')))} {_amount(params['measured'], params, unit)}"
     text = known.get(reason.code, mark_word(reason.mark))
     return text.format(
         off=_length(params.get("off"), unit), leaves=params.get("leaves", ""), member=member
@@ -208,7 +251,7 @@ def short_reason(reason: Reason, unit: Unit) -> str:
 
 def what_it_shows(shown: Reading, edge: str, unit: Unit) -> str:
     """What a leaf showed, and what that means."""
-    gap = format_length(shown.gap, unit) if shown.gap is not None else ""
+    gap = length_words(shown.gap, unit) if shown.gap is not None else ""
     if shown.state == "touch":
         text = (
             translate("Debrief", "Touch: tip and toe meet; the leg is the leaf's size.")

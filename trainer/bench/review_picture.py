@@ -5,7 +5,7 @@ from __future__ import annotations
 from exercises.grading import Reason
 from geometry.joint import MEMBERS, Joint, Member
 from geometry.leaf import Leaf
-from geometry.lengths import Unit, format_length
+from geometry.lengths import Unit
 from geometry.pose import Pose
 from geometry.section import Section
 from trainer.bench.picture import unit_of
@@ -15,6 +15,7 @@ from trainer.bench.translation import translate
 from trainer.bench.truth import Told, Truth, place_of
 from trainer.canvas.drawing import Vec
 from trainer.canvas.scene import Area, Dimension, Line, Mark, Overlay, Scene
+from trainer.figures import length_words
 from trainer.look.tokens import Theme
 from trainer.settings import Settings
 
@@ -83,7 +84,7 @@ def _beside(joint: Joint, member: Member, at: float, off: float) -> Vec:
 
 
 def _said(length: float, unit: Unit) -> str:
-    return format_length(length, unit, decimals=2 if unit == "mm" else 3)
+    return length_words(length, unit, decimals=2 if unit == "mm" else 3)
 
 
 def _reason_marks(
