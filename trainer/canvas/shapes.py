@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 import random
 from dataclasses import dataclass
-from functools import cached_property
+from functools import cached_property, lru_cache
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QPointF, Qt
@@ -140,6 +140,29 @@ def pose_transform(pose: Pose | Place) -> QTransform:
     return QTransform(cos, sin, -sin * flip, cos * flip, pose.x, pose.y)
 
 
+# Kept by what it hangs on: two beads with the same toes, whatever their faces, share it.
+@lru_cache(maxsize=4)
+def _heat(base: Outline, upright: Outline, toes: tuple[Vec, Vec]) -> tuple[QPainterPath, ...]:
+    """Bands of the members about the fused metal, the widest first."""
+    # Strokes are flattened for pixels, so they are made a hundred times too large.
+    large, small = QTransform.fromScale(100.0, 100.0), QTransform.fromScale(0.01, 0.01)
+    members = large.map(path_of(base).united(path_of(upright)))
+    reach = min(max(math.hypot(*toes[0]), math.hypot(*toes[1]), 3.0), 20.0)
+    fusion = QPainterPath()
+    fusion.moveTo(*toes[0])
+    fusion.lineTo(0.0, 0.0)
+    fusion.lineTo(*toes[1])
+    bands = []
+    for share in _HEAT_SHARES:
+        stroker = QPainterPathStroker()
+        stroker.setWidth(200.0 * share * reach)
+        stroker.setCapStyle(Qt.PenCapStyle.RoundCap)
+        stroker.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
+        stroke = stroker.createStroke(large.map(fusion)).simplified()
+        bands.append(small.map(stroke.intersected(members)))
+    return tuple(bands)
+
+
 @dataclass(frozen=True, eq=False)
 class SectionPaths:
     """The paths of one section, mm."""
@@ -160,26 +183,11 @@ class SectionPaths:
         """The path of this body; `KeyError` if there is none."""
         return dict(self.bodies)[name]
 
-    @cached_property
+    @property
     def heat(self) -> tuple[QPainterPath, ...]:
         """Bands of the members that the weld's heat has changed, the widest first."""
-        # Strokes are flattened for pixels, so they are made a hundred times too large.
-        large, small = QTransform.fromScale(100.0, 100.0), QTransform.fromScale(0.01, 0.01)
-        members = large.map(self.body("base").united(self.body("upright")))
-        toes, reach = self.drawing.toes, min(max(*self.drawing.legs, 3.0), 20.0)
-        fusion = QPainterPath()
-        fusion.moveTo(*toes[0])
-        fusion.lineTo(0.0, 0.0)
-        fusion.lineTo(*toes[1])
-        bands = []
-        for share in _HEAT_SHARES:
-            stroker = QPainterPathStroker()
-            stroker.setWidth(200.0 * share * reach)
-            stroker.setCapStyle(Qt.PenCapStyle.RoundCap)
-            stroker.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
-            stroke = stroker.createStroke(large.map(fusion)).simplified()
-            bands.append(small.map(stroke.intersected(members)))
-        return tuple(bands)
+        drawing = self.drawing
+        return _heat(drawing.body("base"), drawing.body("upright"), drawing.toes)
 
     @cached_property
     def grain(self) -> tuple[QPainterPath, QPainterPath]:

@@ -28,6 +28,7 @@ __all__ = [
     "crown_range",
     "leaf_beside",
     "rack_of",
+    "true_value",
     "turned_over",
     "with_equal_legs",
     "with_leaf",
@@ -172,6 +173,17 @@ def crown_of(state: Corners, pair: Pair) -> float:
     """
     least, greatest = crown_range(state.leg_base, state.leg_upright, state.angle)
     return min(max(state.value(pair), least), greatest)
+
+
+def true_value(state: Corners, knob: Knob) -> float:
+    """Return what a knob truly stands at, mm or degrees: a crown as far as its joint allows it.
+
+    Examples
+    --------
+    >>> true_value(Corners(), "angle"), round(true_value(Corners(hollow=-3.5), "hollow"), 2)
+    (90.0, -2.32)
+    """
+    return crown_of(state, knob) if knob in PAIRS else state.value(knob)
 
 
 def changed(state: Corners, knob: Knob, value: float) -> Change:

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 import time
 from collections.abc import Iterator
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from trainer.corners.controller import CornersController
 from trainer.corners.pressing import Pressing
-from trainer.corners.state import Corners
+from trainer.corners.state import Corners, Drawn, without_or_with
 from trainer.corners.talk import Passage, Stop, passages, seek
 
 __all__ = ["Talker"]
@@ -127,6 +127,21 @@ class Talker(QObject):
         self._asked = False
         if self.on and self._at > 0:
             self._go(self._at - 1)
+
+    def draw(self, drawn: Drawn) -> None:
+        """Switch a drawing over the sections; the talk, if it is on, goes on with it."""
+        if not self.on:
+            self._controller.do(lambda state: without_or_with(state, drawn))
+            return
+        self._passages = tuple(
+            replace(
+                passage,
+                start=without_or_with(passage.start, drawn),
+                end=without_or_with(passage.end, drawn),
+            )
+            for passage in self._passages
+        )
+        self._controller.show(without_or_with(self._controller.state, drawn))
 
     def _go(self, to: int) -> None:
         """Set out for a stop that is known."""

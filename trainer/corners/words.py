@@ -236,13 +236,15 @@ def _member_word(member: str) -> str:
 
 def sentence(verdict: Verdict, unit: Unit) -> str:
     """What a state tells and what it hides, in one sentence."""
-    lengths = {"leg", "other_leg", "short_leg", "square", "size", "gap", "crown"}
+    lengths = {"leg", "other_leg", "short_leg", "square", "size", "crown"}
     words: dict[str, str] = {}
     for key, value in verdict.params.items():
         if key in ("member", "other"):
             words[key] = _member_word(str(value))
         elif key == "angle":
             words[key] = angle_word(float(value))
+        elif key == "gap":
+            words[key] = _gap_length(float(value), unit)
         elif key in lengths:
             words[key] = length_word(float(value), unit)
         else:
@@ -278,7 +280,12 @@ def heading(corner: Corner) -> str:
 def gap_word(corner: Corner, unit: Unit) -> str:
     """The gap beside the state; nothing where there is none."""
     gap = corner.reading.gap
-    return "" if gap is None else format_length(gap, unit)
+    return "" if gap is None else _gap_length(gap, unit)
+
+
+def _gap_length(gap: float, unit: Unit) -> str:
+    """A gap, as finely as it can matter beside the eye limit."""
+    return format_length(gap, unit, decimals=2 if unit == "mm" else 3)
 
 
 def spoken(corner: Corner, unit: Unit) -> str:

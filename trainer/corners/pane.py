@@ -1,0 +1,208 @@
+"""One corner on the screen: its picture, handles on it, its heading and its card."""
+
+from __future__ import annotations
+
+import math
+from typing import Final
+
+from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QPainter, QPaintEvent, QPixmap
+from PySide6.QtWidgets import QWidget
+
+from geometry.curves import Vec
+from geometry.lengths import Unit
+from trainer.canvas.canvas import Canvas
+from trainer.corners.card import Card, card_of, heading_size, paint_card, paint_heading
+from trainer.corners.drawing import face_middle
+from trainer.corners.handles import Handle
+from trainer.corners.placing import Placed, scene_of
+from trainer.corners.pressing import Corner
+from trainer.corners.state import Corners, Knob, true_value
+from trainer.corners.words import knob_word, spoken, value_word
+from trainer.look.tokens import Theme
+
+__all__ = ["CornerCanvas", "Pane"]
+
+_LEAST: Final = QSize(320, 190)
+
+
+class CornerCanvas(Canvas):
+    """The one canvas, beside another that shows the same section from the same place."""
+
+    def share_with(self, other: CornerCanvas) -> None:
+        """Keep paths and still layers together with `other`: they are painted once for both."""
+        self._shapes, self._still = other._shapes, other._still
+
+    def zoom(self, factor: float, about: Vec | None = None) -> None:
+        """Stay: all four pictures keep one view, and find it by themselves."""
+
+    def pan(self, dx: float, dy: float) -> None:
+        """Stay, as for `zoom`."""
+
+    def minimumSizeHint(self) -> QSize:
+        """Four have to find room."""
+        return _LEAST
+
+
+class _Words(QWidget):
+    """Heading and card over the picture; no pointer meets them."""
+
+    def __init__(self, over: QWidget) -> None:
+        super().__init__(over)
+        self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
+        self._shown: tuple[Card, Theme] | None = None
+        self._drawn: QPixmap | None = None
+        self._is_card = False
+
+    def show_words(self, card: Card, theme: Theme, rect: QRectF, *, is_card: bool) -> None:
+        """Show a card, or its heading, at a place."""
+        if (card, theme) != self._shown:
+            self._shown, self._is_card, self._drawn = (card, theme), is_card, None
+            self.update()
+        place = rect.toAlignedRect()
+        if place != self.geometry():
+            self.setGeometry(place)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Show what was painted when the words last changed: the picture under it changes more."""
+        ratio = self.devicePixelRatioF()
+        if self._drawn is None or self._drawn.size() != self.size() * ratio:
+            self._drawn = self._painted(ratio)
+        painter = QPainter(self)
+        painter.drawPixmap(0, 0, self._drawn)
+        painter.end()
+
+    def _painted(self, ratio: float) -> QPixmap:
+        """Paint as every saved picture is painted."""
+        pixmap = QPixmap(self.size() * ratio)
+        pixmap.setDevicePixelRatio(ratio)
+        pixmap.fill(Qt.GlobalColor.transparent)
+        if self._shown is not None:
+            card, theme = self._shown
+            painter = QPainter(pixmap)
+            if self._is_card:
+                rect = QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5)
+                paint_card(painter, rect, card, theme)
+            else:
+                paint_heading(painter, QPointF(0.5, 0.5), card.heading, theme)
+            painter.end()
+        return pixmap
+
+
+class Pane(QWidget):
+    """One corner.
+
+    Signals
+    -------
+    knob_moved(knob, value)
+        A handle wants a value, mm.
+    leaf_pulled(size)
+        The blade is dragged: a leaf of this size (mm) would lie where the pointer is.
+    leaf_stepped(step)
+        The wheel over the picture: that many leaves up or down the rack.
+    let_go()
+        The end of a drag.
+    """
+
+    knob_moved = Signal(str, float)
+    leaf_pulled = Signal(float)
+    leaf_stepped = Signal(int)
+    let_go = Signal()
+
+    def __init__(self, knobs: tuple[Knob, ...], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.canvas = CornerCanvas(self)
+        self.handles = {knob: Handle(knob, self.canvas) for knob in knobs}
+        self._heading = _Words(self.canvas)
+        self._card = _Words(self.canvas)
+        self._corner: Corner | None = None
+        self._grab: tuple[float, float] | None = None
+        self._turn = 0.0
+        self.setMinimumSize(_LEAST)
+        for handle in self.handles.values():
+            handle.raise_()
+        for knob, handle in self.handles.items():
+            handle.moved.connect(lambda value, knob=knob: self.knob_moved.emit(knob, value))
+            handle.let_go.connect(self.let_go)
+        self.canvas.grabbed.connect(self._take)
+        self.canvas.dragged.connect(self._pull)
+        self.canvas.released.connect(self._release)
+        self.canvas.wheel_turned.connect(self._wheel)
+
+    @property
+    def held(self) -> bool:
+        """Whether something of it is being dragged."""
+        return self._grab is not None or any(handle.held for handle in self.handles.values())
+
+    def resize_to(self, rect: QRectF) -> None:
+        """Take a place; the canvas fills it at once."""
+        self.setGeometry(rect.toRect())
+        self.canvas.setGeometry(self.rect())
+
+    def show_corner(
+        self, corner: Corner, state: Corners, placed: Placed, unit: Unit, theme: Theme
+    ) -> None:
+        """Show a corner as it has come to rest."""
+        self._corner = corner
+        card = card_of(corner, unit)
+        self.canvas.set_view(placed.view)
+        self.canvas.set_scene(scene_of(corner, state, placed.view, unit, theme))
+        chip = QRectF(placed.heading, heading_size(card.heading, theme)).adjusted(
+            -0.5, -0.5, 1.5, 1.5
+        )
+        self._heading.show_words(card, theme, chip.adjusted(-0.5, -0.5, 1.5, 1.5), is_card=False)
+        self._card.show_words(card, theme, placed.card, is_card=True)
+        self._place_handles(corner, state, placed, unit, theme)
+        self.canvas.setAccessibleName(card.heading)
+        self.canvas.setAccessibleDescription(spoken(corner, unit))
+
+    def _place_handles(
+        self, corner: Corner, state: Corners, placed: Placed, unit: Unit, theme: Theme
+    ) -> None:
+        section, joint = corner.section, corner.section.joint
+        (ax, ay), (bx, by) = section.toe("base"), section.toe("upright")
+        chord = math.hypot(bx - ax, by - ay)
+        out = ((by - ay) / chord, (ax - bx) / chord)
+        places: dict[Knob, tuple[Vec, Vec, Vec]] = {
+            "leg_base": ((ax, ay), joint.direction("base"), _back(joint.normal("base"))),
+            "leg_upright": ((bx, by), joint.direction("upright"), _back(joint.normal("upright"))),
+            corner.pair: (face_middle(section), out, _back(out)),
+        }
+        for knob, handle in self.handles.items():
+            at, way, aside = places[knob]
+            handle.place(at, way, aside, true_value(state, knob), placed.view, theme)
+            name = f"{knob_word(knob)}, {value_word(state, knob, unit)}"
+            handle.setAccessibleName(name)
+            handle.setToolTip(name)
+
+    def _take(self, x: float, y: float) -> None:
+        """Remember where on the blade the hand is, in sizes of the leaf."""
+        if self._corner is None:
+            return
+        pose, size = self._corner.reading.pose, self._corner.leaf.size
+        at = pose.to_leaf((x, y))
+        self._grab = (at[0] / size, at[1] / size)
+
+    def _pull(self, points: list[Vec]) -> None:
+        """Let the leaf be of such a size that the grabbed spot would be where the pointer is."""
+        if self._grab is None or self._corner is None:
+            return
+        x, y = self._corner.reading.pose.to_leaf(points[-1])
+        u, v = self._grab
+        self.leaf_pulled.emit((x * u + y * v) / max(u * u + v * v, 0.25))
+
+    def _release(self) -> None:
+        self._grab = None
+        self.let_go.emit()
+
+    def _wheel(self, degrees: float, _x: float, _y: float) -> None:
+        """A notch is a leaf, whether it comes whole or in many small parts."""
+        self._turn += degrees
+        steps = int(self._turn / 5.0)
+        if steps:
+            self._turn -= 5.0 * steps
+            self.leaf_stepped.emit(steps)
+
+
+def _back(way: Vec) -> Vec:
+    return (-way[0], -way[1])
