@@ -24,6 +24,7 @@ from trainer.look.theme import DARK, LIGHT, Theme, apply, theme_for
 from trainer.notices import FaultRow, FaultsDialog, KeysDialog, Notice, UnforeseenDialog
 from trainer.settings import Appearance, LengthUnit, Settings
 from trainer.sheet import screen_sheet
+from trainer.spoken_buttons import speak_buttons
 from trainer.top_bar import TopBar
 
 __all__ = ["WindowFrame"]
@@ -71,6 +72,7 @@ class WindowFrame(QObject):
         self.keys: Sequence[tuple[str, str]] = ()
         # Before any widget: a font that comes later doesn't reach those that have one of their own.
         self.dress()
+        speak_buttons()
         self.bar = TopBar()
         self.bar.coupon_asked.connect(self.coupon_asked)
         body = QWidget()

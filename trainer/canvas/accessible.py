@@ -42,17 +42,17 @@ class SpokenPicture(QWidget):
 
     @property
     def parts(self) -> tuple[Part, ...]:
-        """What is there, in the order in which it is told."""
-        raise NotImplementedError
+        """What is there, in the order in which it is told: nothing, until there is a scene."""
+        return ()
 
     @property
     def offered(self) -> tuple[Action, ...]:
         """What can be done."""
-        raise NotImplementedError
+        return ()
 
     def part_rect(self, key: PartKey) -> QRectF:
         """Where a part is, logical pixels of this widget."""
-        raise NotImplementedError
+        return QRectF()
 
     def present(self) -> list[_Thing]:
         """The objects of the parts that are there."""
