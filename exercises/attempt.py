@@ -11,7 +11,7 @@ from exercises.file_faults import FileError, TrayFault, read_bytes
 from exercises.models import ATTEMPTS_FORMAT, AttemptModel, HeaderModel, ReadingModel
 from exercises.shape import check_shape, without_private_keys
 from exercises.strict_json import LARGEST_FILE, Json, parse_json, quoted
-from exercises.versions import check_version
+from exercises.versions import ATTEMPTS_HEAD, check_version
 from geometry.faults import Fault
 from geometry.joint import Member
 from geometry.leaf import Edge, leaf_of_mark
@@ -129,7 +129,7 @@ def _header_faults(line: bytes) -> list[Fault]:
     parsed = parse_json(line)
     if parsed.faults:
         return parsed.faults
-    faults = check_version(parsed.value, ATTEMPTS_FORMAT)
+    faults = check_version(parsed.value, ATTEMPTS_FORMAT, ATTEMPTS_HEAD)
     return faults or check_shape(HeaderModel, without_private_keys(parsed.value))[1]
 
 

@@ -5,8 +5,16 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from exercises.coupon import Callout, Coupon
-from exercises.models import CalloutModel, CouponModel, DrawnBeadModel, TracedBeadModel
+from exercises.callout import Callout, Intermittent
+from exercises.conditions import Conditions
+from exercises.coupon import Coupon
+from exercises.models import (
+    CalloutModel,
+    CouponModel,
+    DrawnBeadModel,
+    IntermittentModel,
+    TracedBeadModel,
+)
 from exercises.strict_json import Json
 from exercises.text import NO_TEXT, Text
 from geometry.bead import Bead, Overlap, Spatter, Undercut, trace_end_faults
@@ -26,11 +34,18 @@ def build_coupon(model: CouponModel, source: Mapping[str, Json]) -> Coupon:
     GeometryError
         With a `Fault` for each thing that no section can be, placed below the coupon.
     """
+    found = _callout_faults(model.callout)
+    try:
+        section = _section(model)
+    except GeometryError as error:
+        raise GeometryError([*error.faults, *found]) from error
+    if found:
+        raise GeometryError(found)
     return Coupon(
         id=model.id,
         title=Text.of(model.title) if model.title else Text.of(model.id),
         task=model.task,
-        section=_section(model),
+        section=section,
         callout=_callout(model.callout),
         rules=model.rules,
         extent=model.extent,
@@ -38,6 +53,7 @@ def build_coupon(model: CouponModel, source: Mapping[str, Json]) -> Coupon:
         leaf_wear=model.leaf_wear,
         hints=tuple(Text.of(hint) for hint in model.hints),
         teaches=Text.of(model.teaches) if model.teaches else NO_TEXT,
+        conditions=Conditions(**model.conditions.model_dump()),
         source=source,
     )
 
@@ -87,8 +103,56 @@ def _placed(fault: Fault) -> Fault:
     return replace(fault, at=at)
 
 
+def _length(stated: float | str) -> float:
+    # parse_length took it when the shape was checked.
+    return parse_length(stated) if isinstance(stated, str) else float(stated)
+
+
+def _words(stated: float | str) -> str:
+    return " ".join(stated.split()) if isinstance(stated, str) else format_length(float(stated))
+
+
 def _callout(model: CalloutModel) -> Callout:
-    if isinstance(model.size, str):
-        # parse_length took it when the shape was checked.
-        return Callout(parse_length(model.size), model.measure, " ".join(model.size.split()))
-    return Callout(float(model.size), model.measure, format_length(float(model.size)))
+    upright = model.upright_size
+    return Callout(
+        _length(model.size),
+        model.measure,
+        _words(model.size),
+        upright_size=None if upright is None else _length(upright),
+        upright_text="" if upright is None else _words(upright),
+        intermittent=None if model.intermittent is None else _intermittent(model.intermittent),
+        side=model.side,
+        all_around=model.all_around,
+        site=model.site,
+        built_out=model.built_out,
+        tail=model.tail,
+    )
+
+
+def _intermittent(model: IntermittentModel) -> Intermittent:
+    length, staggered = _length(model.length), model.staggered
+    if model.gap is not None:
+        return Intermittent.of_gap(length, _length(model.gap), model.count, staggered=staggered)
+    # One of the two is there: `_callout_faults` saw to it.
+    return Intermittent(length, _length(model.pitch or 0.0), model.count, staggered)
+
+
+def _callout_faults(model: CalloutModel) -> list[Fault]:
+    found: list[Fault] = []
+    if model.upright_size is not None and model.measure == "throat":
+        text = "a throat has no second leg"
+        at = "/callout/upright_size"
+        found.append(Fault(at, "unequal-throat", text, 'no such key, or "measure": "leg"'))
+    weld = model.intermittent
+    if weld is None:
+        return found
+    at = "/callout/intermittent"
+    if (weld.pitch is None) == (weld.gap is None):
+        text = "says the spacing in no way, or in two"
+        found.append(Fault(at, "pitch-or-gap", text, 'either "pitch" or "gap"'))
+    elif weld.pitch is not None and _length(weld.pitch) <= _length(weld.length):
+        text = f"the pitch is {_words(weld.pitch)}, no more than a piece is long"
+        params = {"pitch": _words(weld.pitch), "length": _words(weld.length)}
+        right = f"more than {_words(weld.length)}, from centre to centre"
+        found.append(Fault(f"{at}/pitch", "pitch-short", text, right, params))
+    return found

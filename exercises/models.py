@@ -14,7 +14,8 @@ from pydantic import BaseModel, BeforeValidator, ConfigDict, Discriminator, Fiel
 from pydantic.config import JsonDict
 from pydantic_core import PydanticCustomError
 
-from exercises.coupon import CalloutMeasure, Disposition, Task
+from exercises.callout import CalloutMeasure, Side
+from exercises.coupon import Disposition, Task
 from exercises.strict_json import quoted
 from geometry.joint import Member
 from geometry.leaf import Edge, leaf_of_mark
@@ -27,18 +28,25 @@ __all__ = [
     "LARGEST_LENGTH",
     "MOST_COUPONS",
     "MOST_POINTS",
+    "MOST_RULE_FILES",
     "PRIVATE_PREFIX",
     "TRAY_FORMAT",
     "AttemptModel",
     "BeadModel",
     "CalloutModel",
+    "ConditionsModel",
     "CouponModel",
     "DrawnBeadModel",
     "HeaderModel",
+    "IntermittentModel",
     "JointModel",
+    "Name",
     "PoseModel",
     "ReadingModel",
+    "SizeModel",
     "SpatterModel",
+    "StrictModel",
+    "TextModel",
     "TracedBeadModel",
     "TrayModel",
     "UndercutModel",
@@ -59,6 +67,9 @@ MOST_POINTS: Final = 20_000
 
 _MOST_DROPS: Final = 200
 _MOST_READINGS: Final = 500
+_MOST_PIECES: Final = 10_000
+MOST_RULE_FILES: Final = 20
+_LONGEST_WELD: Final = 1e6
 _LONGEST_TEXT: Final = 4000
 _LONGEST_NAME: Final = 200
 _LONGEST_MARK: Final = 40
@@ -69,7 +80,9 @@ def _allow_private_keys(schema: JsonDict) -> None:
     schema["patternProperties"] = {f"^{PRIVATE_PREFIX}": {}}
 
 
-class _Strict(BaseModel):
+class StrictModel(BaseModel):
+    """What every model is: no key unknown, no value bent to fit."""
+
     model_config = ConfigDict(
         strict=True,
         extra="forbid",
@@ -156,7 +169,7 @@ Coordinate = Annotated[float, Field(ge=-LARGEST_LENGTH, le=LARGEST_LENGTH)]
 Name = Annotated[str, Field(min_length=1, max_length=_LONGEST_NAME)]
 
 
-class JointModel(_Strict):
+class JointModel(StrictModel):
     """Two plates that meet at a root; geometry holds the limits of each value."""
 
     angle: float = 90.0
@@ -167,14 +180,14 @@ class JointModel(_Strict):
     upright_length: float = 60.0
 
 
-class UndercutModel(_Strict):
+class UndercutModel(StrictModel):
     """A groove beside a toe, mm."""
 
     depth: Length
     width: Length
 
 
-class _ToesModel(_Strict):
+class _ToesModel(StrictModel):
     undercut_base: UndercutModel | None = None
     undercut_upright: UndercutModel | None = None
     overlap_base: Length | None = None
@@ -208,7 +221,7 @@ BeadModel = Annotated[
 ]
 
 
-class SpatterModel(_Strict):
+class SpatterModel(StrictModel):
     """A cap of spatter on a member, mm."""
 
     on: Member
@@ -216,14 +229,41 @@ class SpatterModel(_Strict):
     height: Length
 
 
-class CalloutModel(_Strict):
+class IntermittentModel(StrictModel):
+    """A weld in pieces: their length and either their pitch, centre to centre, or the clear gap."""
+
+    length: SizeModel
+    pitch: SizeModel | None = None
+    gap: SizeModel | None = None
+    count: Annotated[int, Field(ge=1, le=_MOST_PIECES)] | None = None
+    staggered: bool = False
+
+
+class CalloutModel(StrictModel):
     """What the drawing calls for."""
 
     size: SizeModel
     measure: CalloutMeasure = "leg"
+    upright_size: SizeModel | None = None
+    intermittent: IntermittentModel | None = None
+    side: Side = "arrow"
+    all_around: bool = False
+    site: bool = False
+    built_out: bool = False
+    tail: Annotated[str, Field(max_length=_LONGEST_NAME)] = ""
 
 
-class CouponModel(_Strict):
+class ConditionsModel(StrictModel):
+    """What rules may ask of a weld beside its section."""
+
+    edge: Member | None = None
+    low_hydrogen: bool = True
+    transverse_tension: bool = False
+    girder_end: bool = False
+    weld_length: Annotated[float, Field(gt=0.0, le=_LONGEST_WELD)] | None = None
+
+
+class CouponModel(StrictModel):
     """One weld to be judged."""
 
     id: Name
@@ -239,25 +279,27 @@ class CouponModel(_Strict):
     leaf_wear: Annotated[float, Field(ge=0.0, le=1.0)] = 0.0
     hints: list[TextModel] = []
     teaches: TextModel = ""
+    conditions: ConditionsModel = ConditionsModel()
 
 
-class TrayModel(_Strict):
+class TrayModel(StrictModel):
     """A tray: a file of coupons."""
 
     format: Literal["toe-and-throat/tray"]
-    version: Literal[1]
+    version: Literal[1, 2]
     title: TextModel = ""
+    rule_files: Annotated[list[Name], Field(max_length=MOST_RULE_FILES)] = []
     coupons: Annotated[list[CouponModel], Field(min_length=1, max_length=MOST_COUPONS)]
 
 
-class HeaderModel(_Strict):
+class HeaderModel(StrictModel):
     """The first line of an attempts file."""
 
     format: Literal["toe-and-throat/attempts"]
     version: Literal[1]
 
 
-class PoseModel(_Strict):
+class PoseModel(StrictModel):
     """Where a leaf was held: mm and degrees."""
 
     x: Annotated[float, Field(ge=-10_000.0, le=10_000.0)]
@@ -266,7 +308,7 @@ class PoseModel(_Strict):
     turned: bool = False
 
 
-class ReadingModel(_Strict):
+class ReadingModel(StrictModel):
     """What a learner stated at one seat; what is absent can't be marked."""
 
     leaf: MarkModel | None = None
@@ -276,7 +318,7 @@ class ReadingModel(_Strict):
     state: State | None = None
 
 
-class AttemptModel(_Strict):
+class AttemptModel(StrictModel):
     """One attempt at one coupon."""
 
     coupon: Name

@@ -16,14 +16,24 @@ from pydantic_core import ErrorDetails
 from exercises.models import (
     PRIVATE_PREFIX,
     CalloutModel,
+    ConditionsModel,
     CouponModel,
     DrawnBeadModel,
+    IntermittentModel,
     JointModel,
     PoseModel,
     ReadingModel,
     SpatterModel,
     TracedBeadModel,
     UndercutModel,
+)
+from exercises.rule_models import (
+    LimitModel,
+    MinimumSizeModel,
+    OpeningModel,
+    SourceModel,
+    UndersizeModel,
+    WithinModel,
 )
 from exercises.strict_json import Json, extend_pointer, quoted
 from geometry.faults import Fault
@@ -47,8 +57,16 @@ _BELOW: Final[dict[str, type[BaseModel]]] = {
     "undercut_upright": UndercutModel,
     "spatter": SpatterModel,
     "callout": CalloutModel,
+    "intermittent": IntermittentModel,
+    "conditions": ConditionsModel,
     "readings": ReadingModel,
     "pose": PoseModel,
+    "limits": LimitModel,
+    "undersize": UndersizeModel,
+    "opening": OpeningModel,
+    "minimum_size": MinimumSizeModel,
+    "within": WithinModel,
+    "source": SourceModel,
 }
 """The model that stands below each key; a bead's two shapes by their tags."""
 

@@ -3,18 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
 from exercises.building import build_coupon
 from exercises.coupon import Coupon
 from exercises.file_faults import FileError, TrayError, TrayFault, read_bytes
-from exercises.models import MOST_COUPONS, TRAY_FORMAT, CouponModel, TrayModel
+from exercises.models import MOST_COUPONS, MOST_RULE_FILES, TRAY_FORMAT, CouponModel, TrayModel
 from exercises.rules import RULE_SETS
 from exercises.shape import check_shape, without_private_keys
+from exercises.shop_rules import ShopRules, rules_beside
 from exercises.strict_json import Json, parse_json, quoted
 from exercises.text import NO_TEXT, Text
-from exercises.versions import HEAD, Document, check_version, migrate
+from exercises.versions import HEAD, Document, check_version, later_keys, migrate
 from exercises.writing import document_bytes, replace_file
 from geometry.faults import Fault, GeometryError
 
@@ -84,9 +85,9 @@ def load_tray(path: Path | str) -> Tray:
         data = read_bytes(file)
     except FileError as error:
         raise TrayError(error.faults) from error
-    tray, faults = _examine(data)
+    tray, faults = _examine(data, file)
     if tray is None or faults:
-        raise TrayError([TrayFault.of(str(path), fault) for fault in faults])
+        raise TrayError(faults)
     return tray
 
 
@@ -99,17 +100,18 @@ def check_tray(path: Path | str) -> list[TrayFault]:
     return []
 
 
-def read_tray(document: Json) -> Tray:
-    """Return the tray that a document states.
+def read_tray(document: Json, folder: Path | None = None) -> Tray:
+    """Return the tray that a document states; rules files are looked for in `folder`.
 
     Raises
     ------
     TrayError
         With every fault of the document; the faults name no file.
     """
-    tray, faults = _read(document)
-    if tray is None or faults:
-        raise TrayError([TrayFault.of("", fault) for fault in sorted(faults, key=_coupon_of)])
+    tray, faults, in_files = _read(document, folder)
+    if tray is None or faults or in_files:
+        named = [TrayFault.of("", fault) for fault in sorted(faults, key=_coupon_of)]
+        raise TrayError([*named, *in_files])
     return tray
 
 
@@ -124,9 +126,9 @@ def save_tray(path: Path | str, tray: Tray) -> None:
         If it can't be written.
     """
     data = document_bytes(tray.as_document())
-    faults = _examine(data)[1]
+    faults = _examine(data, Path(path))[1]
     if faults:
-        raise TrayError([TrayFault.of(str(path), fault) for fault in faults])
+        raise TrayError(faults)
     replace_file(Path(path), data)
 
 
@@ -149,15 +151,17 @@ def tray_schema() -> dict[str, object]:
     }
 
 
-def _examine(data: bytes) -> tuple[Tray | None, list[Fault]]:
+def _examine(data: bytes, file: Path) -> tuple[Tray | None, list[TrayFault]]:
+    """The tray in a file that holds `data`, and every fault of it and of its rules files."""
     parsed = parse_json(data)
     if parsed.value is None and parsed.faults:
-        return None, parsed.faults
-    tray, faults = _read(parsed.value)
+        return None, [TrayFault.of(str(file), fault) for fault in parsed.faults]
+    tray, faults, in_files = _read(parsed.value, file.parent)
     # A NaN is a fault of the text and of the shape: said once, in the words nearer the text.
     known = {fault.at for fault in parsed.faults}
     faults = parsed.faults + [fault for fault in faults if fault.at not in known]
-    return tray, sorted(faults, key=_coupon_of)
+    named = [TrayFault.of(str(file), fault) for fault in sorted(faults, key=_coupon_of)]
+    return tray, [*named, *in_files]
 
 
 def _coupon_of(fault: Fault) -> int:
@@ -167,50 +171,66 @@ def _coupon_of(fault: Fault) -> int:
     return int(index) if index.isdecimal() else -1
 
 
-def _read(document: Json) -> tuple[Tray | None, list[Fault]]:
+def _read(document: Json, folder: Path | None) -> tuple[Tray | None, list[Fault], list[TrayFault]]:
+    """The tray, its own faults, and those of its rules files."""
     faults = check_version(document, TRAY_FORMAT)
     if faults or not isinstance(document, dict):
-        return None, faults
+        return None, faults, []
+    faults = later_keys(document)
     document = migrate(document)
     bare = without_private_keys(document)
-    model, faults = check_shape(TrayModel, bare)
+    model, found = check_shape(TrayModel, bare)
+    faults += found
     assert isinstance(bare, dict)
     listed, sources = bare.get("coupons"), document.get("coupons")
     if not isinstance(listed, list) or not isinstance(sources, list):
-        return None, faults
+        return None, faults, []
     if len(listed) > MOST_COUPONS:
-        return None, faults
+        return None, faults, []
+    shop = rules_beside(_rule_files(bare), folder)
+    faults += shop.faults
     coupons: list[Coupon] = []
     for index, (stated, source) in enumerate(zip(listed, sources, strict=True)):
         # A coupon of sound shape is built even where another's shape is not: all faults at once.
         shaped = model.coupons[index] if model else check_shape(CouponModel, stated)[0]
         if shaped is not None and isinstance(source, dict):
-            coupon, found = _build(shaped, source, f"/coupons/{index}")
+            at = f"/coupons/{index}"
+            # Without their files no one can say which ids are known.
+            faults += _rules_faults(shaped, shop, at) if shop.sound else []
+            coupon, found = _build(shaped, source, at, shop)
             faults += found
             coupons += [coupon] if coupon else []
     faults += _repeated_ids(listed)
-    if model is None or faults:
-        return None, faults
+    if model is None or faults or shop.in_files:
+        return None, faults, shop.in_files
     head = {key: value for key, value in document.items() if key != "coupons"}
-    return Tray(Text.of(model.title) if model.title else NO_TEXT, tuple(coupons), head), []
+    return Tray(Text.of(model.title) if model.title else NO_TEXT, tuple(coupons), head), [], []
 
 
-def _build(model: CouponModel, source: Document, at: str) -> tuple[Coupon | None, list[Fault]]:
-    faults: list[Fault] = []
-    if model.rules not in RULE_SETS:
-        known = ", ".join(quoted(name) for name in RULE_SETS)
-        text = f"no rule set is called {quoted(model.rules)}"
-        params = {"rules": quoted(model.rules), "known": known}
-        faults.append(Fault(f"{at}/rules", "unknown-rules", text, f"one of: {known}", params))
-    coupon = None
+def _rule_files(document: Document) -> list[str]:
+    """The names of rules files, as far as they are names at all."""
+    names = document.get("rule_files")
+    listed = names if isinstance(names, list) else []
+    return [name for name in listed[:MOST_RULE_FILES] if isinstance(name, str)]
+
+
+def _rules_faults(model: CouponModel, shop: ShopRules, at: str) -> list[Fault]:
+    if model.rules in RULE_SETS or model.rules in shop.sets:
+        return []
+    known = ", ".join(quoted(name) for name in (*RULE_SETS, *shop.sets))
+    text = f"no rule set is called {quoted(model.rules)}"
+    params = {"rules": quoted(model.rules), "known": known}
+    return [Fault(f"{at}/rules", "unknown-rules", text, f"one of: {known}", params)]
+
+
+def _build(
+    model: CouponModel, source: Document, at: str, shop: ShopRules
+) -> tuple[Coupon | None, list[Fault]]:
     try:
         coupon = build_coupon(model, source)
     except GeometryError as error:
-        faults += [
-            Fault(at + fault.at, fault.code, fault.text, fault.right, fault.params)
-            for fault in error.faults
-        ]
-    return coupon, faults
+        return None, [replace(fault, at=at + fault.at) for fault in error.faults]
+    return replace(coupon, shop_rules=shop.sets.get(model.rules)), []
 
 
 def _repeated_ids(listed: list[Json]) -> list[Fault]:

@@ -8,19 +8,87 @@ from typing import Final
 from exercises.strict_json import Json, quoted
 from geometry.faults import Fault
 
-__all__ = ["HEAD", "MIGRATIONS", "Document", "check_version", "migrate"]
+__all__ = [
+    "ATTEMPTS_HEAD",
+    "HEAD",
+    "LATER_KEYS",
+    "MIGRATIONS",
+    "RULES_HEAD",
+    "Document",
+    "check_version",
+    "later_keys",
+    "migrate",
+]
 
 Document = dict[str, Json]
 
-HEAD: Final = 1
-"""The version that this program writes."""
+HEAD: Final = 2
+"""The version of trays that this program writes."""
 
-MIGRATIONS: Final[Mapping[int, Callable[[Document], Document]]] = {}
-"""From each older version to the next: a pure function from document to document.
+ATTEMPTS_HEAD: Final = 1
+RULES_HEAD: Final = 1
+"""The versions of attempts and of rules files."""
 
-Version 1 is the first, so there is nothing to lift yet. A version rises whenever a key is added;
-each rise adds one function here and one golden file to the tests.
+LATER_KEYS: Final[Mapping[int, tuple[tuple[str, ...], ...]]] = {
+    2: (
+        ("rule_files",),
+        ("coupons", "*", "conditions"),
+        ("coupons", "*", "callout", "upright_size"),
+        ("coupons", "*", "callout", "intermittent"),
+        ("coupons", "*", "callout", "side"),
+        ("coupons", "*", "callout", "all_around"),
+        ("coupons", "*", "callout", "site"),
+        ("coupons", "*", "callout", "built_out"),
+        ("coupons", "*", "callout", "tail"),
+    )
+}
+"""The keys that each version of trays brought; ``*`` is every member of a list."""
+
+
+def _from_1(document: Document) -> Document:
+    """Version 2 only added keys, and each one's default says what version 1 meant."""
+    return dict(document)
+
+
+MIGRATIONS: Final[Mapping[int, Callable[[Document], Document]]] = {1: _from_1}
+"""From each older version of trays to the next: a pure function from document to document.
+
+A version rises whenever a key is added; each rise adds one function here and one golden file to
+the tests.
 """
+
+
+def later_keys(document: Document) -> list[Fault]:
+    """Return a fault for each key of a tray that its version doesn't have yet.
+
+    Examples
+    --------
+    >>> [fault.at for fault in later_keys({"version": 1, "coupons": [{"conditions": {}}]})]
+    ['/coupons/0/conditions']
+    """
+    stated = document["version"]
+    assert isinstance(stated, int)
+    found: list[Fault] = []
+    for version, paths in LATER_KEYS.items():
+        for path in paths if version > stated else ():
+            for at in _places(document, path, ""):
+                text = f"{quoted(path[-1])} is a key of version {version}"
+                right = f'"version": {version}'
+                params: dict[str, float | str] = {"key": quoted(path[-1]), "version": version}
+                found.append(Fault(at, "later-key", text, right, params))
+    return found
+
+
+def _places(value: Json, path: tuple[str, ...], at: str) -> list[str]:
+    """Pointers to everything that a path leads to."""
+    if not path:
+        return [at]
+    if path[0] == "*" and isinstance(value, list):
+        members = enumerate(value)
+        return [p for i, each in members for p in _places(each, path[1:], f"{at}/{i}")]
+    if isinstance(value, dict) and path[0] in value:
+        return _places(value[path[0]], path[1:], f"{at}/{path[0]}")
+    return []
 
 
 def check_version(document: Json, expected: str, head: int = HEAD) -> list[Fault]:
@@ -31,7 +99,7 @@ def check_version(document: Json, expected: str, head: int = HEAD) -> list[Fault
     >>> for fault in check_version({"format": "toe-and-throat/tray", "version": 7}, \
 "toe-and-throat/tray"):
     ...     print(fault)
-    /version: version 7 is newer than this program reads; right would be: 1, or a newer program
+    /version: version 7 is newer than this program reads; right would be: 2, or a newer program
     """
     if not isinstance(document, dict):
         what = quoted(document)

@@ -8,8 +8,16 @@ from pathlib import Path
 import pytest
 
 from exercises.strict_json import Json
-from exercises.tray import load_tray
-from exercises.versions import HEAD, MIGRATIONS, Document, check_version, migrate
+from exercises.tray import TrayError, load_tray, read_tray
+from exercises.versions import (
+    HEAD,
+    LATER_KEYS,
+    MIGRATIONS,
+    Document,
+    check_version,
+    later_keys,
+    migrate,
+)
 
 GOLDEN = Path(__file__).parent / "golden"
 
@@ -19,6 +27,12 @@ DIGESTS = {
         "hb-05": "5ce09655dec96cd9df9a1c92f0774e5cc54880b43f12b16310351d92006e0d66",
         "hb-06": "1819e1c6e86e7003e0e00881ef435ac633763f01dc8fb22c9edae7f151ede97d",
     }
+}
+# What version 1 could say still has the digest that it had then.
+DIGESTS[2] = {
+    **DIGESTS[1],
+    "hb-07": "cf281778aea331279303bfcef597615e4902e5d23a146966b1c4591f68bda3c0",
+    "hb-08": "a6414cd98f1ee1dd92c848ecd5b1ed201f8c1406109562c2764654a3327f6fad",
 }
 """Of the coupons in each version's golden file: what an old file means must never change."""
 
@@ -64,6 +78,33 @@ def test_a_step_leaves_the_old_document_alone() -> None:
 
 def test_the_head_needs_no_step() -> None:
     assert migrate({"version": HEAD, "x": 1}) == {"version": HEAD, "x": 1}
+
+
+def golden(version: int) -> Document:
+    text = (GOLDEN / f"version-{version}.tray.json").read_text(encoding="utf-8")
+    document: Document = json.loads(text)
+    return document
+
+
+@pytest.mark.parametrize("version", sorted(DIGESTS))
+def test_a_golden_file_has_no_key_of_a_later_version_but_every_one_of_its_own(version: int) -> None:
+    assert later_keys(golden(version)) == []
+    said = {fault.at.split("/")[-1] for fault in later_keys({**golden(version), "version": 0})}
+    brought = {path[-1] for path in LATER_KEYS.get(version, ())}
+    # A golden file stands alone: rules files have golden files of their own.
+    assert said >= brought - {"rule_files"}
+
+
+def test_a_key_of_version_2_is_none_of_version_1() -> None:
+    faults = later_keys({**golden(2), "version": 1, "rule_files": []})
+    assert {fault.at.removeprefix("/coupons/3/callout") for fault in faults} >= {
+        "/rule_files", "/coupons/3/conditions", "/upright_size", "/intermittent", "/side",
+        "/all_around", "/site", "/built_out", "/tail", "/coupons/4/callout/intermittent",
+    }  # fmt: skip
+    assert {(fault.code, fault.right) for fault in faults} == {("later-key", '"version": 2')}
+    with pytest.raises(TrayError) as caught:
+        read_tray({**golden(2), "version": 1})
+    assert {fault.code for fault in caught.value.faults} == {"later-key"}
 
 
 def test_older_and_newer_are_told_apart() -> None:
