@@ -7,11 +7,11 @@ from the base toe to the upright toe, as a profile scanner gives it. Nothing is 
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from typing import Final
 
 from geometry.curves import Curve, Segment, Vec, arc_by_sagitta
-from geometry.faults import Fault
+from geometry.faults import Fault, GeometryError, number_faults
 from geometry.joint import MEMBERS, Joint, Member
 from geometry.tolerances import SMALLEST, TRACE_END
 
@@ -118,12 +118,22 @@ class Bead:
         The first and last point are projected onto their members and give the legs; a point that
         repeats the one before it adds nothing and is left out.
 
+        Raises
+        ------
+        GeometryError
+            If a value is no finite number, or the joint is none.
+
         Examples
         --------
         >>> bead = Bead.traced(((6.0, 0.01), (3.2, 3.2), (0.0, 6.5)), Joint())
         >>> bead.leg_base, bead.leg_upright, bead.trace[0]
         (6.0, 6.5, (6.0, 0.0))
         """
+        unsound = number_faults("/joint", asdict(joint), "mm or degrees") or joint.faults()
+        for index, point in enumerate(points):
+            unsound += number_faults(f"/bead/trace/{index}", dict(enumerate(point)))
+        if unsound:
+            raise GeometryError(unsound)
         distinct = tuple(p for i, p in enumerate(points) if i == 0 or p != points[i - 1])
         along = joint.direction("upright")
         leg_base = distinct[0][0] if distinct else 0.0

@@ -80,6 +80,10 @@ class Body:
         # A NaN vertex makes shapely's distance 0.0, a false contact: refuse it here, once.
         if not np.isfinite(points).all():
             raise GeometryError([self._fault("not-finite", "has a value that is no number", "mm")])
+        for piece in self.pieces:
+            if not piece.curve.length > 0.0:
+                text = f"has a piece of no length, {piece.name!r}, at {piece.curve.start}"
+                raise GeometryError([self._fault("empty-piece", text, "distinct points")])
         for before, after in zip(self.pieces, self.pieces[1:] + self.pieces[:1], strict=True):
             if math.dist(before.curve.end, after.curve.start) > 1e-9:
                 raise GeometryError(

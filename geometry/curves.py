@@ -8,11 +8,13 @@ one that turns right is hollow.
 from __future__ import annotations
 
 import math
+from collections.abc import Mapping
 from dataclasses import dataclass
 
 import numpy as np
 from numpy.typing import NDArray
 
+from geometry.faults import Fault, GeometryError, number_faults
 from geometry.tolerances import FLATTENING
 
 __all__ = ["Arc", "Curve", "Segment", "Vec", "arc_by_radius", "arc_by_sagitta"]
@@ -24,6 +26,8 @@ Vec = tuple[float, float]
 @dataclass(frozen=True, slots=True)
 class Segment:
     """The straight line from `start` to `end` (mm).
+
+    One of no length has no direction: asked for it, it raises `GeometryError`.
 
     Examples
     --------
@@ -43,6 +47,13 @@ class Segment:
     def start_direction(self) -> Vec:
         """Unit vector along the curve at its start."""
         length = self.length
+        if not 0.0 < length < math.inf:
+            raise _refused(
+                "/end",
+                "no-direction",
+                f"the line from {self.start} to {self.end} has no direction",
+                "two distinct points",
+            )
         return (
             (self.end[0] - self.start[0]) / length,
             (self.end[1] - self.start[1]) / length,
@@ -172,6 +183,22 @@ class Arc:
 Curve = Segment | Arc
 
 
+def _refused(at: str, code: str, text: str, right: str) -> GeometryError:
+    return GeometryError([Fault(at, code, text, right)])
+
+
+def _check(start: Vec, end: Vec, values: Mapping[str, float]) -> None:
+    """Refuse what is no number, before it spreads."""
+    found = number_faults("/start", dict(zip("xy", start, strict=True)))
+    found += number_faults("/end", dict(zip("xy", end, strict=True)))
+    found += number_faults("", values)
+    if not found and start == end:
+        text = f"both ends lie at ({start[0]:g}, {start[1]:g})"
+        found.append(Fault("/end", "no-direction", text, "two distinct end points"))
+    if found:
+        raise GeometryError(found)
+
+
 def _mirror(point: Vec) -> Vec:
     return (point[0], -point[1])
 
@@ -189,8 +216,8 @@ def arc_by_sagitta(start: Vec, end: Vec, sagitta: float) -> Curve:
 
     Raises
     ------
-    ValueError
-        If the end points coincide.
+    GeometryError
+        If the end points coincide, or a value is no finite number.
 
     Examples
     --------
@@ -198,9 +225,8 @@ def arc_by_sagitta(start: Vec, end: Vec, sagitta: float) -> Curve:
     >>> half.radius, round(half.sweep / math.pi, 9), tuple(round(v, 9) for v in half.centre)
     (1.0, 1.0, (0.0, 0.0))
     """
+    _check(start, end, {"sagitta": sagitta})
     chord = math.dist(start, end)
-    if chord == 0.0:
-        raise ValueError("an arc needs two distinct end points")
     half = chord / 2.0
     # A flatter arc's radius is so long that its last digit is longer than its sagitta.
     if abs(sagitta) < 1e-6:
@@ -222,8 +248,8 @@ def arc_by_radius(start: Vec, end: Vec, radius: float, *, convex: bool) -> Curve
 
     Raises
     ------
-    ValueError
-        If the points are farther apart than two radii, or coincide.
+    GeometryError
+        If the points are farther apart than two radii, or coincide; if a value is no finite number.
 
     Examples
     --------
@@ -231,8 +257,10 @@ def arc_by_radius(start: Vec, end: Vec, radius: float, *, convex: bool) -> Curve
     >>> [round(v / 8.0, 4) for v in arc.centre]
     [0.3106, -0.1591]
     """
+    _check(start, end, {"radius": radius})
     half = math.dist(start, end) / 2.0
     if half > radius:
-        raise ValueError(f"points {2 * half:g} mm apart lie on no circle of radius {radius:g} mm")
+        text = f"points {2 * half:g} mm apart lie on no circle of radius {radius:g} mm"
+        raise _refused("/radius", "radius-short", text, f"{half:g} mm or more")
     sagitta = radius - math.sqrt(radius * radius - half * half)
     return arc_by_sagitta(start, end, sagitta if convex else -sagitta)

@@ -6,10 +6,12 @@ there and what would be right. All faults of a section are found before any is r
 
 from __future__ import annotations
 
+import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field
+from numbers import Real
 
-__all__ = ["Fault", "GeometryError"]
+__all__ = ["Fault", "GeometryError", "number_faults"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -42,7 +44,8 @@ class Fault:
     params: Mapping[str, float | str] = field(default_factory=dict)
 
     def __str__(self) -> str:
-        return f"{self.at}: {self.text}; right would be: {self.right}"
+        said = f"{self.text}; right would be: {self.right}"
+        return f"{self.at}: {said}" if self.at else said
 
 
 class GeometryError(ValueError):
@@ -58,3 +61,36 @@ class GeometryError(ValueError):
     def __init__(self, faults: list[Fault] | tuple[Fault, ...]) -> None:
         self.faults: tuple[Fault, ...] = tuple(faults)
         super().__init__("; ".join(str(fault) for fault in self.faults))
+
+
+def number_faults(
+    at: str, values: Mapping[str, object] | Mapping[int, object], right: str = "mm"
+) -> list[Fault]:
+    """Return a fault for each of `values` that is no finite number, placed at its key below `at`.
+
+    Examples
+    --------
+    >>> [str(fault) for fault in number_faults("/bead", {"leg_base": 8.0, "crown": float("nan")})]
+    ['/bead/crown: crown is nan, which is no number; right would be: mm']
+    """
+    return [
+        Fault(
+            f"{at}/{key}",
+            "not-finite",
+            f"{key} is {value!r}, which is no number",
+            right,
+            {"key": str(key), "value": repr(value)},
+        )
+        for key, value in values.items()
+        if not _is_number(value)
+    ]
+
+
+def _is_number(value: object) -> bool:
+    if isinstance(value, bool) or not isinstance(value, Real):
+        return False
+    try:
+        return math.isfinite(value)
+    except OverflowError:
+        # A whole number with more digits than any float has.
+        return False

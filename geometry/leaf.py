@@ -15,7 +15,9 @@ from typing import Final, Literal
 
 from geometry.bodies import Body, Piece
 from geometry.curves import Segment, Vec, arc_by_radius
+from geometry.faults import Fault, GeometryError, number_faults
 from geometry.lengths import MM_PER_INCH, inch_fraction, parse_length
+from geometry.tolerances import SMALLEST
 
 __all__ = ["EDGES", "RACKS", "Edge", "Leaf", "RackName", "leaf_of_mark", "rack"]
 
@@ -24,6 +26,9 @@ EDGES: Final[tuple[Edge, Edge]] = ("leg", "throat")
 
 RackName = Literal["metric", "inch", "throat"]
 RACKS: Final[tuple[RackName, ...]] = ("metric", "inch", "throat")
+
+_LARGEST: Final = 1000.0
+"""mm: as long as the longest member."""
 
 _METRIC: Final = (3, 4, 5, 6, 7, 8, 10, 12, 14, 16, 20, 25)
 _SIXTEENTHS: Final = (2, 3, 4, 5, 6, 7, 8, 10, 12, 14, 16)
@@ -43,7 +48,12 @@ class Leaf:
     edge
         The end that faces the joint.
     wear
-        mm by which the tip and the spur have worn back.
+        mm by which the tip and the spur have worn back, at most half the size.
+
+    Raises
+    ------
+    GeometryError
+        If no leaf can have that size, wear or edge.
 
     Examples
     --------
@@ -56,6 +66,18 @@ class Leaf:
     mark: str
     edge: Edge = "leg"
     wear: float = 0.0
+
+    def __post_init__(self) -> None:
+        found = number_faults("/leaf", {"size": self.size, "wear": self.wear})
+        if not found and not SMALLEST <= self.size <= _LARGEST:
+            found.append(_range_fault("size", self.size, SMALLEST, _LARGEST))
+        elif not found and not abs(self.wear) <= self.size / 2.0:
+            found.append(_range_fault("wear", self.wear, -self.size / 2.0, self.size / 2.0))
+        if self.edge not in EDGES:
+            text = f"edge is {self.edge!r}"
+            found.append(Fault("/leaf/edge", "no-such-edge", text, "leg or throat"))
+        if found:
+            raise GeometryError(found)
 
     def swapped(self) -> Leaf:
         """The same leaf by its other end."""
@@ -125,6 +147,16 @@ class Leaf:
 
     def __hash__(self) -> int:
         return hash((self.size, self.mark, self.edge, self.wear))
+
+
+def _range_fault(key: str, value: float, lowest: float, highest: float) -> Fault:
+    return Fault(
+        f"/leaf/{key}",
+        "size-out-of-range",
+        f"{key} is {value:g} mm",
+        f"{lowest:g} to {highest:g} mm",
+        {"key": key, "value": value, "lowest": lowest, "highest": highest},
+    )
 
 
 def _leg_body(leaf: Leaf) -> Body:

@@ -6,18 +6,29 @@ import math
 from dataclasses import dataclass, replace
 
 from geometry.curves import Vec
+from geometry.faults import Fault, GeometryError, number_faults
 
 __all__ = ["Pose", "wrap_degrees"]
+
+_FARTHEST = 1e6
+"""mm."""
 
 
 def wrap_degrees(angle: float) -> float:
     """Return `angle` (degrees) in (-180, 180].
+
+    Raises
+    ------
+    GeometryError
+        If it is no finite number.
 
     Examples
     --------
     >>> wrap_degrees(270.0), wrap_degrees(-180.0), wrap_degrees(90.0)
     (-90.0, 180.0, 90.0)
     """
+    if not math.isfinite(angle):
+        raise GeometryError(number_faults("", {"angle": angle}, "degrees"))
     wrapped = math.fmod(angle, 360.0)
     if wrapped > 180.0:
         return wrapped - 360.0
@@ -37,6 +48,11 @@ class Pose:
     turned
         Whether the leaf is turned over: the blade lies on the other side of the long edge.
 
+    Raises
+    ------
+    GeometryError
+        If a value is no finite number, or the place is more than a kilometre off.
+
     Examples
     --------
     >>> Pose(1.0, 2.0, 90.0).to_section((3.0, 0.0))
@@ -49,6 +65,19 @@ class Pose:
     y: float
     angle: float = 0.0
     turned: bool = False
+
+    def __post_init__(self) -> None:
+        # This runs at every step of a drag; no comparison holds for what is no number.
+        if not (abs(self.x) <= _FARTHEST >= abs(self.y) and math.isfinite(self.angle)):
+            raise GeometryError(self._faults())
+
+    def _faults(self) -> list[Fault]:
+        values = {"x": self.x, "y": self.y, "angle": self.angle}
+        found = number_faults("/pose", values, "mm and degrees")
+        if not found:
+            text, right = f"({self.x:g}, {self.y:g}) is no place", f"within {_FARTHEST:g} mm"
+            found.append(Fault("/pose", "pose-far", text, right, {"x": self.x, "y": self.y}))
+        return found
 
     @property
     def radians(self) -> float:

@@ -19,6 +19,7 @@ from numpy.typing import NDArray
 from shapely.geometry import LineString, MultiLineString, Point, Polygon
 
 from geometry.curves import Vec
+from geometry.faults import Fault, GeometryError
 from geometry.joint import Member, other_member
 from geometry.leaf import Leaf
 from geometry.pose import Pose
@@ -82,8 +83,8 @@ def read(section: Section, leaf: Leaf, pose: Pose, eye_limit: float = EYE_LIMIT)
 
     Raises
     ------
-    ValueError
-        If the pose or the eye limit is no finite number, or the limit is not above zero.
+    GeometryError
+        If the eye limit is no finite number above zero.
 
     Examples
     --------
@@ -98,10 +99,9 @@ def read(section: Section, leaf: Leaf, pose: Pose, eye_limit: float = EYE_LIMIT)
     >>> read(section, leaf, Pose(0.0, 0.0, 90.0, turned=True)).state
     'touch'
     """
-    if not all(math.isfinite(value) for value in (pose.x, pose.y, pose.angle)):
-        raise ValueError(f"{pose} is no place; right would be finite mm and degrees")
     if not (math.isfinite(eye_limit) and eye_limit > 0.0):
-        raise ValueError(f"an eye limit of {eye_limit} mm; right would be a length above 0 mm")
+        text = f"an eye limit of {eye_limit} mm"
+        raise GeometryError([Fault("/eye_limit", "eye-limit", text, "a length above 0 mm")])
     lie = _Lie(section, leaf, pose, eye_limit + _ROUNDING)
     return _read_leg(lie) if leaf.edge == "leg" else _read_throat(lie)
 

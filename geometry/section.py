@@ -8,7 +8,7 @@ files use, so that a reading can name what is in the way.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import asdict, dataclass, replace
 from functools import cached_property
 from typing import Final
 
@@ -18,7 +18,7 @@ from shapely.geometry import MultiLineString
 from geometry.bead import LIP_RATIO, Bead, Spatter
 from geometry.bodies import Body, Piece
 from geometry.curves import Curve, Segment, Vec, arc_by_sagitta
-from geometry.faults import Fault, GeometryError
+from geometry.faults import Fault, GeometryError, number_faults
 from geometry.joint import MEMBERS, Joint, Member
 
 __all__ = ["BACK_LENGTH", "WELD_PIECES", "Section"]
@@ -68,7 +68,7 @@ class Section:
         geometry.faults.GeometryError: /joint/angle: the joint opens 20 degrees; right would be: \
 60 to 135 degrees
         """
-        found = joint.faults()
+        found = _number_faults(joint, bead, spatter) or joint.faults()
         if not found:
             found = _plate_faults(joint) + bead.faults(joint)
         if not found:
@@ -296,6 +296,26 @@ class Section:
 
 def _backwards(pieces: list[Piece]) -> list[Piece]:
     return [Piece(piece.name, piece.curve.reversed()) for piece in reversed(pieces)]
+
+
+def _number_faults(joint: Joint, bead: Bead, spatter: tuple[Spatter, ...]) -> list[Fault]:
+    """What is no number at all: looked at first, since no comparison holds for it."""
+    found = number_faults("/joint", asdict(joint), "mm or degrees")
+    drawn = {key: getattr(bead, key) for key in ("leg_base", "leg_upright", "crown")}
+    if bead.trace is None:
+        found += number_faults("/bead", drawn)
+    for index, point in enumerate(bead.trace or ()):
+        found += number_faults(f"/bead/trace/{index}", dict(enumerate(point)))
+    for member in MEMBERS:
+        groove, lip = bead.undercut(member), bead.overlap(member)
+        found += number_faults(f"/bead/undercut_{member}", asdict(groove) if groove else {})
+        found += number_faults(f"/bead/overlap_{member}", asdict(lip) if lip else {})
+    for index, drop in enumerate(spatter):
+        found += number_faults(f"/spatter/{index}", {"at": drop.at, "height": drop.height})
+        if drop.on not in MEMBERS:
+            text = f"spatter is on {drop.on!r}"
+            found.append(Fault(f"/spatter/{index}/on", "no-such-member", text, "base or upright"))
+    return found
 
 
 def _plate_faults(joint: Joint) -> list[Fault]:

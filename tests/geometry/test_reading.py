@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 
 from geometry.bead import Bead, Overlap, Spatter, Undercut
 from geometry.curves import Arc
+from geometry.faults import GeometryError
 from geometry.joint import Joint
 from geometry.leaf import Leaf, rack
 from geometry.pose import Pose
@@ -191,14 +192,13 @@ def test_a_pose_inside_the_base_is_no_seat() -> None:
 @pytest.mark.parametrize("value", [math.nan, math.inf, -math.inf])
 def test_a_pose_that_is_none_is_refused(key: str, value: float) -> None:
     stated = {"x": 0.0, "y": 0.0, "angle": 0.0, key: value}
-    pose = Pose(stated["x"], stated["y"], stated["angle"])
-    with pytest.raises(ValueError, match="is no place"):
-        read(bead(8.0, 8.0), EIGHT, pose)
+    with pytest.raises(GeometryError, match=f"^/pose/{key}: "):
+        Pose(stated["x"], stated["y"], stated["angle"])
 
 
 @pytest.mark.parametrize("limit", [0.0, -0.1, math.nan, math.inf])
 def test_an_eye_limit_that_is_none_is_refused(limit: float) -> None:
-    with pytest.raises(ValueError, match="eye limit"):
+    with pytest.raises(GeometryError, match=r"^/eye_limit: an eye limit of"):
         read(bead(8.0, 8.0), EIGHT, HOME, limit)
 
 

@@ -158,8 +158,8 @@ def test_an_upright_has_a_back() -> None:
     ("drop", "fault"),
     [
         (Spatter("base", 14.0, 0.0), ("/spatter/0/height", "size-out-of-range")),
-        (Spatter("base", 14.0, math.nan), ("/spatter/0/height", "size-out-of-range")),
-        (Spatter("base", math.nan, 0.8), ("/spatter/0/at", "spatter-off-member")),
+        (Spatter("base", 14.0, math.nan), ("/spatter/0/height", "not-finite")),
+        (Spatter("base", math.nan, 0.8), ("/spatter/0/at", "not-finite")),
         (Spatter("base", 9.0, 0.8), ("/spatter/0/at", "spatter-off-member")),
         (Spatter("upright", 59.5, 0.8), ("/spatter/0/at", "spatter-off-member")),
     ],

@@ -1,0 +1,219 @@
+"""How many small wrongs in the truth of the program the tests notice.
+
+    python -m tests.measure.mutants                  # 600 mutants of everything that judges
+    python -m tests.measure.mutants reading          # all of that number from this module
+    python -m tests.measure.mutants --count 50 --seed 2
+
+Mutants of rules, judging, readings and measures are drawn by a seed, and each is run against the
+tests of its module in a process of its own, which stops at the first failure. A mutant is killed
+by a failing test, by a module that no longer loads, or by a hang (more than five times the
+processor time that the sound module takes). Whatever else happens is survival. Hypothesis tries
+the first thirty of its hundred examples and doesn't shrink, or a mutant would cost minutes; so a
+run notices a little less than the tests do.
+"""
+
+from __future__ import annotations
+
+import argparse
+import importlib
+import importlib.machinery
+import importlib.util
+import os
+import random
+import resource
+import signal
+import sys
+import time
+import traceback
+from collections import Counter
+from collections.abc import Sequence
+from dataclasses import dataclass
+from pathlib import Path
+from types import ModuleType
+from typing import Final
+
+import hypothesis
+import numpy as np  # noqa: F401  Loaded once here, not again in each process.
+import pydantic  # noqa: F401
+import pytest
+import shapely  # noqa: F401
+
+from tests.measure.mutations import Mutant, mutants_of
+
+ROOT: Final = Path(__file__).resolve().parents[2]
+
+_NO_MODULE: Final = 71
+_CRASH: Final = 70
+
+TARGETS: Final[dict[str, tuple[str, ...]]] = {
+    "geometry.measures": (
+        "geometry/measures.py",
+        "tests/references",
+        "tests/geometry/test_measures.py",
+    ),
+    "geometry.reading": (
+        "geometry/reading.py",
+        "tests/references",
+        "tests/geometry/test_reading.py",
+        "tests/geometry/test_reading_obstacles.py",
+        "tests/geometry/test_reading_skewed.py",
+        "tests/geometry/test_reading_throat.py",
+        "tests/geometry/test_gaps.py",
+        "tests/geometry/test_reading_dense.py",
+    ),
+}
+"""The modules that are mutated, each with its tests, the quick ones first."""
+
+
+class _Swap(importlib.machinery.SourceFileLoader):
+    """Loads a mutant in its module's place."""
+
+    def __init__(self, mutant: Mutant, path: str) -> None:
+        super().__init__(mutant.module, path)
+        self._tree = mutant.tree
+
+    def exec_module(self, module: ModuleType) -> None:
+        exec(compile(self._tree, self.path, "exec"), module.__dict__)
+
+
+class _Finder:
+    """Finds the mutant before anything else finds the module."""
+
+    def __init__(self, mutant: Mutant) -> None:
+        self._mutant = mutant
+
+    def find_spec(
+        self, name: str, path: Sequence[str] | None = None, target: ModuleType | None = None
+    ) -> importlib.machinery.ModuleSpec | None:
+        if name != self._mutant.module:
+            return None
+        file = str(_file(name))
+        return importlib.util.spec_from_file_location(name, file, loader=_Swap(self._mutant, file))
+
+
+@dataclass(frozen=True)
+class Outcome:
+    """What became of a mutant: `by` is the end of what pytest said, or how it died."""
+
+    killed: bool
+    by: str
+    seconds: float
+
+
+def _file(module: str) -> Path:
+    return ROOT / (module.replace(".", "/") + ".py")
+
+
+def _run_tests(mutant: Mutant | None, tests: Sequence[str], log: Path) -> int:
+    """Run in a child process: pytest's exit code, with the mutant in its module's place."""
+    out = os.open(log, os.O_WRONLY | os.O_CREAT | os.O_TRUNC)
+    os.dup2(out, 1)
+    os.dup2(out, 2)
+    if mutant is not None:
+        # Loaded before pytest looks for it, since pytest has a way of its own to load modules.
+        sys.meta_path.insert(0, _Finder(mutant))
+        try:
+            importlib.import_module(mutant.module)
+        except Exception:  # noqa: BLE001  Whatever it is, it kills.
+            traceback.print_exc()
+            return _NO_MODULE
+    options = ["-x", "-q", "--tb=line", "-p", "no:cacheprovider", "--hypothesis-profile=mutants"]
+    # Hypothesis was loaded before pytest could look into its assertions, which nobody needs.
+    options.append("-Wignore::pytest.PytestAssertRewriteWarning")
+    return int(pytest.main([*options, *tests]))
+
+
+def run(mutant: Mutant | None, tests: Sequence[str], seconds: float) -> Outcome:
+    """Run the tests on a mutant (or on the sound code) for at most `seconds` of processor time."""
+    log = ROOT / "tests" / "out" / f"mutant-{os.getpid()}.log"
+    log.parent.mkdir(exist_ok=True)
+    began = resource.getrusage(resource.RUSAGE_CHILDREN)
+    child = os.fork()
+    if child == 0:
+        # A limit on processor time, since a busy machine must not count as a hang.
+        resource.setrlimit(resource.RLIMIT_CPU, (int(seconds), int(seconds) + 5))
+        resource.setrlimit(resource.RLIMIT_AS, (4 << 30, 4 << 30))
+        code = _CRASH
+        try:
+            code = _run_tests(mutant, tests, log)
+        except BaseException:  # noqa: BLE001  The child ends here and nowhere else.
+            traceback.print_exc()
+        finally:
+            os._exit(code)
+    _, status = os.waitpid(child, 0)
+    ended = resource.getrusage(resource.RUSAGE_CHILDREN)
+    used = ended.ru_utime + ended.ru_stime - began.ru_utime - began.ru_stime
+    if os.WIFSIGNALED(status):
+        number = os.WTERMSIG(status)
+        hung = number in {signal.SIGXCPU, signal.SIGKILL}
+        return Outcome(hung, f"hung ({signal.Signals(number).name})", used)
+    code = os.WEXITSTATUS(status)
+    text = log.read_text(encoding="utf-8", errors="replace").splitlines()
+    named = [line for line in text if line.startswith(("FAILED", "ERROR"))]
+    if code == _NO_MODULE:
+        return Outcome(True, "doesn't load", used)
+    # 1: a test failed; 2: a test module couldn't be collected.
+    return Outcome(code in {1, 2}, named[0] if named else f"exit {code}", used)
+
+
+def chosen(names: Sequence[str], count: int, seed: int) -> list[Mutant]:
+    """`count` mutants of the named modules, drawn evenly from all that there are."""
+    everything: list[Mutant] = []
+    for name in names:
+        everything += mutants_of(name, _file(name).read_text(encoding="utf-8"))
+    drawn = random.Random(seed).sample(range(len(everything)), min(count, len(everything)))
+    print(f"{len(drawn)} of {len(everything)} mutants, seed {seed}", flush=True)
+    return [everything[index] for index in sorted(drawn)]
+
+
+def measure(names: Sequence[str], count: int, seed: int) -> int:
+    """Run the mutants; print each survivor and the share killed."""
+    limits: dict[str, float] = {}
+    for name in names:
+        sound = run(None, TARGETS[name], 600.0)
+        if sound.by != "exit 0":
+            print(f"{name}: its own tests fail: {sound.by}")
+            return 2
+        limits[name] = 10.0 + 5.0 * sound.seconds
+        print(f"{name}: sound in {sound.seconds:.1f} s of processor time", flush=True)
+    killed, drawn, seconds = Counter[str](), Counter[str](), 0.0
+    for mutant in chosen(names, count, seed):
+        outcome = run(mutant, TARGETS[mutant.module], limits[mutant.module])
+        drawn[mutant.module] += 1
+        killed[mutant.module] += outcome.killed
+        seconds += outcome.seconds
+        word = "killed" if outcome.killed else "SURVIVED"
+        print(f"{word} {mutant} | {outcome.by} | {outcome.seconds:.1f} s", flush=True)
+    for name in names:
+        print(f"{name}: {killed[name]} of {drawn[name]} killed")
+    total = killed.total() / max(1, drawn.total())
+    print(f"all: {killed.total()} of {drawn.total()} killed, {total:.1%}; {seconds:.0f} s")
+    return 0
+
+
+def main() -> int:
+    """Read the command line and measure."""
+    parser = argparse.ArgumentParser(description=(__doc__ or "").partition("\n")[0])
+    parser.add_argument("modules", nargs="*", help="the ends of modules' names; all without")
+    parser.add_argument("--count", type=int, default=600)
+    parser.add_argument("--seed", type=int, default=1)
+    given = parser.parse_args()
+    wanted = given.modules or [""]
+    names = [name for name in TARGETS if any(name.endswith(end) for end in wanted)]
+    os.chdir(ROOT)
+    hypothesis.settings.register_profile(
+        "mutants",
+        deadline=None,
+        derandomize=True,
+        max_examples=30,
+        database=None,
+        phases=(hypothesis.Phase.explicit, hypothesis.Phase.generate),
+    )
+    began = time.monotonic()
+    code = measure(names, given.count, given.seed)
+    print(f"{(time.monotonic() - began) / 60.0:.1f} minutes")
+    return code
+
+
+if __name__ == "__main__":
+    sys.exit(main())
