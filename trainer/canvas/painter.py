@@ -77,6 +77,7 @@ def paint_over(painter: QPainter, scene: Scene, view: View, lens: Lens | None = 
     """Paint what lies over the picture: overlays (labels clear of the loupe), tether, scale bar."""
     if scene.overlays:
         taken = [scale_bar_box(view, scene.unit, scene.theme)] if scene.scale_bar else []
+        taken += scene.covered
         if lens is not None:
             taken.append(lens.box)
         paint_overlays(painter, scene.overlays, view, scene.theme, tuple(taken))

@@ -107,6 +107,8 @@ class Scene:
         Of the grid and the scale bar.
     hover, held
         Whether a hand is over the leaf, or on it.
+    covered
+        What will lie over the picture (left, top, right, bottom; logical px): labels keep clear.
     eye_limit
         mm: the smallest gap that an eye is asked to see.
     capped
@@ -136,6 +138,7 @@ class Scene:
     held: bool = False
     grid: bool = True
     scale_bar: bool = True
+    covered: tuple[tuple[float, float, float, float], ...] = ()
     eye_limit: float = 0.1
     capped: bool = False
     parts: tuple[Part, ...] = ()

@@ -98,10 +98,10 @@ def _paint_title(painter: QPainter, subject: Subject, sheet: Sheet) -> None:
 
 def _paint_corner(painter: QPainter, subject: Subject, corner: Corner, placed: Placed) -> None:
     """Paint one corner from the painter's origin."""
-    scene = scene_of(corner, subject.state, placed.view, subject.unit, subject.theme)
+    scene = scene_of(corner, subject.state, placed, subject.unit, subject.theme)
     card = card_of(corner, subject.unit)
     paint(painter, scene, placed.view)
-    paint_heading(painter, placed.heading, card.heading, subject.theme)
+    paint_heading(painter, placed.heading.topLeft(), card.heading, subject.theme)
     paint_card(painter, placed.card, card, subject.theme)
 
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from typing import Final
 
 from geometry.curves import Arc, Curve, Segment, Vec
 from geometry.lengths import Unit
@@ -12,8 +13,12 @@ from trainer.canvas.scene import Area, Dimension, Line, Mark, Overlay
 from trainer.corners.pressing import Corner
 from trainer.corners.state import Drawn
 from trainer.corners.words import length_word
+from trainer.look.tokens import Role
 
 __all__ = ["drawn_over", "face_middle", "nearest_to_root"]
+
+_ONE: Final = 0.05
+"""mm within which two throats are one."""
 
 
 def nearest_to_root(section: Section) -> Vec:
@@ -117,41 +122,35 @@ def _triangle(corner: Corner, unit: Unit) -> list[Overlay]:
 
 
 def _throats(corner: Corner, unit: Unit) -> list[Overlay]:
+    """The three throats, each from the root; those that are one line have one label."""
     section, measures, root = corner.section, corner.measures, (0.0, 0.0)
-    out, near = section.joint.bisector, nearest_to_root(section)
-    effective = measures.effective_throat
-    overlays: list[Overlay] = [
-        Line((root, near), "fault"),
-        Mark(
-            near,
-            "fault",
-            translate("Corners", "actual {length}").format(
-                length=length_word(measures.actual_throat, unit)
-            ),
-            shape="disc",
-        ),
-    ]
-    foot = _theoretical_foot(section, measures.theoretical_throat)
-    overlays += [
-        Line((root, foot), "shown", dashed=True),
-        Mark(
-            foot,
+    out, effective = section.joint.bisector, measures.effective_throat
+    throats: list[tuple[str, Vec, Role]] = [
+        (translate("Corners", "actual"), nearest_to_root(section), "fault"),
+        (
+            translate("Corners", "theoretical"),
+            _theoretical_foot(section, measures.theoretical_throat),
             "shown",
-            translate("Corners", "theoretical {length}").format(
-                length=length_word(measures.theoretical_throat, unit)
-            ),
-            shape="square",
         ),
-    ]
-    at = (out[0] * effective, out[1] * effective)
-    overlays += [
-        Line((root, at), "truth"),
-        Mark(
-            at,
+        (
+            translate("Corners", "effective"),
+            (out[0] * effective, out[1] * effective),
             "truth",
-            translate("Corners", "effective {length}").format(length=length_word(effective, unit)),
         ),
     ]
+    overlays: list[Overlay] = []
+    while throats:
+        _, foot, role = throats[0]
+        same = [throat for throat in throats if math.dist(throat[1], foot) < _ONE]
+        throats = [throat for throat in throats if throat not in same]
+        label = translate("Corners", "{which} {length}").format(
+            which=translate("Corners", " = ").join(name for name, _, _ in same),
+            length=length_word(math.hypot(*foot), unit),
+        )
+        overlays += [
+            Line((root, foot), role, dashed=role == "shown"),
+            Mark(foot, role, label, shape="disc"),
+        ]
     return overlays
 
 

@@ -5,14 +5,14 @@ from __future__ import annotations
 import math
 from typing import Final
 
-from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
-from PySide6.QtGui import QPainter, QPaintEvent, QPixmap
+from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtGui import QEnterEvent, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QWidget
 
 from geometry.curves import Vec
 from geometry.lengths import Unit
 from trainer.canvas.canvas import Canvas
-from trainer.corners.card import Card, card_of, heading_size, paint_card, paint_heading
+from trainer.corners.card import Card, card_of, paint_card, paint_heading
 from trainer.corners.drawing import face_middle
 from trainer.corners.handles import Handle
 from trainer.corners.placing import Placed, scene_of
@@ -118,6 +118,7 @@ class Pane(QWidget):
         self._corner: Corner | None = None
         self._grab: tuple[float, float] | None = None
         self._turn = 0.0
+        self._quiet, self._pointed = False, False
         self.setMinimumSize(_LEAST)
         for handle in self.handles.values():
             handle.raise_()
@@ -134,6 +135,34 @@ class Pane(QWidget):
         """Whether something of it is being dragged."""
         return self._grab is not None or any(handle.held for handle in self.handles.values())
 
+    @property
+    def heading_right(self) -> int:
+        """Where the heading ends, logical px."""
+        return self._heading.geometry().right()
+
+    def set_quiet(self, quiet: bool) -> None:
+        """Show handles only under a pointer, where the picture has other things to say."""
+        self._quiet = quiet
+        self._show_handles()
+
+    def _show_handles(self) -> None:
+        wanted = not self._quiet or self.held or self._pointed
+        for handle in self.handles.values():
+            if handle.isHidden() == wanted and not handle.hasFocus():
+                handle.setVisible(wanted)
+
+    def enterEvent(self, event: QEnterEvent) -> None:
+        """A pointer has come: there is something to take hold of."""
+        super().enterEvent(event)
+        self._pointed = True
+        self._show_handles()
+
+    def leaveEvent(self, event: QEvent) -> None:
+        """And has gone."""
+        super().leaveEvent(event)
+        self._pointed = False
+        self._show_handles()
+
     def resize_to(self, rect: QRectF) -> None:
         """Take a place; the canvas fills it at once."""
         self.setGeometry(rect.toRect())
@@ -146,10 +175,8 @@ class Pane(QWidget):
         self._corner = corner
         card = card_of(corner, unit)
         self.canvas.set_view(placed.view)
-        self.canvas.set_scene(scene_of(corner, state, placed.view, unit, theme))
-        chip = QRectF(placed.heading, heading_size(card.heading, theme)).adjusted(
-            -0.5, -0.5, 1.5, 1.5
-        )
+        self.canvas.set_scene(scene_of(corner, state, placed, unit, theme))
+        chip = placed.heading.adjusted(-0.5, -0.5, 1.5, 1.5)
         self._heading.show_words(card, theme, chip.adjusted(-0.5, -0.5, 1.5, 1.5), is_card=False)
         self._card.show_words(card, theme, placed.card, is_card=True)
         self._place_handles(corner, state, placed, unit, theme)

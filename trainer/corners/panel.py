@@ -9,7 +9,6 @@ from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import (
     QCheckBox,
     QFrame,
-    QGridLayout,
     QHBoxLayout,
     QLabel,
     QMenu,
@@ -26,9 +25,6 @@ from trainer.corners.state import KNOBS, Corners, Drawn
 from trainer.corners.words import drawn_word
 
 __all__ = ["CaptionBar", "Panel"]
-
-_NARROW: Final = 1180
-"""Logical px of width below which the knobs stand in two rows."""
 
 _DRAWN: Final[tuple[Drawn, ...]] = ("legs", "triangle", "throats")
 
@@ -61,11 +57,11 @@ class Panel(QFrame):
         column.setSpacing(6)
         self.knobs = {knob: KnobRow(knob) for knob in KNOBS}
         self.leaf = LeafRow()
-        self._grid = QGridLayout()
-        self._grid.setHorizontalSpacing(22)
-        self._grid.setVerticalSpacing(6)
-        self._columns = 0
-        column.addLayout(self._grid)
+        knobs = QHBoxLayout()
+        knobs.setSpacing(14)
+        for row in (*self.knobs.values(), self.leaf):
+            knobs.addWidget(row, 1)
+        column.addLayout(knobs)
         column.addLayout(self._buttons())
         for row in self.knobs.values():
             row.turned.connect(self.turned)
@@ -73,19 +69,6 @@ class Panel(QFrame):
             row.refused.connect(self.refused)
         self.leaf.picked.connect(self.picked)
         self.leaf.rack_asked.connect(self.rack_asked)
-        self.arrange(1280)
-
-    def arrange(self, wide: int) -> None:
-        """Put the knobs in one row, or in two where the window is narrow."""
-        columns = 3 if wide < _NARROW else 6
-        if columns == self._columns:
-            return
-        self._columns = columns
-        rows: list[QWidget] = [*self.knobs.values(), self.leaf]
-        for index, row in enumerate(rows):
-            self._grid.addWidget(row, index // columns, index % columns)
-        for column in range(6):
-            self._grid.setColumnStretch(column, 1 if column < columns else 0)
 
     def _buttons(self) -> QHBoxLayout:
         row = QHBoxLayout()
@@ -94,7 +77,7 @@ class Panel(QFrame):
         self.equal.clicked.connect(lambda: self.asked.emit("equal"))
         row.addWidget(self.equal)
         row.addSpacing(8)
-        self.over = self._button(row, self.tr("Turn leaf over"), "over", self.tr("T"))
+        self.over = self._button(row, self.tr("Turn over"), "over", self.tr("T"))
         row.addSpacing(8)
         draw = QLabel(self.tr("Draw"))
         draw.setProperty("tone", "quiet")
@@ -106,10 +89,10 @@ class Panel(QFrame):
             self.drawn[drawn] = button
         row.addStretch(1)
         self.undo = self._button(row, self.tr("Undo"), "undo", "Ctrl+Z")
-        self.again = self._button(row, self.tr("Start again"), "again", "Home")
+        self.again = self._button(row, self.tr("Reset"), "again", "Home")
         row.addSpacing(8)
         self.copy = self._button(row, self.tr("Copy"), "copy", "Ctrl+C")
-        self.save = self._button(row, self.tr("Save picture"), "", "Ctrl+S")
+        self.save = self._button(row, self.tr("Save"), "", "Ctrl+S")
         self.save.setMenu(self._save_menu())
         row.addSpacing(8)
         self.full = self._button(row, self.tr("Full screen"), "full", "F11")

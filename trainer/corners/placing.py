@@ -14,7 +14,7 @@ from geometry.lengths import Unit
 from geometry.reading import State
 from trainer.canvas.scene import Line, Overlay, Scene
 from trainer.canvas.view import LARGEST_SCALE, Box, View
-from trainer.corners.card import Card, card_size
+from trainer.corners.card import Card, card_size, heading_size
 from trainer.corners.drawing import drawn_over
 from trainer.corners.pressing import Corner
 from trainer.corners.state import Corners
@@ -25,11 +25,19 @@ __all__ = ["Placed", "box_of", "needed_reach", "place", "scene_of"]
 
 @dataclass(frozen=True, slots=True)
 class Placed:
-    """Upper left of the heading, the card's rectangle, and the view of the section."""
+    """Rectangles of the heading and of the card, and the view of the section."""
 
-    heading: QPointF
+    heading: QRectF
     card: QRectF
     view: View
+
+    @property
+    def covered(self) -> tuple[Box, ...]:
+        """What lies over the picture, logical px."""
+        return tuple(
+            (rect.left(), rect.top(), rect.right(), rect.bottom())
+            for rect in (self.heading, self.card)
+        )
 
 
 def needed_reach(state: Corners) -> float:
@@ -78,7 +86,8 @@ def place(
     for card in cards:
         needed = card_size(card, theme, beside)
         rect = QRectF(wide - margin - beside, high - margin - needed, beside, needed)
-        placed.append(Placed(QPointF(margin, margin), rect, view))
+        heading = QRectF(QPointF(margin, margin), heading_size(card.heading, theme))
+        placed.append(Placed(heading, rect, view))
     return tuple(placed)
 
 
@@ -103,15 +112,13 @@ _ROLES: dict[State, Role] = {
 }
 
 
-def scene_of(
-    corner: Corner, state: Corners, view: View, unit: Unit, theme: Theme, *, hover: bool = False
-) -> Scene:
+def scene_of(corner: Corner, state: Corners, placed: Placed, unit: Unit, theme: Theme) -> Scene:
     """Return what is painted of a corner: its leaf at rest, a ring where it reads, drawings."""
     false = corner.verdict.trust in ("false comfort", "false alarm")
     role: Role = "fault" if false else _ROLES[corner.reading.state]
     overlays: tuple[Overlay, ...] = (
         *drawn_over(corner, state.drawn, unit),
-        _ring(corner, 1.35 * theme.text_size("body") / view.scale, role),
+        _ring(corner, 1.35 * theme.text_size("body") / placed.view.scale, role),
     )
     return Scene(
         section=corner.section,
@@ -122,7 +129,7 @@ def scene_of(
         unit=unit,
         grid=False,
         scale_bar=False,
-        hover=hover,
+        covered=placed.covered if state.drawn else (),
     )
 
 

@@ -101,7 +101,7 @@ class CornersScreen(QWidget):
         column.addWidget(self.bar)
         column.addWidget(self.panel)
         self.bar.hide()
-        self.saying = Whisper(self.stage)
+        self.saying = Whisper(self.stage.panes[0])
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(self.tr("Four corners"))
 
@@ -285,6 +285,7 @@ class CornersScreen(QWidget):
         """Repaint every view from the state."""
         controller = self.controller
         self.talker.reduced_motion = self.window_frame.theme.reduced_motion
+        self.stage.quiet = self.talker.on or bool(controller.shown.drawn)
         self.stage.show_corners(controller.corners, controller.shown, self.unit, self._type())
         self.panel.show_state(
             controller.state, self.unit, can_undo=controller.can_undo, talking=self.talker.on
@@ -294,9 +295,8 @@ class CornersScreen(QWidget):
         self._tell.start()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Arrange the knobs for the width, the type for the height."""
+        """Set the type for the height."""
         super().resizeEvent(event)
-        self.panel.arrange(self.width())
         QTimer.singleShot(0, self, self.show_state)
 
     def _show_talk(self) -> None:

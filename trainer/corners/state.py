@@ -49,8 +49,11 @@ RANGES: Final[dict[Knob, tuple[float, float]]] = {
 }
 """The range of each knob, mm or degrees; a face may allow less of a crown."""
 
-PLATE: Final = 100.0
-"""mm: length of the plates. The largest leaf's edge still lies on them whole."""
+PLATE: Final = 300.0
+"""mm: length of the plates. The largest leaf's edge lies on them whole, and no end is seen."""
+
+THICKNESS: Final = 40.0
+"""mm: of the plates, so that neither back nor underside is seen beside the smallest bead."""
 
 _INSIDE: Final = 0.02
 """mm by which a crown keeps from the limit where its face would enter a member."""
@@ -104,7 +107,7 @@ class Corners:
     @property
     def joint(self) -> Joint:
         """The members of all four."""
-        return Joint(angle=self.angle, base_length=PLATE, upright_length=PLATE)
+        return _joint(self.angle)
 
     def leaf(self, edge: Literal["leg", "throat"]) -> Leaf:
         """The leaf by one of its edges; the same object whenever it is asked for."""
@@ -142,6 +145,16 @@ class Change:
     limit: Limit | None = None
 
 
+def _joint(angle: float) -> Joint:
+    return Joint(
+        angle=angle,
+        base_thickness=THICKNESS,
+        upright_thickness=THICKNESS,
+        base_length=PLATE,
+        upright_length=PLATE,
+    )
+
+
 @lru_cache(maxsize=64)
 def _leaf(mark: str, edge: Literal["leg", "throat"]) -> Leaf:
     return leaf_of_mark(mark, edge)
@@ -157,7 +170,7 @@ def crown_range(leg_base: float, leg_upright: float, angle: float) -> tuple[floa
     >>> round(least, 2), round(greatest, 2)
     (-2.32, 13.64)
     """
-    joint = Joint(angle=angle, base_length=PLATE, upright_length=PLATE)
+    joint = _joint(angle)
     # No face has such a crown, so the fault that names the range is always there.
     (fault,) = Bead(leg_base, leg_upright, crown=1e9).faults(joint)
     return float(fault.params["lowest"]) + _INSIDE, float(fault.params["highest"]) - _INSIDE

@@ -1,33 +1,39 @@
-"""A quiet line over the plate at the lower left, where it hides neither leaf nor words."""
+"""A quiet line beside the first heading, where it hides neither card nor bead."""
 
 from __future__ import annotations
 
-from PySide6.QtWidgets import QWidget
-
 from trainer.bench.saying import Saying
+from trainer.corners.pane import Pane
 
 __all__ = ["Whisper"]
 
+_LARGEST = 16777215
+"""Qt's own greatest width."""
+
 
 class Whisper(Saying):
-    """Says in a line or two what was held or done, and goes again."""
+    """Says in a line or two what was held or done, and goes again.
 
-    def __init__(self, over: QWidget) -> None:
-        super().__init__(over)
-        self._beneath = over
-        self.setWordWrap(True)
+    Parameters
+    ----------
+    pane
+        Whose heading it stands beside.
+    """
+
+    def __init__(self, pane: Pane) -> None:
+        super().__init__(pane)
+        self._pane = pane
 
     def say(self, words: str) -> None:
-        """Show `words`, no wider than the room left of a card."""
-        room = max(200, round(0.28 * self._beneath.width()))
-        self.setWordWrap(False)
-        self.setFixedWidth(16777215)
+        """Show `words`, no wider than the picture is beside its heading."""
         self.setMinimumWidth(0)
+        self.setMaximumWidth(_LARGEST)
+        self.setWordWrap(False)
         self.setText(words)
-        wide = min(self.sizeHint().width(), room)
+        room = max(180, self._pane.width() - self._pane.heading_right - 20)
+        self.setFixedWidth(min(self.sizeHint().width(), room))
         self.setWordWrap(True)
-        self.setFixedWidth(wide)
         super().say(words)
 
     def _place(self) -> None:
-        self.move(10, max(0, self._beneath.height() - self.height() - 10))
+        self.move(self._pane.heading_right + 8, 8)

@@ -97,12 +97,12 @@ _SENTENCES: Final[Mapping[str, str]] = {
     ),
     "leg-daylight-skewed": QT_TRANSLATE_NOOP(
         "Corners",
-        "At {angle} the tip sees only {square} of a {leg} leg, so it shows daylight on a weld of "
+        "At {angle} the tip sees only {square} of the {leg} leg, so it shows daylight on a weld of "
         "full size.",
     ),
     "leg-daylight-skewed-short": QT_TRANSLATE_NOOP(
         "Corners",
-        "At {angle} the tip sees only {square} of a {leg} leg; the size is {size}, and the gap "
+        "At {angle} the tip sees only {square} of the {leg} leg; the size is {size}, and the gap "
         "tells neither.",
     ),
     "leg-leaning": QT_TRANSLATE_NOOP(
