@@ -20,6 +20,7 @@ from exercises.attempt import load_attempts
 from exercises.coupon import Coupon
 from exercises.file_faults import FileError, TrayFault
 from exercises.grading import MARKS, Grade, grade
+from exercises.rule_files import SUFFIX, check_rules, rules_schema
 from exercises.tray import Tray, check_tray, load_tray, tray_schema
 from geometry.joint import MEMBERS
 from geometry.leaf import EDGES, leaf_of_mark
@@ -154,8 +155,12 @@ def _parser() -> argparse.ArgumentParser:
     parser.set_defaults(command=None)
     commands = parser.add_subparsers(title="commands", metavar="COMMAND", prog=PROGRAM)
 
-    check = commands.add_parser("check", help="say what is wrong with trays, one line a fault")
-    check.add_argument("trays", nargs="+", metavar="TRAY")
+    check = commands.add_parser(
+        "check", help="say what is wrong with trays or rules files, one line a fault"
+    )
+    check.add_argument(
+        "trays", nargs="+", metavar="TRAY", help=f"a tray, or rules: a name that ends {SUFFIX}"
+    )
     check.set_defaults(command=_check)
 
     measures = commands.add_parser("measure", help="print the true measures of coupons")
@@ -187,17 +192,22 @@ def _parser() -> argparse.ArgumentParser:
     grades.set_defaults(command=_grade)
 
     schema = commands.add_parser("schema", help="print the JSON Schema of a tray")
+    schema.add_argument("--rules", action="store_true", help="of a rules file instead")
     schema.set_defaults(command=_schema)
     return parser
 
 
 def _check(arguments: argparse.Namespace) -> _Outcome:
-    faults = [fault for tray in arguments.trays for fault in check_tray(Path(tray))]
+    faults = [
+        fault
+        for name in arguments.trays
+        for fault in (check_rules if name.endswith(SUFFIX) else check_tray)(Path(name))
+    ]
     return _Outcome(_FAULTY if faults else 0, _lines(faults))
 
 
-def _schema(_: argparse.Namespace) -> _Outcome:
-    return _Outcome(0, _json(tray_schema()))
+def _schema(arguments: argparse.Namespace) -> _Outcome:
+    return _Outcome(0, _json(rules_schema() if arguments.rules else tray_schema()))
 
 
 def _found(tray: Tray, name: str) -> Coupon:

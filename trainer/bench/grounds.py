@@ -139,7 +139,7 @@ def needed_words(check: Check, unit: Unit) -> str:
 def rule_words(state: BenchState) -> str:
     """Which rule set was judged by, and whose it is."""
     return translate("Debrief", "Judged by: {rules} ({source}).").format(
-        rules=words.rules_word(state.coupon.rules),
+        rules=words.rules_word(state.coupon.rule_set),
         source=source_word(state.coupon.rule_set.source),
     )
 

@@ -186,14 +186,14 @@ class JobCard(QFrame):
             words.task_words(coupon.task),
             asked,
             words.joint_words(coupon.section, unit),
-            words.rules_word(coupon.rules),
+            words.rules_word(coupon.rule_set),
         )
         for label, text in zip(self._values, facts, strict=True):
             label.setText(text)
         # Judging is what every coupon asks unless it says otherwise.
         for label in (self._keys[0], self._values[0]):
             label.setVisible(coupon.task != "judge")
-        self.rules.setToolTip(words.rules_lines(coupon.rules))
+        self.rules.setToolTip(words.rules_lines(coupon.rule_set))
         if state.readings != self._shown:
             self._show_readings(state)
         for row in self.rows:

@@ -6,7 +6,6 @@ from collections.abc import Mapping
 from dataclasses import asdict
 from datetime import UTC, datetime
 
-from exercises.rules import RULE_SETS
 from trainer.bench.state import BenchState, attempt_of
 from trainer.records import Entry
 
@@ -30,11 +29,13 @@ def record_of(state: BenchState, zoom: Mapping[str, float | None]) -> Entry:
     """
     if state.grade is None:
         raise ValueError("a call is recorded once it is graded")
-    rules = RULE_SETS[state.coupon.rules]
+    rules = state.coupon.rule_set
+    named = {"id": rules.id, "version": rules.version}
     return Entry(
         coupon=state.coupon.canonical(),
         digest=state.coupon.digest,
-        rules={"id": rules.id, "version": rules.version},
+        # A shop's file can change under the same version: its digest tells.
+        rules={**named, "digest": rules.digest} if rules.digest else named,
         attempt=asdict(attempt_of(state)),
         grade=state.grade.as_dict(),
         handling=state.handling.as_json(),

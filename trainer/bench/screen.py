@@ -24,7 +24,7 @@ from trainer.bench.controller import BenchController
 from trainer.bench.focus_ring import FocusRing
 from trainer.bench.hands import Hands
 from trainer.bench.job_card import JobCard
-from trainer.bench.keys import BenchKeys, key_list
+from trainer.bench.keys import KEYS, BenchKeys
 from trainer.bench.layout import BenchLayout
 from trainer.bench.picture import handling_scene, unit_of
 from trainer.bench.rack import LeafButton
@@ -100,7 +100,7 @@ class BenchScreen(QObject):
         self._listen(window)
         self._keys = BenchKeys(self.do, self)
         bench.installEventFilter(self._keys)
-        window.keys = key_list()
+        window.add_keys(self.tr("Bench"), KEYS.groups)
         self._arrange()
         self._show_course()
         self.show_state()
@@ -246,6 +246,10 @@ class BenchScreen(QObject):
             "zoom out": lambda: canvas.zoom_out(self._work()),
             "fit": canvas.fit,
             "loupe": self._switch_loupe,
+            "look left": lambda: canvas.step_view(-1, 0),
+            "look right": lambda: canvas.step_view(1, 0),
+            "look up": lambda: canvas.step_view(0, 1),
+            "look down": lambda: canvas.step_view(0, -1),
         }
         if name not in looks:
             return False
@@ -300,7 +304,7 @@ class BenchScreen(QObject):
             self.hands.pick(leaf.mark)
 
     def _show_rules(self) -> None:
-        rules = self.controller.state.coupon.rules
+        rules = self.controller.state.coupon.rule_set
         self.window.show_notice(words.rules_word(rules), words.rules_lines(rules))
 
     def _show_rack(self, name: str) -> None:

@@ -11,7 +11,7 @@ from PySide6.QtCore import QLocale
 
 from exercises.attempt import StatedReading
 from exercises.coupon import Coupon
-from exercises.rules import RULE_SETS
+from exercises.rules import RuleSet
 from geometry.contact import Touch
 from geometry.lengths import Unit, format_length, inch_fraction
 from geometry.section import Section
@@ -98,15 +98,15 @@ def joint_words(section: Section, unit: Unit) -> str:
     return f"{kind}, {joint.angle:g}\u00b0, {plates}, {fit}"
 
 
-def rules_word(rules: str) -> str:
-    """A rule set by its id: its title."""
-    return RULE_SETS[rules].title.in_language(language())
+def rules_word(rules: RuleSet) -> str:
+    """A rule set's title."""
+    return rules.title.in_language(language())
 
 
-def rules_lines(rules: str) -> str:
+def rules_lines(rules: RuleSet) -> str:
     """All that a rule set says, a line each."""
     tag = language()
-    return "\n".join(line.in_language(tag) for line in RULE_SETS[rules].lines)
+    return "\n".join(line.in_language(tag) for line in rules.lines)
 
 
 def task_words(task: str) -> str:
