@@ -32,6 +32,12 @@ _MOST_CUTS = 24
 """How often a step is halved before it is given up."""
 _STRIDE = 3
 """Steps from which the way of a longer one is taken."""
+_PACE = 2
+"""Every how many steps a longer one is tried."""
+_LEAP_CUTS = 2
+"""How often a longer one is halved before it is given up."""
+_CRAWL = 1e-5
+"""mm squared: after a step whose square is below this, a longer one leads nowhere."""
 _WORTH = 1e-7
 """mm squared: a step that promises less than this is not worth taking; the body rests."""
 _FARTHEST_BACK = 3.0
@@ -44,6 +50,8 @@ _HIGHEST_LIFT = 0.5
 """mm: how far at most a way is raised over what it would graze."""
 _HIGHEST_HOP = 0.03
 """mm: roughness that a way may lead over, rather than along each of its flanks."""
+_LEAST_LIFT = 0.5
+"""How much apart a shift of a millimetre takes the pair that it takes apart least, as reckoned."""
 _MOST_STEPS = 2000
 
 
@@ -141,11 +149,18 @@ class Descent:
 
         Facet by facet a body would crawl over a scanned face; its crawl shows where it goes.
         """
-        if len(trail) < 2 * _STRIDE or len(trail) % _STRIDE:
+        if len(trail) < _STRIDE or (len(trail) - _STRIDE) % _PACE:
             return None
-        now, then = trail[-1], trail[-1 - _STRIDE]
-        step = (3.0 * (now[0] - then[0]), 3.0 * (now[1] - then[1]), 3.0 * (now[2] - then[2]))
-        return self._take(band, at, step, allowed, cuts=2)
+        if _square(_less(trail[-1], trail[-2])) < _CRAWL:
+            return None
+        way = _less(trail[-1], trail[max(0, len(trail) - 1 - _STRIDE)])
+        lack = self._lack(at.spot)
+        # As far along it as the hand would have it.
+        share = (lack[0] * way[0] + lack[1] * way[1] + lack[2] * way[2]) / max(_square(way), _STILL)
+        if share < 1.0:
+            return None
+        step = (share * way[0], share * way[1], share * way[2])
+        return self._take(band, at, step, allowed, cuts=_LEAP_CUTS)
 
     def _go(self, band: Near, at: At, allowed: float) -> _Taken | None:
         """The first step that pays, or a way past a line's end; None at rest."""
@@ -286,16 +301,19 @@ class Descent:
         length = self._length(step)
         share = min(1.0, min(room, allowed) / length) if length else 1.0
         cost = _square(self._lack(at.spot))
+
+        def pays(end: At) -> bool:
+            return cost - _square(self._lack(end.spot)) > 0.2 * _WORTH
+
         for _ in range(cuts):
             part = (step[0] * share, step[1] * share, step[2] * share)
             end = self._restored(band.pairs, at, self._moved(at.spot, part))
             if end is not None and travel(band.middle, end.spot, self._reach) <= band.width:
-                saved = cost - _square(self._lack(end.spot))
-                way = self._way(band.pairs, at, end) if saved > 0.2 * _WORTH else []
-                if way:
-                    # After a step that went as far as it might, look farther.
-                    farther = max(_FIRST_STEP, 2.0 * share * length)
-                    return _Taken(way, end, min(_LONGEST_STEP, farther))
+                way = self._way(band, at, end) if pays(end) else None
+                if way is not None and pays(way[1]):
+                    # After a step that went straight as far as it might, look farther.
+                    farther = 2.0 * share * length if len(way[0]) == 1 else 0.0
+                    return _Taken(*way, min(_LONGEST_STEP, max(_FIRST_STEP, farther)))
             share *= 0.5
             if share * length < _SHORTEST_STEP:
                 break
@@ -365,33 +383,56 @@ class Descent:
         low = np.flatnonzero(facing & (end.gap < 0.5 * CLEARANCE)).tolist()
         return all(_round_the_corner(pairs, end, index, facing) for index in low)
 
-    def _way(self, pairs: Pairs, start: At, end: At) -> list[Spot]:
-        """The spots that lead from `start` to `end`, raised where the straight way would dip."""
-        depth, guilty = dip(pairs, start, end, self._reach)
-        if depth == 0.0:
-            return [end.spot]
-        lift = _lift(pairs, start, guilty)
-        if lift is None:
-            return []
-        # Over a bulge the tangents at both ends meet twice as high as the bulge stands out.
-        half = middle(start.spot, end.spot)
-        tent = self._over(pairs, start, [_raised(half, lift, 2.5 * depth)], end)
-        if tent or depth > _HIGHEST_HOP:
-            return tent
-        # Over roughness: up, across and down again.
-        rise = 1.5 * depth
-        box = [_raised(start.spot, lift, rise), _raised(end.spot, lift, rise)]
-        return self._over(pairs, start, box, end)
+    def _way(self, band: Near, start: At, end: At) -> tuple[list[Spot], At] | None:
+        """The spots that lead from `start` to `end`, raised where the straight way would dip.
 
-    def _over(self, pairs: Pairs, start: At, spots: list[Spot], end: At) -> list[Spot]:
-        """The way by `spots` to `end`, if it is free."""
-        before = start
-        for spot in spots:
-            at = pairs.at(spot)
-            if not self._clear(pairs, start, at) or dip(pairs, before, at, self._reach)[0]:
-                return []
-            before = at
-        return [] if dip(pairs, before, end, self._reach)[0] else [*spots, end.spot]
+        Where only the last way down isn't free, they end above `end`.
+        """
+        depth, guilty = dip(band.pairs, start, end, self._reach)
+        if depth == 0.0:
+            return [end.spot], end
+        lift = _lift(band.pairs, start, guilty)
+        if lift is None:
+            return None
+        # Many facets tell of roughness, a single feature of a bulge.
+        if len(guilty) > 1:
+            return self._hop(band, start, lift, end) or self._tent(band, start, lift, depth, end)
+        return self._tent(band, start, lift, depth, end) or self._hop(band, start, lift, end)
+
+    def _hop(self, band: Near, start: At, lift: Vec, end: At) -> tuple[list[Spot], At] | None:
+        """The way over roughness: up, across and, if that is free, down again."""
+        up = self._raised(band, start, start.spot, lift, _HIGHEST_HOP)
+        if up is None or not self._free(band, start, up):
+            return None
+        over = self._raised(band, start, end.spot, lift, _HIGHEST_HOP)
+        if over is None or not self._free(band, up, over):
+            return None
+        if not self._free(band, over, end):
+            return [up.spot, over.spot], over
+        return [up.spot, over.spot, end.spot], end
+
+    def _tent(
+        self, band: Near, start: At, lift: Vec, depth: float, end: At
+    ) -> tuple[list[Spot], At] | None:
+        """The way over a bulge: the tangents at both ends meet twice as high as it stands out."""
+        rise = min(2.5 * depth, _HIGHEST_LIFT)
+        top = self._raised(band, start, middle(start.spot, end.spot), lift, rise)
+        if top is None or not (self._free(band, start, top) and self._free(band, top, end)):
+            return None
+        return [top.spot, end.spot], end
+
+    def _raised(self, band: Near, start: At, spot: Spot, lift: Vec, rise: float) -> At | None:
+        """The body `rise` mm above `spot`, if it is clear there and near enough to tell."""
+        rise += 2.0 * CLEARANCE
+        above = Spot(spot.x + rise * lift[0], spot.y + rise * lift[1], spot.turn)
+        if travel(band.middle, above, self._reach) > band.width:
+            return None
+        at = band.pairs.at(above)
+        return at if self._clear(band.pairs, start, at) else None
+
+    def _free(self, band: Near, start: At, end: At) -> bool:
+        """Whether the straight way is proved free."""
+        return dip(band.pairs, start, end, self._reach)[0] == 0.0
 
 
 def _lift(pairs: Pairs, at: At, guilty: list[int]) -> Vec | None:
@@ -402,12 +443,10 @@ def _lift(pairs: Pairs, at: At, guilty: list[int]) -> Vec | None:
     if size < 1e-6:
         return None
     least = float((slopes @ way).min()) / size
-    return None if least < 0.05 else (float(way[0]) / size / least, float(way[1]) / size / least)
-
-
-def _raised(spot: Spot, lift: Vec, rise: float) -> Spot:
-    rise = min(rise, _HIGHEST_LIFT) + 2.0 * CLEARANCE
-    return Spot(spot.x + rise * lift[0], spot.y + rise * lift[1], spot.turn)
+    if least < 0.05:
+        return None
+    size *= max(least, _LEAST_LIFT)
+    return float(way[0]) / size, float(way[1]) / size
 
 
 def _entered(pairs: Pairs, at: At) -> bool:
@@ -434,7 +473,14 @@ def _square(triple: Triple) -> float:
     return triple[0] * triple[0] + triple[1] * triple[1] + triple[2] * triple[2]
 
 
+def _less(minuend: Triple, subtrahend: Triple) -> Triple:
+    return (
+        minuend[0] - subtrahend[0],
+        minuend[1] - subtrahend[1],
+        minuend[2] - subtrahend[2],
+    )
+
+
 def _gain(lack: Triple, step: Triple) -> float:
     """How much of the cost a step saves."""
-    left = (lack[0] - step[0], lack[1] - step[1], lack[2] - step[2])
-    return _square(lack) - _square(left)
+    return _square(lack) - _square(_less(lack, step))

@@ -22,6 +22,7 @@ Triple = tuple[float, float, float]
 _Row = list[float]
 
 _LOOSE = 1e-12
+_FIRM = 1e-2
 _ROUNDS = 60
 
 
@@ -103,42 +104,48 @@ def _onto(target: Triple, planes: list[_Row]) -> tuple[Triple, list[float]] | No
     x, y, z = target
     gram = [[p[0] * q[0] + p[1] * q[1] + p[2] * q[2] for q in planes] for p in planes]
     total = [0.0] * len(planes)
-    # Nearly parallel planes (the sides of a trace) lose half the digits: solve once more for what
-    # the first round left.
+    # Nearly parallel planes (the sides of a trace) lose half the digits: solve once more then for
+    # what the first round left.
     for _ in range(2):
         lack = [d - a * x - b * y - c * z for a, b, c, d in planes]
-        multipliers = _solve(gram, lack)
-        if multipliers is None:
+        solved = _solve(gram, lack)
+        if solved is None:
             return None
+        multipliers, firm = solved
         for i, (a, b, c, _d) in enumerate(planes):
             total[i] += multipliers[i]
             x, y, z = x + multipliers[i] * a, y + multipliers[i] * b, z + multipliers[i] * c
-        if len(planes) == 1:
+        if firm:
             break
     return (x, y, z), total
 
 
-def _solve(gram: list[list[float]], right: list[float]) -> list[float] | None:
-    """Solve a symmetric system of one to three equations; None if it is singular."""
+def _solve(gram: list[list[float]], right: list[float]) -> tuple[list[float], bool] | None:
+    """Solve a symmetric system of one to three equations; None if it is singular.
+
+    With the solution comes whether the system was far from singular, so that it keeps its digits.
+    """
     if len(right) == 1:
-        return [right[0] / gram[0][0]] if gram[0][0] > 1e-24 else None
+        return ([right[0] / gram[0][0]], True) if gram[0][0] > 1e-24 else None
     if len(right) == 2:
         (a, b), (_, d) = gram
         det = a * d - b * b
         if det <= 1e-13 * a * d:
             return None
-        return [(d * right[0] - b * right[1]) / det, (a * right[1] - b * right[0]) / det]
+        p, q = right
+        return [(d * p - b * q) / det, (a * q - b * p) / det], det > _FIRM * a * d
     (a, b, c), (_, e, f), (_, _, i) = gram
     u, v, w = e * i - f * f, c * f - b * i, b * f - c * e
     det = a * u + b * v + c * w
     if abs(det) <= 1e-13 * a * e * i:
         return None
     p, q, r = right
-    return [
+    solution = [
         (u * p + v * q + w * r) / det,
         (v * p + (a * i - c * c) * q + (b * c - a * f) * r) / det,
         (w * p + (b * c - a * f) * q + (a * e - b * b) * r) / det,
     ]
+    return solution, abs(det) > _FIRM * a * e * i
 
 
 def factor(matrix: list[list[float]], least: float) -> list[list[float]] | None:

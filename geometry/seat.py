@@ -92,8 +92,9 @@ def press_home(section: Section, leaf: Leaf, pose: Pose) -> Motion:
 
     The wrist wants the leaf's own seat: square to the members, on the bisector. A throat edge is
     pushed no further: a spur that rides a crown stays straight on the bisector, so that a reading
-    repeats. A leg edge is then leaned on its long edge; if that does not come to lie flush, the
-    leaf is backed off, laid flat on bare metal and slid home, as a hand would.
+    repeats. A leg edge is then leaned on its long edge; if that does not come to lie flush, or if a
+    rough face stops it, the leaf is backed off, laid flat on bare metal and slid home, as a hand
+    would: so it comes to the same rest from everywhere.
 
     Parameters
     ----------
@@ -133,9 +134,12 @@ def press_home(section: Section, leaf: Leaf, pose: Pose) -> Motion:
     if leaf.edge == "throat":
         return motion
     pressed = _leaned(section, leaf, home, motion)
-    if _lies_flat(section.joint, home, pressed.pose):
+    short = math.hypot(pressed.pose.x - home.x, pressed.pose.y - home.y) > CONTACT
+    rough = section.bead.trace is not None and short
+    if _lies_flat(section.joint, home, pressed.pose) and not rough:
         return pressed
-    # Tip or arc caught on the weld before the long edge was down: back off, lay it flat, slide.
+    # Tip or arc caught on the weld before the long edge was down, or slipped past a tooth of a
+    # rough face on its way down: back off, lay it flat, slide.
     slid = _leaned(section, leaf, home, _laid_flat(section, leaf, home, pressed))
     return slid if _lies_flat(section.joint, home, slid.pose) else pressed
 

@@ -16,10 +16,15 @@ from numpy.typing import NDArray
 
 from geometry.pairs import At, Pairs, Spot
 
+Floats = NDArray[np.float64]
+
 __all__ = ["dip", "middle", "travel"]
 
 _SPAN = 50.0
 """mm: about how far fixed features lie from the moving frame's origin while they matter."""
+
+_MANY = 4
+"""Doubtful pairs above which a test of all at once comes first."""
 
 _EDGE = 1e-9
 """mm by which a feature's ends are stretched, so that nothing slips between two of them."""
@@ -105,10 +110,29 @@ def _doubtful_lines(pairs: Pairs, start: At, end: At, shift: float) -> list[tupl
     sag = np.abs(bends[:, 0]) / 8.0 + errors
     # A line that is behind all the way is never crossed.
     doubtful = np.flatnonzero((low < sag) & (high > -sag))
+    if doubtful.size > _MANY:
+        doubtful = doubtful[
+            _feet_meet(pairs, start, end, doubtful, sag[doubtful], bends[doubtful, 1])
+        ]
     return [
         (i, _Crossing(i, float(bends[i, 0]), float(bends[i, 1]), float(errors[i])))
         for i in doubtful.tolist()
     ]
+
+
+def _feet_meet(
+    pairs: Pairs, start: At, end: At, lines: NDArray[np.intp], sag: Floats, foot_bends: Floats
+) -> NDArray[np.bool_]:
+    """Which feet may be on their lines while the offset is near zero: a test for many at once."""
+    first, fall = start.gap[lines], start.gap[lines] - end.gap[lines]
+    # The offset stays within sag of a straight one, so it is zero within this part of the move.
+    steep = np.where(np.abs(fall) > 1e-12, fall, 1e-12)
+    one, other = np.clip((first - sag) / steep, 0.0, 1.0), np.clip((first + sag) / steep, 0.0, 1.0)
+    foot, gone = start.foot[lines], end.foot[lines] - start.foot[lines]
+    at_one, at_other = foot + gone * one, foot + gone * other
+    play = _EDGE + sag + np.abs(foot_bends) / 8.0
+    low, high = np.minimum(at_one, at_other) - play, np.maximum(at_one, at_other) + play
+    return (high >= 0.0) & (low <= pairs.length[lines])
 
 
 def _doubtful_circles(pairs: Pairs, start: At, end: At, bow: float, move: float) -> list[int]:
@@ -120,13 +144,15 @@ def _doubtful_circles(pairs: Pairs, start: At, end: At, bow: float, move: float)
     entered = outside & (first >= 0.0) & (low + high < 2.0 * bow + move)
     left = ~outside & (low < bow) & (high > -bow - move)
     circles = np.flatnonzero(entered | left)
-    if circles.size > 4:
-        circles = circles[_chords_meet(pairs, start, end, circles)]
+    if circles.size > _MANY:
+        circles = circles[_chords_meet(pairs, start, end, circles, bow)]
     return [int(i) for i in circles]
 
 
-def _chords_meet(pairs: Pairs, start: At, end: At, circles: NDArray[np.intp]) -> NDArray[np.bool_]:
-    """Which chords, bowed as they are, come to their circle: the test of one pair, for many."""
+def _chords_meet(
+    pairs: Pairs, start: At, end: At, circles: NDArray[np.intp], widest: float
+) -> NDArray[np.bool_]:
+    """Which chords, bowed as they are, come to their arc: the test of one pair, for many."""
     turn = end.spot.turn - start.spot.turn
     bow = pairs.arm[circles] * turn * turn / 8.0
     x, y, radius = start.dx[circles], start.dy[circles], pairs.radius[circles]
@@ -139,7 +165,13 @@ def _chords_meet(pairs: Pairs, start: At, end: At, circles: NDArray[np.intp]) ->
     # the chord is not wholly outside.
     out = np.maximum(start.away[circles], end.away[circles]) > radius - bow
     near = nearest < radius + bow
-    return np.where(pairs.sign[circles] > 0.0, near, out & near)
+    # Where they meet, the contact direction must lie in both cones.
+    play = _EDGE + bow + widest
+    in_fixed = np.maximum(start.fixed_dot[circles], end.fixed_dot[circles]) + play
+    in_moving = np.maximum(start.moving_dot[circles], end.moving_dot[circles]) + play
+    within = in_fixed >= pairs.fixed_cos[circles] * radius
+    within &= in_moving >= pairs.moving_cos[circles] * radius
+    return within & np.where(pairs.sign[circles] > 0.0, near, out & near)
 
 
 def _line_dip(pairs: Pairs, start: At, end: At, line: _Crossing) -> float:
