@@ -8,18 +8,21 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from types import TracebackType
 
-from PySide6.QtCore import QCoreApplication, Qt, qVersion
+from PySide6.QtCore import QCoreApplication, QSize, Qt, qVersion
 from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QGridLayout,
+    QHBoxLayout,
     QLabel,
     QPlainTextEdit,
     QScrollArea,
     QVBoxLayout,
     QWidget,
 )
+
+from trainer.key_table import KeyGroup
 
 __all__ = ["FaultRow", "FaultsDialog", "KeysDialog", "Notice", "UnforeseenDialog", "about_words"]
 
@@ -125,23 +128,85 @@ class FaultsDialog(Notice):
 
 
 class KeysDialog(Notice):
-    """Which key does what."""
+    """Which key does what: a page a screen, groups beside each other, all of it at once.
 
-    def __init__(self, keys: Sequence[tuple[str, str]], parent: QWidget | None = None) -> None:
-        super().__init__(QCoreApplication.translate("KeysDialog", "Keys at the bench"), "", parent)
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(20)
-        grid.setVerticalSpacing(4)
-        half = (len(keys) + 1) // 2
-        for index, (key, what) in enumerate(keys):
-            row, column = index % half, 3 * (index // half)
-            name = QLabel(key)
-            name.setProperty("tone", "key")
-            grid.addWidget(name, row, column)
-            grid.addWidget(QLabel(what), row, column + 1)
-        grid.setColumnMinimumWidth(2, 16)
-        self.body.addLayout(grid)
+    Parameters
+    ----------
+    screens
+        Title of each screen and its groups; one without a title holds everywhere.
+    """
+
+    def __init__(
+        self, screens: Sequence[tuple[str, Sequence[KeyGroup]]], parent: QWidget | None = None
+    ) -> None:
+        super().__init__(QCoreApplication.translate("KeysDialog", "Keys"), "", parent)
+        sheet = QWidget()
+        sheet.setProperty("kind", "holder")
+        column = QVBoxLayout(sheet)
+        column.setContentsMargins(0, 0, 8, 0)
+        column.setSpacing(14)
+        for title, groups in screens:
+            if title and len(screens) > 2:
+                column.addWidget(_toned(title, "title"))
+            column.addLayout(self._beside(groups))
+        column.addStretch(1)
+        self.sheet = QScrollArea()
+        self.sheet.setWidgetResizable(True)
+        self.sheet.setWidget(sheet)
+        self.sheet.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.sheet.setAccessibleName(self.tr("Keys and what they do"))
+        screen = self.screen().availableSize()
+        wanted = sheet.sizeHint() + QSize(28, 8)
+        self.sheet.setMinimumSize(
+            wanted.boundedTo(QSize(screen.width() - 120, screen.height() - 200))
+        )
+        self.body.addWidget(self.sheet, 1)
         self.finish()
+
+    def _beside(self, groups: Sequence[KeyGroup]) -> QHBoxLayout:
+        """Groups in two columns of about the same height."""
+        row = QHBoxLayout()
+        row.setSpacing(28)
+        columns: list[list[KeyGroup]] = [[], []]
+        heights = [0, 0]
+        for group in groups:
+            # In order, down the first column and then the second.
+            whole = sum(len(each.rows) + 2 for each in groups)
+            at = 0 if not heights[1] and heights[0] + len(group.rows) / 2 < whole / 2 else 1
+            columns[at].append(group)
+            heights[at] += len(group.rows) + 2
+        for column in columns:
+            row.addLayout(self._column(column), 1)
+        return row
+
+    def _column(self, groups: Sequence[KeyGroup]) -> QGridLayout:
+        grid = QGridLayout()
+        grid.setHorizontalSpacing(16)
+        grid.setVerticalSpacing(3)
+        grid.setColumnStretch(1, 1)
+        at = 0
+        for group in groups:
+            if at:
+                grid.setRowMinimumHeight(at, 10)
+                at += 1
+            grid.addWidget(_toned(group.title, "heading"), at, 0, 1, 2)
+            for keys, what in group.rows:
+                at += 1
+                words = QLabel(what)
+                words.setWordWrap(True)
+                words.setMinimumWidth(260)
+                grid.addWidget(_toned(keys, "key"), at, 0, Qt.AlignmentFlag.AlignTop)
+                grid.addWidget(words, at, 1)
+            at += 1
+        grid.setRowStretch(at, 1)
+        return grid
+
+
+def _toned(text: str, tone: str) -> QLabel:
+    label = QLabel(text)
+    label.setProperty("tone", tone)
+    label.setTextFormat(Qt.TextFormat.PlainText)
+    return label
 
 
 class UnforeseenDialog(Notice):

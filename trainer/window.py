@@ -20,6 +20,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QApplication, QFileDialog, QMainWindow, QMenu, QVBoxLayout, QWidget
 
 from trainer.first_start import FirstStartCard
+from trainer.key_table import KeyGroup
 from trainer.look.theme import DARK, LIGHT, Theme, apply, theme_for
 from trainer.notices import FaultRow, FaultsDialog, KeysDialog, Notice, UnforeseenDialog
 from trainer.settings import Appearance, LengthUnit, Settings
@@ -69,7 +70,7 @@ class WindowFrame(QObject):
         self.settings = settings
         self.theme: Theme = LIGHT
         self._dialogs: list[Notice | FirstStartCard] = []
-        self.keys: Sequence[tuple[str, str]] = ()
+        self._keys: list[tuple[str, Callable[[], tuple[KeyGroup, ...]]]] = []
         # Before any widget: a font that comes later doesn't reach those that have one of their own.
         self.dress()
         speak_buttons()
@@ -211,7 +212,26 @@ class WindowFrame(QObject):
 
     def show_keys(self) -> None:
         """Show which key does what."""
-        self._show(KeysDialog(self.keys, self.window))
+        self._show(KeysDialog(self.key_sheet(), self.window))
+
+    def add_keys(self, screen: str, groups: Callable[[], tuple[KeyGroup, ...]]) -> None:
+        """Take the keys of a screen into the sheet; they are worded when it is opened."""
+        self._keys.append((screen, groups))
+
+    def key_sheet(self) -> list[tuple[str, tuple[KeyGroup, ...]]]:
+        """All keys: of each screen, and those that hold everywhere, as the menus have them."""
+        shortcut = QKeySequence.SequenceFormat.NativeText
+        rows = [
+            (action.shortcut().toString(shortcut), action.text().replace("&", "").rstrip("."))
+            for action in self.window.findChildren(QAction)
+            if not action.shortcut().isEmpty()
+        ]
+        rows += [
+            (self.tr("Tab"), self.tr("go on to the next control; with Shift back")),
+            (self.tr("Alt"), self.tr("with a letter that is underlined: open that menu")),
+        ]
+        everywhere = KeyGroup(self.tr("Everywhere"), tuple(rows))
+        return [*((screen, groups()) for screen, groups in self._keys), ("", (everywhere,))]
 
     def show_faults(self, file: str, faults: Sequence[FaultRow]) -> None:
         """Say why a file was not opened."""

@@ -8,7 +8,7 @@ from pathlib import Path
 import pytest
 
 from trainer.__main__ import COMMANDS
-from trainer.bench.keys import key_list
+from trainer.bench.keys import KEYS
 from trainer.start import _IMPORT_LIBRARIES, _PLATFORM_LIBRARIES
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -43,7 +43,7 @@ def test_readme_names_every_command_and_no_other() -> None:
 @pytest.mark.parametrize("key", ["Space", "F", "E", "C", "Z", "0", "Enter", ",", "."])
 def test_keys_in_readme_are_keys_of_the_bench(key: str) -> None:
     assert f"`{key}`" in README
-    shown = " ".join(keys for pair in key_list() for keys in pair)
+    shown = " ".join(row.shown for row in KEYS.rows)
     assert key in shown.replace("/", " ").split()
 
 

@@ -8,131 +8,207 @@ from typing import Final
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QKeyEvent
 
-from trainer.bench.translation import QT_TRANSLATE_NOOP, translate
+from trainer.bench.translation import QT_TRANSLATE_NOOP
+from trainer.key_table import KeyRow, KeyTable
 
-__all__ = ["BenchKeys", "key_list", "name_of_key"]
+__all__ = ["KEYS", "BenchKeys"]
 
 _K = Qt.Key
 
-_KEYS: Final = {
-    _K.Key_Left: "move left",
-    _K.Key_Right: "move right",
-    _K.Key_Up: "move up",
-    _K.Key_Down: "move down",
-    _K.Key_Comma: "turn left",
-    _K.Key_Less: "turn left",
-    _K.Key_Period: "turn right",
-    _K.Key_Greater: "turn right",
-    _K.Key_Space: "press home",
-    _K.Key_F: "turn over",
-    _K.Key_E: "swap ends",
-    _K.Key_C: "clean toes",
-    _K.Key_Escape: "put back",
-    _K.Key_Z: "undo",
-    _K.Key_Return: "record",
-    _K.Key_Enter: "record",
-    _K.Key_Plus: "zoom in",
-    _K.Key_Equal: "zoom in",
-    _K.Key_Minus: "zoom out",
-    _K.Key_0: "fit",
-    _K.Key_L: "loupe",
-    _K.Key_BracketLeft: "leaf before",
-    _K.Key_BracketRight: "leaf after",
-    _K.Key_D: "state daylight",
-    _K.Key_T: "state touch",
-    _K.Key_H: "state held off",
-    _K.Key_N: "state not seated",
-    _K.Key_X: "face convex",
-    _K.Key_P: "face flat",
-    _K.Key_O: "face concave",
-    _K.Key_A: "call accept",
-    _K.Key_W: "call add weld metal",
-    _K.Key_B: "call dress back",
-    _K.Key_R: "call refer",
-    _K.Key_S: "sure",
-    _K.Key_U: "note",
-    _K.Key_PageUp: "coupon before",
-    _K.Key_PageDown: "coupon after",
-    _K.Key_Home: "start",
-    _K.Key_End: "end",
-}
-_LEAVES: Final = {Qt.Key(_K.Key_1 + at): f"leaf {at + 1}" for at in range(9)}
+_REPEAT: Final = ("move ", "turn left", "turn right", "zoom ", "look ")
 
-_REPEAT: Final = ("move ", "turn left", "turn right", "zoom ")
-
-_SAID: Final = (
-    (
+_LEAF: Final = (
+    KeyRow(
         "\u2190 \u2191 \u2192 \u2193",
         QT_TRANSLATE_NOOP("Keys", "move the leaf 0.1 mm; with Shift 1 mm"),
+        (
+            (_K.Key_Left, "move left"),
+            (_K.Key_Up, "move up"),
+            (_K.Key_Right, "move right"),
+            (_K.Key_Down, "move down"),
+        ),
     ),
-    (",  .", QT_TRANSLATE_NOOP("Keys", "turn it 0.1\u00b0; with Shift 1\u00b0")),
-    ("Space", QT_TRANSLATE_NOOP("Keys", "press home")),
-    ("F", QT_TRANSLATE_NOOP("Keys", "turn over")),
-    ("E", QT_TRANSLATE_NOOP("Keys", "swap ends")),
-    ("C", QT_TRANSLATE_NOOP("Keys", "clean the toes")),
-    ("Esc", QT_TRANSLATE_NOOP("Keys", "put the leaf back")),
-    ("Z", QT_TRANSLATE_NOOP("Keys", "undo")),
-    (
+    KeyRow(
+        ",  .",
+        QT_TRANSLATE_NOOP("Keys", "turn it 0.1\u00b0; with Shift 1\u00b0"),
+        (
+            (_K.Key_Comma, "turn left"),
+            (_K.Key_Less, "turn left"),
+            (_K.Key_Period, "turn right"),
+            (_K.Key_Greater, "turn right"),
+        ),
+    ),
+    KeyRow(
+        QT_TRANSLATE_NOOP("Keys", "Space"),
+        QT_TRANSLATE_NOOP("Keys", "press home"),
+        ((_K.Key_Space, "press home"),),
+    ),
+    KeyRow("F", QT_TRANSLATE_NOOP("Keys", "turn over"), ((_K.Key_F, "turn over"),)),
+    KeyRow("E", QT_TRANSLATE_NOOP("Keys", "swap ends"), ((_K.Key_E, "swap ends"),)),
+    KeyRow("C", QT_TRANSLATE_NOOP("Keys", "clean the toes"), ((_K.Key_C, "clean toes"),)),
+    KeyRow(
+        QT_TRANSLATE_NOOP("Keys", "Esc"),
+        QT_TRANSLATE_NOOP("Keys", "put the leaf back"),
+        ((_K.Key_Escape, "put back"),),
+    ),
+    KeyRow("Z", QT_TRANSLATE_NOOP("Keys", "undo"), ((_K.Key_Z, "undo"),)),
+    KeyRow(
+        QT_TRANSLATE_NOOP("Keys", "Ctrl+Z"),
+        QT_TRANSLATE_NOOP("Keys", "undo"),
+        ((_K.Key_Z, "undo"),),
+        control=True,
+    ),
+    KeyRow(
         "1 \u2013 9",
         QT_TRANSLATE_NOOP("Keys", "take the leaf with that mark; of the inch set, by place"),
+        tuple((Qt.Key(_K.Key_1 + at), f"leaf {at + 1}") for at in range(9)),
     ),
-    ("[  ]", QT_TRANSLATE_NOOP("Keys", "take the next smaller or larger leaf")),
-    ("D  T  H  N", QT_TRANSLATE_NOOP("Keys", "state daylight, touch, held off, not seated")),
-    ("X  P  O", QT_TRANSLATE_NOOP("Keys", "name the face convex, flat, hollow")),
-    (
+    KeyRow(
+        "[  ]",
+        QT_TRANSLATE_NOOP("Keys", "take the next smaller or larger leaf"),
+        ((_K.Key_BracketLeft, "leaf before"), (_K.Key_BracketRight, "leaf after")),
+    ),
+)
+
+_CALL: Final = (
+    KeyRow(
+        "X  P  O",
+        QT_TRANSLATE_NOOP("Keys", "name the face convex, flat, hollow"),
+        ((_K.Key_X, "face convex"), (_K.Key_P, "face flat"), (_K.Key_O, "face concave")),
+    ),
+    KeyRow(
+        "D  T  H  N",
+        QT_TRANSLATE_NOOP("Keys", "state daylight, touch, held off, not seated"),
+        (
+            (_K.Key_D, "state daylight"),
+            (_K.Key_T, "state touch"),
+            (_K.Key_H, "state held off"),
+            (_K.Key_N, "state not seated"),
+        ),
+    ),
+    KeyRow(
         "A  W  B  R",
         QT_TRANSLATE_NOOP("Keys", "call: accept, add weld metal, dress back, refer"),
+        (
+            (_K.Key_A, "call accept"),
+            (_K.Key_W, "call add weld metal"),
+            (_K.Key_B, "call dress back"),
+            (_K.Key_R, "call refer"),
+        ),
     ),
-    ("S", QT_TRANSLATE_NOOP("Keys", "surer by a tenth; with Shift less sure")),
-    ("U", QT_TRANSLATE_NOOP("Keys", "turn up a bench note")),
-    ("Enter", QT_TRANSLATE_NOOP("Keys", "put the call on record")),
-    (
+    KeyRow(
+        "S",
+        QT_TRANSLATE_NOOP("Keys", "surer by a tenth; with Shift less sure"),
+        ((_K.Key_S, "sure"),),
+    ),
+    KeyRow("U", QT_TRANSLATE_NOOP("Keys", "turn up a bench note"), ((_K.Key_U, "note"),)),
+    KeyRow(
+        QT_TRANSLATE_NOOP("Keys", "Enter"),
+        QT_TRANSLATE_NOOP("Keys", "put the call on record"),
+        ((_K.Key_Return, "record"), (_K.Key_Enter, "record")),
+    ),
+    KeyRow(
         QT_TRANSLATE_NOOP("Keys", "PgUp  PgDn"),
         QT_TRANSLATE_NOOP("Keys", "the coupon before or after in the tray"),
+        ((_K.Key_PageUp, "coupon before"), (_K.Key_PageDown, "coupon after")),
     ),
-    ("+  -  0", QT_TRANSLATE_NOOP("Keys", "zoom in, zoom out, fit")),
-    ("L", QT_TRANSLATE_NOOP("Keys", "loupe on or off")),
-    ("R", QT_TRANSLATE_NOOP("Keys", "after a call: lay the same coupon out again")),
-    ("Space", QT_TRANSLATE_NOOP("Keys", "after a call: play your handling, or pause")),
-    (
+)
+
+_PICTURE: Final = (
+    KeyRow(
+        "+  -  0",
+        QT_TRANSLATE_NOOP("Keys", "zoom in, zoom out, fit"),
+        (
+            (_K.Key_Plus, "zoom in"),
+            (_K.Key_Equal, "zoom in"),
+            (_K.Key_Minus, "zoom out"),
+            (_K.Key_0, "fit"),
+        ),
+    ),
+    KeyRow(
+        QT_TRANSLATE_NOOP("Keys", "Ctrl+\u2190 \u2191 \u2192 \u2193"),
+        QT_TRANSLATE_NOOP("Keys", "look further to that side"),
+        (
+            (_K.Key_Left, "look left"),
+            (_K.Key_Up, "look up"),
+            (_K.Key_Right, "look right"),
+            (_K.Key_Down, "look down"),
+        ),
+        control=True,
+    ),
+    KeyRow("L", QT_TRANSLATE_NOOP("Keys", "loupe on or off"), ((_K.Key_L, "loupe"),)),
+)
+
+# The same keys ask for the same by name; the debrief makes its own of it.
+_AFTER: Final = (
+    KeyRow(
+        QT_TRANSLATE_NOOP("Keys", "Space"),
+        QT_TRANSLATE_NOOP("Keys", "play your handling, or pause"),
+        ((_K.Key_Space, "press home"),),
+    ),
+    KeyRow(
         "\u2190  \u2192",
-        QT_TRANSLATE_NOOP("Keys", "after a call: one step of it; with Shift one picture"),
+        QT_TRANSLATE_NOOP("Keys", "one step of it; with Shift one picture"),
+        ((_K.Key_Left, "move left"), (_K.Key_Right, "move right")),
     ),
-    (
+    KeyRow(
         QT_TRANSLATE_NOOP("Keys", "Home  End"),
-        QT_TRANSLATE_NOOP("Keys", "after a call: its beginning or end"),
+        QT_TRANSLATE_NOOP("Keys", "its beginning or end"),
+        ((_K.Key_Home, "start"), (_K.Key_End, "end")),
     ),
-    (",  .", QT_TRANSLATE_NOOP("Keys", "after a call: play slower or faster")),
-    ("S", QT_TRANSLATE_NOOP("Keys", "after a call: skip the pauses or not")),
-    ("T", QT_TRANSLATE_NOOP("Keys", "after a call: truth and reasons on or off")),
-    (
+    KeyRow(
+        ",  .",
+        QT_TRANSLATE_NOOP("Keys", "play slower or faster"),
+        ((_K.Key_Comma, "turn left"), (_K.Key_Period, "turn right")),
+    ),
+    KeyRow("S", QT_TRANSLATE_NOOP("Keys", "skip the pauses or not"), ((_K.Key_S, "sure"),)),
+    KeyRow(
+        "T",
+        QT_TRANSLATE_NOOP("Keys", "truth and reasons on or off"),
+        ((_K.Key_T, "state touch"),),
+    ),
+    KeyRow(
+        "R", QT_TRANSLATE_NOOP("Keys", "lay the same coupon out again"), ((_K.Key_R, "call refer"),)
+    ),
+)
+
+_POINTER: Final = (
+    KeyRow(
+        QT_TRANSLATE_NOOP("Keys", "Click"),
+        QT_TRANSLATE_NOOP("Keys", "a leaf: take it off the rack; a place: put it there"),
+    ),
+    KeyRow(
+        QT_TRANSLATE_NOOP("Keys", "Drag"),
+        QT_TRANSLATE_NOOP("Keys", "carry the leaf; beside it, shift the picture"),
+    ),
+    KeyRow(
         QT_TRANSLATE_NOOP("Keys", "Wheel"),
         QT_TRANSLATE_NOOP("Keys", "turn 5\u00b0; with Shift 0.5\u00b0"),
     ),
-    (QT_TRANSLATE_NOOP("Keys", "Ctrl+Wheel"), QT_TRANSLATE_NOOP("Keys", "zoom to the pointer")),
+    KeyRow(
+        QT_TRANSLATE_NOOP("Keys", "Ctrl+Wheel"), QT_TRANSLATE_NOOP("Keys", "zoom to the pointer")
+    ),
+    KeyRow(
+        QT_TRANSLATE_NOOP("Keys", "Right click"),
+        QT_TRANSLATE_NOOP("Keys", "bring that place to the middle"),
+    ),
+    KeyRow(
+        QT_TRANSLATE_NOOP("Keys", "Two fingers"),
+        QT_TRANSLATE_NOOP("Keys", "on the leaf: carry and turn it; beside it: zoom and shift"),
+    ),
 )
 
-
-def key_list() -> list[tuple[str, str]]:
-    """Keys and what they do, in the user's language, for the help."""
-    return [(translate("Keys", key), translate("Keys", what)) for key, what in _SAID]
-
-
-def name_of_key(event: QKeyEvent) -> str | None:
-    """What a key asks for, or None.
-
-    Keys with Ctrl, Alt or Meta belong to the menus; Ctrl+Z alone is the bench's.
-    """
-    key = Qt.Key(event.key())
-    held = event.modifiers() & (
-        Qt.KeyboardModifier.ControlModifier
-        | Qt.KeyboardModifier.AltModifier
-        | Qt.KeyboardModifier.MetaModifier
-    )
-    if held:
-        undo = key == _K.Key_Z and held == Qt.KeyboardModifier.ControlModifier
-        return "undo" if undo else None
-    return _KEYS.get(key) or _LEAVES.get(key)
+KEYS: Final = KeyTable(
+    "Keys",
+    (
+        (QT_TRANSLATE_NOOP("Keys", "Handling the leaf"), _LEAF),
+        (QT_TRANSLATE_NOOP("Keys", "The call"), _CALL),
+        (QT_TRANSLATE_NOOP("Keys", "The picture"), _PICTURE),
+        (QT_TRANSLATE_NOOP("Keys", "After a call"), _AFTER),
+        (QT_TRANSLATE_NOOP("Keys", "Mouse and touch"), _POINTER),
+    ),
+)
+"""The bench's keys. What has a key has a button too, so all of it can be done by single clicks."""
 
 
 class BenchKeys(QObject):
@@ -151,7 +227,7 @@ class BenchKeys(QObject):
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Take the keys that mean something here."""
         if event.type() == QEvent.Type.KeyPress and isinstance(event, QKeyEvent):
-            name = name_of_key(event)
+            name = KEYS.name_of(event)
             if name is not None and event.isAutoRepeat() and not name.startswith(_REPEAT):
                 # A key held too long must not put the next call on record.
                 return True

@@ -11,7 +11,7 @@ from PySide6.QtWidgets import QComboBox, QSlider
 from geometry.reading import STATES
 from tests.trainer.bench.conftest import Person
 from trainer.bench import moves
-from trainer.bench.keys import key_list
+from trainer.bench.keys import KEYS
 from trainer.bench.stray import leaf_rect
 from trainer.bench.words import disposition_word, face_word
 
@@ -74,8 +74,9 @@ def test_every_button_of_the_call_shows_its_key_and_does_what_the_key_does(perso
 def test_each_key_is_told_once_for_each_phase() -> None:
     """One key, one thing: what a key means after a call is told as such."""
     told = Counter(
-        (key, what.startswith("after a call"))
-        for keys, what in key_list()
+        (key, group.title == "After a call")
+        for group in KEYS.groups()
+        for keys, _ in group.rows
         for key in keys.split("  ")
         if key not in ("\u2190 \u2191 \u2192 \u2193", "")
     )
@@ -196,5 +197,5 @@ def test_a_ring_stands_about_whatever_has_the_focus(person: Person) -> None:
 
 
 def test_all_keys_of_the_call_are_told() -> None:
-    told = [key for keys, _ in key_list() for key in keys.split("  ")]
+    told = [key for row in KEYS.rows for key in row.shown.split("  ")]
     assert {"X", "P", "O", "A", "W", "B", "R", "S", "U"} <= set(told)
