@@ -5,214 +5,222 @@
     <name>Bench</name>
     <message>
         <source>Loupe on the tip</source>
-        <translation type="unfinished"></translation>
+        <translation>Lupa en la punta</translation>
     </message>
     <message>
         <source>Loupe on the spur</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{size} leg, both members</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{size} throat</source>
-        <translation type="unfinished"></translation>
+        <translation>Lupa en el espolón</translation>
     </message>
     <message>
         <source>T</source>
-        <translation type="unfinished"></translation>
+        <translation>En T</translation>
     </message>
     <message>
         <source>skewed T</source>
-        <translation type="unfinished"></translation>
+        <translation>En T oblicua</translation>
     </message>
     <message>
         <source>plates {size}</source>
-        <translation type="unfinished"></translation>
+        <translation>chapas de {size}</translation>
     </message>
     <message>
         <source>base {base}, upright {upright}</source>
-        <translation type="unfinished"></translation>
+        <translation>base {base}, montante {upright}</translation>
     </message>
     <message>
         <source>root opening {size}</source>
-        <translation type="unfinished"></translation>
+        <translation>separación en la raíz {size}</translation>
     </message>
     <message>
         <source>tight fit</source>
-        <translation type="unfinished"></translation>
+        <translation>sin separación</translation>
     </message>
     <message>
         <source>Seat the leaf and state what it shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Asiente la hoja y diga qué muestra.</translation>
     </message>
     <message>
         <source>Find the largest leaf that this weld meets.</source>
-        <translation type="unfinished"></translation>
+        <translation>Halle la hoja más grande que cumple este cordón.</translation>
     </message>
     <message>
         <source>Judge this weld against its callout.</source>
-        <translation type="unfinished"></translation>
+        <translation>Juzgue este cordón según lo indicado.</translation>
     </message>
     <message>
         <source>Convex</source>
-        <translation type="unfinished"></translation>
+        <translation>Convexa</translation>
     </message>
     <message>
         <source>Flat</source>
-        <translation type="unfinished"></translation>
+        <translation>Plana</translation>
     </message>
     <message>
         <source>Hollow</source>
-        <translation type="unfinished"></translation>
+        <translation>Cóncava</translation>
     </message>
     <message>
         <source>Touch</source>
-        <translation type="unfinished"></translation>
+        <translation>Contacto</translation>
     </message>
     <message>
         <source>Daylight</source>
-        <translation type="unfinished"></translation>
+        <translation>Luz</translation>
     </message>
     <message>
         <source>Held off</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartada</translation>
     </message>
     <message>
         <source>Not seated</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin asentar</translation>
     </message>
     <message>
         <source>Accept</source>
-        <translation type="unfinished"></translation>
+        <translation>Aceptar</translation>
     </message>
     <message>
         <source>Add weld metal</source>
-        <translation type="unfinished"></translation>
+        <translation>Aportar metal</translation>
     </message>
     <message>
         <source>Dress back</source>
-        <translation type="unfinished"></translation>
+        <translation>Rebajar</translation>
     </message>
     <message>
         <source>Refer</source>
-        <translation type="unfinished"></translation>
+        <translation>Remitir</translation>
     </message>
     <message>
         <source>leg edge</source>
-        <translation type="unfinished"></translation>
+        <translation>canto de cateto</translation>
     </message>
     <message>
         <source>throat edge</source>
-        <translation type="unfinished"></translation>
+        <translation>canto de garganta</translation>
     </message>
     <message>
         <source>Base leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Cateto en la base</translation>
     </message>
     <message>
         <source>Upright leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Cateto en el montante</translation>
     </message>
     <message>
         <source>Throat</source>
-        <translation type="unfinished"></translation>
+        <translation>Garganta</translation>
     </message>
     <message>
         <source>{mark}, {edge}</source>
-        <translation type="unfinished"></translation>
+        <translation>{mark}, {edge}</translation>
     </message>
     <message>
         <source>spatter</source>
-        <translation type="unfinished"></translation>
+        <translation>salpicadura</translation>
     </message>
     <message>
         <source>long edge</source>
-        <translation type="unfinished"></translation>
+        <translation>canto largo</translation>
     </message>
     <message>
         <source>end edge</source>
-        <translation type="unfinished"></translation>
+        <translation>canto del extremo</translation>
     </message>
     <message>
         <source>arc</source>
-        <translation type="unfinished"></translation>
+        <translation>arco</translation>
     </message>
     <message>
         <source>back</source>
-        <translation type="unfinished"></translation>
+        <translation>dorso</translation>
     </message>
     <message>
         <source>base</source>
-        <translation type="unfinished"></translation>
+        <translation>base</translation>
     </message>
     <message>
         <source>upright</source>
-        <translation type="unfinished"></translation>
+        <translation>montante</translation>
     </message>
     <message>
         <source>weld face</source>
-        <translation type="unfinished"></translation>
+        <translation>cara del cordón</translation>
     </message>
     <message>
         <source>lip on the base</source>
-        <translation type="unfinished"></translation>
+        <translation>labio en la base</translation>
     </message>
     <message>
         <source>lip on the upright</source>
-        <translation type="unfinished"></translation>
+        <translation>labio en el montante</translation>
     </message>
     <message>
         <source>groove in the base</source>
-        <translation type="unfinished"></translation>
+        <translation>ranura en la base</translation>
     </message>
     <message>
         <source>groove in the upright</source>
-        <translation type="unfinished"></translation>
+        <translation>ranura en el montante</translation>
     </message>
     <message>
         <source>plate</source>
-        <translation type="unfinished"></translation>
+        <translation>chapa</translation>
     </message>
     <message>
         <source>tip</source>
-        <translation type="unfinished"></translation>
+        <translation>punta</translation>
     </message>
     <message>
         <source>spur</source>
-        <translation type="unfinished"></translation>
+        <translation>espolón</translation>
     </message>
     <message>
         <source>{leaf} on {steel}</source>
-        <translation type="unfinished"></translation>
+        <translation>{leaf} con {steel}</translation>
     </message>
     <message>
         <source> and </source>
-        <translation type="unfinished"></translation>
+        <translation> y </translation>
     </message>
     <message>
         <source>in the air</source>
-        <translation type="unfinished"></translation>
+        <translation>en el aire</translation>
     </message>
 </context>
 <context>
     <name>BenchScreen</name>
     <message>
         <source>Section of the weld</source>
-        <translation type="unfinished"></translation>
+        <translation>Sección del cordón</translation>
     </message>
     <message>
-        <source>No leaf in hand</source>
-        <translation type="unfinished"></translation>
+        <source>Bench</source>
+        <translation>Banco</translation>
     </message>
     <message>
-        <source>{leaf}: {contacts}</source>
-        <translation type="unfinished"></translation>
+        <source>It is on record. PgDn takes the next from the tray.</source>
+        <translation>Está registrado. AvPág toma el siguiente de la bandeja.</translation>
+    </message>
+    <message>
+        <source>There is no other coupon that way in this tray.</source>
+        <translation>Por ahí no hay más cupones en esta bandeja.</translation>
+    </message>
+    <message>
+        <source>Take a leaf off the rack first.</source>
+        <translation>Primero tome una hoja del estante.</translation>
+    </message>
+    <message>
+        <source>In mid-air: the leaf touches nothing. Your earlier reading there stands; take back either on the job card.</source>
+        <translation>En el aire: la hoja no toca nada. Su lectura anterior ahí sigue en pie; retire una de las dos en la ficha.</translation>
+    </message>
+    <message>
+        <source>In mid-air: the leaf touches nothing.</source>
+        <translation>En el aire: la hoja no toca nada.</translation>
     </message>
     <message>
         <source>The call could not be kept</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo guardar el dictamen</translation>
     </message>
     <message>
         <source>The debrief is shown all the same, but the call is not in the records.
@@ -220,1326 +228,2907 @@
 {file}: {reason}
 
 Free some space there, or make the folder writable, and judge the coupon again.</source>
-        <translation type="unfinished"></translation>
+        <translation>El repaso se muestra igualmente, pero el dictamen no consta en el registro.
+
+{file}: {reason}
+
+Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nuevo.</translation>
     </message>
 </context>
 <context>
     <name>CallPanel</name>
     <message>
         <source>Make the call</source>
-        <translation type="unfinished"></translation>
+        <translation>Dictamine</translation>
     </message>
     <message>
         <source>What is the face?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Cómo es la cara?</translation>
     </message>
     <message>
         <source>What does the leaf show at this seat?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué muestra la hoja en este apoyo?</translation>
     </message>
     <message>
         <source>Disposition of the weld</source>
-        <translation type="unfinished"></translation>
+        <translation>Disposición del cordón</translation>
     </message>
     <message>
         <source>How sure are you?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué seguridad tiene?</translation>
     </message>
     <message>
         <source>How sure are you?  S, with Shift less sure</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué seguridad tiene?  S; con Mayús, menos</translation>
     </message>
     <message>
         <source>not said</source>
-        <translation type="unfinished"></translation>
+        <translation>sin decir</translation>
     </message>
     <message>
         <source>Face</source>
-        <translation type="unfinished"></translation>
+        <translation>Cara</translation>
     </message>
     <message>
         <source>What the leaf shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que muestra la hoja</translation>
     </message>
     <message>
         <source>meets the callout</source>
-        <translation type="unfinished"></translation>
+        <translation>cumple lo indicado</translation>
     </message>
     <message>
         <source>undersize or undercut</source>
-        <translation type="unfinished"></translation>
+        <translation>falta tamaño o hay mordedura</translation>
     </message>
     <message>
         <source>overlap or excess</source>
-        <translation type="unfinished"></translation>
+        <translation>solape o exceso</translation>
     </message>
     <message>
         <source>cannot be judged so</source>
-        <translation type="unfinished"></translation>
+        <translation>no puede juzgarse así</translation>
     </message>
     <message>
         <source>Disposition</source>
-        <translation type="unfinished"></translation>
+        <translation>Disposición</translation>
     </message>
     <message>
         <source>{share} %</source>
+        <translation>{share} %</translation>
+    </message>
+</context>
+<context>
+    <name>CaptionBar</name>
+    <message>
+        <source>Back (Left, Page Up)</source>
+        <translation>Atrás (izquierda, RePág)</translation>
+    </message>
+    <message>
+        <source>On (Right, Space, Page Down)</source>
+        <translation>Adelante (derecha, Espacio, AvPág)</translation>
+    </message>
+    <message>
+        <source>End the talk (Esc)</source>
+        <translation>Terminar la charla (Esc)</translation>
+    </message>
+</context>
+<context>
+    <name>Corners</name>
+    <message>
+        <source>{leaf} leaf · legs {base} and {upright} · joint {angle}</source>
+        <translation>hoja de {leaf} · catetos {base} y {upright} · unión {angle}</translation>
+    </message>
+    <message>
+        <source>base leg {length}</source>
+        <translation>cateto base {length}</translation>
+    </message>
+    <message>
+        <source>upright leg {length}</source>
+        <translation>cateto montante {length}</translation>
+    </message>
+    <message>
+        <source>size {length}</source>
+        <translation>tamaño {length}</translation>
+    </message>
+    <message>
+        <source>actual</source>
+        <translation>real</translation>
+    </message>
+    <message>
+        <source>theoretical</source>
+        <translation>teórica</translation>
+    </message>
+    <message>
+        <source>effective</source>
+        <translation>efectiva</translation>
+    </message>
+    <message>
+        <source>{which} {length}</source>
+        <translation>{which} {length}</translation>
+    </message>
+    <message>
+        <source> = </source>
+        <translation> = </translation>
+    </message>
+    <message>
+        <source>“{text}” is no angle; 90 would be one.</source>
+        <translation>«{text}» no es un ángulo; 90 sí lo sería.</translation>
+    </message>
+    <message>
+        <source>“{text}” is no length; 8 mm or 5/16 in would be one.</source>
+        <translation>«{text}» no es una longitud; 8 mm o 5/16 in sí lo serían.</translation>
+    </message>
+    <message>
+        <source>Save picture</source>
+        <translation>Guardar imagen</translation>
+    </message>
+    <message>
+        <source>Picture (*{suffix})</source>
+        <translation>Imagen (*{suffix})</translation>
+    </message>
+    <message>
+        <source>The {member} leg meets {leaf}, and on a convex bead the legs set the size; turn the leaf over for the other leg.</source>
+        <translation>El cateto ({member}) llega a {leaf}, y en un cordón convexo mandan los catetos; voltee la hoja para el otro.</translation>
+    </message>
+    <message>
+        <source>The {member} leg meets {leaf}; on a flat face both edges give this answer.</source>
+        <translation>El cateto ({member}) llega a {leaf}; en una cara plana ambos cantos responden lo mismo.</translation>
+    </message>
+    <message>
+        <source>The {member} leg meets {leaf}, but only the throat edge shows that so slight a hollow costs nothing.</source>
+        <translation>El cateto ({member}) llega a {leaf}, pero solo el canto de garganta muestra que tan poca concavidad no cuesta nada.</translation>
+    </message>
+    <message>
+        <source>The {member} leg meets {leaf}, but the {other} leg is only {other_leg}: turn the leaf over.</source>
+        <translation>El cateto ({member}) llega a {leaf}, pero el otro ({other}) es solo de {other_leg}: voltee la hoja.</translation>
+    </message>
+    <message>
+        <source>The toe stands at {leg}, but the hollow leaves a size of only {size}: ask the throat edge.</source>
+        <translation>El borde está a {leg}, pero la concavidad deja un tamaño de solo {size}: pregunte al canto de garganta.</translation>
+    </message>
+    <message>
+        <source>The face bulges up to the tip, yet the size is only {size}: look at the toe.</source>
+        <translation>La cara se abomba hasta la punta, pero el tamaño es solo de {size}: mire el borde.</translation>
+    </message>
+    <message>
+        <source>The {member} leg is larger than {leaf}; how much larger only a larger leaf can tell.</source>
+        <translation>El cateto ({member}) es mayor que {leaf}; cuánto, solo lo dice una hoja mayor.</translation>
+    </message>
+    <message>
+        <source>The face bulges past its toe and holds the tip off; the {member} leg is {leg}, no larger than the leaf.</source>
+        <translation>La cara se abomba más allá del borde y aparta la punta; el cateto ({member}) es de {leg}, no mayor que la hoja.</translation>
+    </message>
+    <message>
+        <source>The {member} leg is larger than {leaf}; what the hollow takes from it, this edge doesn&apos;t show.</source>
+        <translation>El cateto ({member}) es mayor que {leaf}; lo que le quita la concavidad, este canto no lo muestra.</translation>
+    </message>
+    <message>
+        <source>The {member} leg is larger than {leaf}, but the {other} leg is only {other_leg}: turn the leaf over.</source>
+        <translation>El cateto ({member}) es mayor que {leaf}, pero el otro ({other}) es solo de {other_leg}: voltee la hoja.</translation>
+    </message>
+    <message>
+        <source>The {member} leg is larger than {leaf}, but the hollow leaves a size of only {size}: ask the throat edge.</source>
+        <translation>El cateto ({member}) es mayor que {leaf}, pero la concavidad deja un tamaño de solo {size}: pregunte al canto de garganta.</translation>
+    </message>
+    <message>
+        <source>The face bulges past its toe and holds the tip off, yet the size is only {size}.</source>
+        <translation>La cara se abomba más allá del borde y aparta la punta, pero el tamaño es solo de {size}.</translation>
+    </message>
+    <message>
+        <source>The {member} leg is {gap} short of {leaf}; no crown makes up for a short leg.</source>
+        <translation>Al cateto ({member}) le faltan {gap} para {leaf}; ninguna convexidad suple un cateto corto.</translation>
+    </message>
+    <message>
+        <source>The {member} leg is {gap} short; the hollow takes the size down to {size}, which this edge doesn&apos;t show.</source>
+        <translation>Al cateto ({member}) le faltan {gap}; la concavidad baja el tamaño a {size}, y este canto no lo muestra.</translation>
+    </message>
+    <message>
+        <source>At {angle} the tip sees only {square} of the {leg} leg, so it shows daylight on a weld of full size.</source>
+        <translation>A {angle} la punta ve solo {square} del cateto de {leg}, y muestra luz en un cordón que da la medida.</translation>
+    </message>
+    <message>
+        <source>At {angle} the tip sees only {square} of the {leg} leg; the size is {size}, and the gap tells neither.</source>
+        <translation>A {angle} la punta ve solo {square} del cateto de {leg}; el tamaño es {size}, y la luz no dice ni lo uno ni lo otro.</translation>
+    </message>
+    <message>
+        <source>At {angle} the end edge strikes the leaning plate before the tip can: here this leaf can&apos;t read a leg.</source>
+        <translation>A {angle} el canto del extremo tropieza con la chapa inclinada antes que la punta: aquí esta hoja no puede leer un cateto.</translation>
+    </message>
+    <message>
+        <source>The {other} leg, {other_leg}, reaches under the edge and lifts the leaf: take a larger one.</source>
+        <translation>El otro cateto ({other}), de {other_leg}, llega bajo el canto y levanta la hoja: tome una mayor.</translation>
+    </message>
+    <message>
+        <source>The crown, {crown}, fills the leaf&apos;s relief and carries it: nothing is read of the leg.</source>
+        <translation>La convexidad, {crown}, llena el rebaje de la hoja y la sostiene: del cateto no se lee nada.</translation>
+    </message>
+    <message>
+        <source>Weld metal carries the leaf before it comes home: nothing is read.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The leaf doesn&apos;t come home in this joint: nothing is read.</source>
+        <translation>En esta unión la hoja no llega a fondo: no se lee nada.</translation>
+    </message>
+    <message>
+        <source>The face stands as high as a flat {leaf} weld&apos;s; it is the legs that decide, and this edge doesn&apos;t show them.</source>
+        <translation>La cara llega tan alto como la de un cordón plano de {leaf}; deciden los catetos, y este canto no los muestra.</translation>
+    </message>
+    <message>
+        <source>The throat is that of {leaf}; on a flat face both edges give this answer.</source>
+        <translation>La garganta es la de {leaf}; en una cara plana ambos cantos responden lo mismo.</translation>
+    </message>
+    <message>
+        <source>The throat is that of {leaf}, which decides on a hollow bead; gauge both legs as well.</source>
+        <translation>La garganta es la de {leaf}, y en un cordón cóncavo decide; mida también ambos catetos.</translation>
+    </message>
+    <message>
+        <source>The crown fills the throat, but the legs are only {short_leg}: this edge flatters a convex bead.</source>
+        <translation>La convexidad llena la garganta, pero los catetos son solo de {short_leg}: este canto favorece a un cordón convexo.</translation>
+    </message>
+    <message>
+        <source>It looks at the middle alone: with legs of {leg} and {other_leg} the size is only {size}.</source>
+        <translation>Solo mira el centro: con catetos de {leg} y {other_leg} el tamaño es solo de {size}.</translation>
+    </message>
+    <message>
+        <source>In the middle there is enough, yet the size is only {size}: gauge both legs.</source>
+        <translation>En el centro basta, pero el tamaño es solo de {size}: mida ambos catetos.</translation>
+    </message>
+    <message>
+        <source>The spur rides the crown: enough throat, but it tells nothing of the legs.</source>
+        <translation>El espolón monta sobre la convexidad: garganta suficiente, pero nada dice de los catetos.</translation>
+    </message>
+    <message>
+        <source>The throat is more than that of {leaf}; how much more only a larger leaf can tell.</source>
+        <translation>La garganta pasa de la de {leaf}; cuánto, solo lo dice una hoja mayor.</translation>
+    </message>
+    <message>
+        <source>Even in its hollow the throat is more than that of {leaf}; gauge both legs as well.</source>
+        <translation>Aun cóncavo, la garganta pasa de la de {leaf}; mida también ambos catetos.</translation>
+    </message>
+    <message>
+        <source>The spur rides the crown, which hides that the legs are only {short_leg}.</source>
+        <translation>El espolón monta sobre la convexidad, que oculta que los catetos son solo de {short_leg}.</translation>
+    </message>
+    <message>
+        <source>The spur rides the middle: with legs of {leg} and {other_leg} the size is only {size}.</source>
+        <translation>El espolón monta sobre el centro: con catetos de {leg} y {other_leg} el tamaño es solo de {size}.</translation>
+    </message>
+    <message>
+        <source>The spur rides the middle, yet the size is only {size}: gauge both legs.</source>
+        <translation>El espolón monta sobre el centro, pero el tamaño es solo de {size}: mida ambos catetos.</translation>
+    </message>
+    <message>
+        <source>Even with its crown the throat is {gap} short; the legs decide, and this edge doesn&apos;t show them.</source>
+        <translation>Aun con su convexidad, a la garganta le faltan {gap}; deciden los catetos, y este canto no los muestra.</translation>
+    </message>
+    <message>
+        <source>The throat is {gap} short, a size of {size}: the leg edge would say the same.</source>
+        <translation>A la garganta le faltan {gap}, un tamaño de {size}: el canto de cateto diría lo mismo.</translation>
+    </message>
+    <message>
+        <source>The throat is {gap} short: the hollow leaves a size of {size}, whatever the legs show.</source>
+        <translation>A la garganta le faltan {gap}: la concavidad deja un tamaño de {size}, muestren lo que muestren los catetos.</translation>
+    </message>
+    <message>
+        <source>At {angle} the two edges can&apos;t both lie flush, so the spur has no place to read from.</source>
+        <translation>A {angle} los dos cantos no pueden asentar a la vez, y el espolón no tiene desde dónde leer.</translation>
+    </message>
+    <message>
+        <source>The legs reach under the edges and lift the leaf: take a larger one.</source>
+        <translation>Los catetos llegan bajo los cantos y levantan la hoja: tome una mayor.</translation>
+    </message>
+    <message>
+        <source>The crown carries the leaf beside its spur: nothing is read.</source>
+        <translation>La convexidad sostiene la hoja al lado del espolón: no se lee nada.</translation>
+    </message>
+    <message>
+        <source>The edges don&apos;t both come to lie flush in this joint: nothing is read.</source>
+        <translation>En esta unión los dos cantos no llegan a asentar: no se lee nada.</translation>
+    </message>
+    <message>
+        <source>base</source>
+        <translation>base</translation>
+    </message>
+    <message>
+        <source>upright</source>
+        <translation>montante</translation>
+    </message>
+    <message>
+        <source>Honest</source>
+        <translation>Veraz</translation>
+    </message>
+    <message>
+        <source>Half the story</source>
+        <translation>Media verdad</translation>
+    </message>
+    <message>
+        <source>False comfort</source>
+        <translation>Falso alivio</translation>
+    </message>
+    <message>
+        <source>False alarm</source>
+        <translation>Falsa alarma</translation>
+    </message>
+    <message>
+        <source>Says nothing</source>
+        <translation>No dice nada</translation>
+    </message>
+    <message>
+        <source>Convex bead</source>
+        <translation>Cordón convexo</translation>
+    </message>
+    <message>
+        <source>Flat bead</source>
+        <translation>Cordón plano</translation>
+    </message>
+    <message>
+        <source>Hollow bead</source>
+        <translation>Cordón cóncavo</translation>
+    </message>
+    <message>
+        <source>{heading}: {state}. {trust}. {sentence}</source>
+        <translation>{heading}: {state}. {trust}. {sentence}</translation>
+    </message>
+    <message>
+        <source>Base leg</source>
+        <translation>Cateto en la base</translation>
+    </message>
+    <message>
+        <source>Upright leg</source>
+        <translation>Cateto en el montante</translation>
+    </message>
+    <message>
+        <source>Upper crown</source>
+        <translation>Cara de arriba</translation>
+    </message>
+    <message>
+        <source>Lower crown</source>
+        <translation>Cara de abajo</translation>
+    </message>
+    <message>
+        <source>Joint angle</source>
+        <translation>Ángulo</translation>
+    </message>
+    <message>
+        <source>upper bead</source>
+        <translation>cordón de arriba</translation>
+    </message>
+    <message>
+        <source>lower bead</source>
+        <translation>cordón de abajo</translation>
+    </message>
+    <message>
+        <source>Legs</source>
+        <translation>Catetos</translation>
+    </message>
+    <message>
+        <source>Triangle</source>
+        <translation>Triángulo</translation>
+    </message>
+    <message>
+        <source>Throats</source>
+        <translation>Gargantas</translation>
+    </message>
+    <message>
+        <source>The hollow stays at {crown}: any deeper and the face enters a plate.</source>
+        <translation>La concavidad se queda en {crown}: más honda, la cara entraría en una chapa.</translation>
+    </message>
+    <message>
+        <source>The crown stays at {crown}: any rounder and the face enters a plate.</source>
+        <translation>La convexidad se queda en {crown}: más redonda, la cara entraría en una chapa.</translation>
+    </message>
+    <message>
+        <source>A fillet&apos;s joint opens 60° to 135°.</source>
+        <translation>La unión de un filete abre de 60° a 135°.</translation>
+    </message>
+    <message>
+        <source>A crown goes to {value} here.</source>
+        <translation>Aquí la convexidad llega hasta {value}.</translation>
+    </message>
+    <message>
+        <source>A leg goes to {value} here.</source>
+        <translation>Aquí un cateto llega hasta {value}.</translation>
+    </message>
+</context>
+<context>
+    <name>CornersKeys</name>
+    <message>
+        <source>give the talk; on to its next stop</source>
+        <translation>dar la charla; a su parada siguiente</translation>
+    </message>
+    <message>
+        <source>back to the stop before</source>
+        <translation>a la parada anterior</translation>
+    </message>
+    <message>
+        <source>full screen, for a projector</source>
+        <translation>pantalla completa, para proyector</translation>
+    </message>
+    <message>
+        <source>end the talk; leave the full screen</source>
+        <translation>terminar la charla; salir de pantalla completa</translation>
+    </message>
+    <message>
+        <source>take the next smaller or larger leaf</source>
+        <translation>tomar la hoja menor o mayor siguiente</translation>
+    </message>
+    <message>
+        <source>turn the leaf over: its tip to the other member</source>
+        <translation>voltear la hoja: su punta hacia la otra pieza</translation>
+    </message>
+    <message>
+        <source>keep both legs equal, or let them part</source>
+        <translation>catetos iguales, o cada uno por su lado</translation>
+    </message>
+    <message>
+        <source>draw legs, inscribed triangle, throats</source>
+        <translation>dibujar catetos, triángulo inscrito, gargantas</translation>
+    </message>
+    <message>
+        <source>on a handle that was clicked: move it 0.1 mm; with Shift 1 mm</source>
+        <translation>en un tirador elegido: moverlo 0,1 mm; con Mayús 1 mm</translation>
+    </message>
+    <message>
+        <source>bring the pictures as close as they may be</source>
+        <translation>acercar las imágenes cuanto se pueda</translation>
+    </message>
+    <message>
+        <source>start again</source>
+        <translation>empezar de nuevo</translation>
+    </message>
+    <message>
+        <source>undo</source>
+        <translation>deshacer</translation>
+    </message>
+    <message>
+        <source>copy the picture</source>
+        <translation>copiar la imagen</translation>
+    </message>
+    <message>
+        <source>save the picture for a slide</source>
+        <translation>guardar la imagen para una diapositiva</translation>
+    </message>
+</context>
+<context>
+    <name>CornersScreen</name>
+    <message>
+        <source>Four corners</source>
+        <translation>Cuatro rincones</translation>
+    </message>
+    <message>
+        <source>Esc leaves the full screen; the right arrow gives the talk</source>
+        <translation>Esc sale de pantalla completa; la flecha derecha da la charla</translation>
+    </message>
+    <message>
+        <source>Copied, 1920 × 1080</source>
+        <translation>Copiada, 1920 × 1080</translation>
+    </message>
+    <message>
+        <source>The picture could not be saved</source>
+        <translation>No se pudo guardar la imagen</translation>
+    </message>
+    <message>
+        <source>{file}: {reason}
+
+Whatever was there is as it was. Choose another folder, or free some space in this one.</source>
+        <translation>{file}: {reason}
+
+Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en esta.</translation>
+    </message>
+    <message>
+        <source>Saved: {file}</source>
+        <translation>Guardada: {file}</translation>
     </message>
 </context>
 <context>
     <name>Debrief</name>
     <message>
         <source>Face</source>
-        <translation type="unfinished"></translation>
+        <translation>Cara</translation>
     </message>
     <message>
         <source>Leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja</translation>
     </message>
     <message>
         <source>Edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Canto</translation>
     </message>
     <message>
         <source>Seat</source>
-        <translation type="unfinished"></translation>
+        <translation>Apoyo</translation>
     </message>
     <message>
         <source>Both legs</source>
-        <translation type="unfinished"></translation>
+        <translation>Ambos catetos</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Lectura</translation>
     </message>
     <message>
         <source>Disposition</source>
-        <translation type="unfinished"></translation>
+        <translation>Disposición</translation>
     </message>
     <message>
         <source>leg on the base</source>
-        <translation type="unfinished"></translation>
+        <translation>cateto en la base</translation>
     </message>
     <message>
         <source>leg on the upright</source>
-        <translation type="unfinished"></translation>
+        <translation>cateto en el montante</translation>
     </message>
     <message>
         <source>actual throat</source>
-        <translation type="unfinished"></translation>
+        <translation>garganta real</translation>
     </message>
     <message>
         <source>theoretical throat</source>
-        <translation type="unfinished"></translation>
+        <translation>garganta teórica</translation>
     </message>
     <message>
         <source>effective size</source>
-        <translation type="unfinished"></translation>
+        <translation>tamaño efectivo</translation>
     </message>
     <message>
         <source>effective throat</source>
-        <translation type="unfinished"></translation>
+        <translation>garganta efectiva</translation>
     </message>
     <message>
         <source>convexity</source>
-        <translation type="unfinished"></translation>
+        <translation>convexidad</translation>
     </message>
     <message>
         <source>concavity</source>
-        <translation type="unfinished"></translation>
+        <translation>concavidad</translation>
     </message>
     <message>
         <source>undercut at the base toe</source>
-        <translation type="unfinished"></translation>
+        <translation>mordedura en el borde de la base</translation>
     </message>
     <message>
         <source>undercut at the upright toe</source>
-        <translation type="unfinished"></translation>
+        <translation>mordedura en el borde del montante</translation>
     </message>
     <message>
         <source>overlap on the base</source>
-        <translation type="unfinished"></translation>
+        <translation>solape en la base</translation>
     </message>
     <message>
         <source>overlap on the upright</source>
-        <translation type="unfinished"></translation>
+        <translation>solape en el montante</translation>
     </message>
     <message>
         <source>root opening</source>
-        <translation type="unfinished"></translation>
+        <translation>separación en la raíz</translation>
+    </message>
+    <message>
+        <source>toe angle on the base</source>
+        <translation>ángulo del borde en la base</translation>
+    </message>
+    <message>
+        <source>toe angle on the upright</source>
+        <translation>ángulo del borde en el montante</translation>
+    </message>
+    <message>
+        <source>difference of the legs</source>
+        <translation>diferencia de catetos</translation>
+    </message>
+    <message>
+        <source>throat&apos;s excess</source>
+        <translation>exceso de garganta</translation>
+    </message>
+    <message>
+        <source>size called for along the edge</source>
+        <translation>tamaño indicado a lo largo del canto</translation>
+    </message>
+    <message>
+        <source>joint&apos;s angle</source>
+        <translation>ángulo de la unión</translation>
     </message>
     <message>
         <source>The face is convex: {off} beyond the line from toe to toe.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cara es convexa: sobresale {off} de la recta de borde a borde.</translation>
     </message>
     <message>
         <source>The face is hollow: {off} short of the line from toe to toe.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cara es cóncava: le faltan {off} hasta la recta de borde a borde.</translation>
     </message>
     <message>
         <source>The face is flat: {off} off the line from toe to toe.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cara es plana: se aparta {off} de la recta de borde a borde.</translation>
     </message>
     <message>
         <source>No leaf was held to the weld.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se apoyó ninguna hoja en el cordón.</translation>
     </message>
     <message>
         <source>A hollow face is read at the throat, with the throat edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una cara cóncava se lee en la garganta, con el canto de garganta.</translation>
     </message>
     <message>
         <source>A convex face is gauged at its legs, with the leg edge: at the throat its crown flatters it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una cara convexa se mide en sus catetos, con el canto de cateto: en la garganta la convexidad la favorece.</translation>
     </message>
     <message>
         <source>The leg on the {member} was not gauged with the leg edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un cateto ({member}) no se midió con el canto de cateto.</translation>
     </message>
     <message>
         <source>the leaf {mark}</source>
-        <translation type="unfinished"></translation>
+        <translation>la hoja {mark}</translation>
     </message>
     <message>
         <source>the {mark} leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>la hoja de {mark}</translation>
     </message>
     <message>
         <source>Use {leaf}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Use {leaf}.</translation>
     </message>
     <message>
         <source>Use {leaf} and {other}, one on either side of the weld.</source>
-        <translation type="unfinished"></translation>
+        <translation>Use {leaf} y {other}: una por debajo del cordón y otra por encima.</translation>
     </message>
     <message>
         <source>Use {leaf} and {other}, one on either side of the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Use {leaf} y {other}: una por debajo del límite y otra por encima.</translation>
     </message>
     <message>
         <source>A leaf reads a leg square to the member that its long edge lies on: leg × sin({angle}°).</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja lee el cateto a escuadra de la pieza en que apoya su canto largo: cateto × sen({angle}°).</translation>
     </message>
     <message>
         <source>Reading {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lectura {n}</translation>
     </message>
     <message>
         <source>{name}: the leaf stands {depth} inside steel.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: la hoja se mete {depth} en el acero.</translation>
     </message>
     <message>
         <source>{name}: the leaf is not seated.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: la hoja no está asentada.</translation>
     </message>
     <message>
         <source>{name}: the leaf is not seated; in the way: {way}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: la hoja no está asentada; estorba: {way}.</translation>
     </message>
     <message>
         <source>{name}: the leaf shows {state}{gap}; you said {stated}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: la hoja muestra «{state}»{gap}; usted dijo «{stated}».</translation>
     </message>
     <message>
         <source>Right call: {right}. No leaf can settle the {keys} here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo correcto: {right}. Aquí ninguna hoja puede decidir esto: {keys}.</translation>
     </message>
     <message>
         <source>Right call: {right}. Every measure meets its limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo correcto: {right}. Todas las medidas cumplen su límite.</translation>
     </message>
     <message>
-        <source>Right call: {right}. The {key} is {found}; {limit} is allowed.</source>
-        <translation type="unfinished"></translation>
+        <source>Right call: {right}. The {key} is {found};</source>
+        <translation>Lo correcto: {right}. Medida: {key}, {found};</translation>
     </message>
     <message>
-        <source>Right call: {right}. The {key} is {found}; {called} called for + {opening} root opening = {limit} needed.</source>
-        <translation type="unfinished"></translation>
+        <source>{sum} = {limit} needed</source>
+        <translation>{sum} = {limit} necesarios</translation>
     </message>
     <message>
-        <source>Right call: {right}. The {key} is {found}; {limit} is called for.</source>
-        <translation type="unfinished"></translation>
+        <source>{limit} is called for</source>
+        <translation>se indica {limit}</translation>
+    </message>
+    <message>
+        <source>{limit} is needed</source>
+        <translation>se necesita {limit}</translation>
+    </message>
+    <message>
+        <source>{limit} is allowed</source>
+        <translation>se admite {limit}</translation>
+    </message>
+    <message>
+        <source>{size} least size</source>
+        <translation>{size} de tamaño mínimo</translation>
+    </message>
+    <message>
+        <source>{size} called for</source>
+        <translation>{size} indicados</translation>
+    </message>
+    <message>
+        <source>; {size} under is allowed over {share} % of the length at most, and this section stands for {extent} %</source>
+        <translation>; se admiten {size} de menos en un {share} % de la longitud como máximo, y esta sección vale por un {extent} %</translation>
     </message>
     <message>
         <source>convex, {off}</source>
-        <translation type="unfinished"></translation>
+        <translation>convexa, {off}</translation>
     </message>
     <message>
         <source>hollow, {off}</source>
-        <translation type="unfinished"></translation>
+        <translation>cóncava, {off}</translation>
     </message>
     <message>
         <source>flat face</source>
-        <translation type="unfinished"></translation>
+        <translation>cara plana</translation>
     </message>
     <message>
         <source>no reading</source>
-        <translation type="unfinished"></translation>
+        <translation>sin lectura</translation>
     </message>
     <message>
         <source>leaf {leaves}</source>
-        <translation type="unfinished"></translation>
+        <translation>hoja {leaves}</translation>
     </message>
     <message>
         <source>throat edge here</source>
-        <translation type="unfinished"></translation>
+        <translation>aquí canto de garganta</translation>
     </message>
     <message>
         <source>legs, not throat</source>
-        <translation type="unfinished"></translation>
+        <translation>catetos, no garganta</translation>
     </message>
     <message>
         <source>not gauged</source>
-        <translation type="unfinished"></translation>
+        <translation>sin medir</translation>
     </message>
     <message>
         <source>inside steel</source>
-        <translation type="unfinished"></translation>
+        <translation>dentro del acero</translation>
     </message>
     <message>
         <source>not seated</source>
-        <translation type="unfinished"></translation>
+        <translation>sin asentar</translation>
     </message>
     <message>
         <source>Touch: tip and toe meet; the leg is the leaf&apos;s size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contacto: punta y borde se tocan; el cateto es del tamaño de la hoja.</translation>
     </message>
     <message>
         <source>Touch: the spur meets the face, both edges flush.</source>
-        <translation type="unfinished"></translation>
+        <translation>Contacto: el espolón toca la cara, con ambos cantos asentados.</translation>
     </message>
     <message>
         <source>Daylight, {gap} from tip to toe: the leg is smaller.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luz, {gap} de la punta al borde: el cateto es menor.</translation>
     </message>
     <message>
         <source>Daylight, {gap} from spur to face: the throat is smaller.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luz, {gap} del espolón a la cara: la garganta es menor.</translation>
     </message>
     <message>
         <source>Held off by {gap}: weld metal lies under the tip; the leg is larger.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartada {gap}: hay metal bajo la punta; el cateto es mayor.</translation>
     </message>
     <message>
         <source>Held off by {gap}: the spur rides on the face; the throat is larger.</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartada {gap}: el espolón monta sobre la cara; la garganta es mayor.</translation>
     </message>
     <message>
         <source>Not seated, and says nothing; in the way: {way}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin asentar, no dice nada; estorba: {way}.</translation>
     </message>
     <message>
         <source>Not seated: it isn&apos;t home, and says nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin asentar: no está a fondo y no dice nada.</translation>
+    </message>
+    <message>
+        <source>None at all: {things}</source>
+        <translation>Nada en absoluto: {things}</translation>
+    </message>
+    <message>
+        <source>{found}; {limit} needed: {off} over</source>
+        <translation>{found}; necesario {limit}: sobran {off}</translation>
+    </message>
+    <message>
+        <source>{found}; {limit} needed: {off} short</source>
+        <translation>{found}; necesario {limit}: faltan {off}</translation>
+    </message>
+    <message>
+        <source>{found}; at most {limit}: {off} too much</source>
+        <translation>{found}; máximo {limit}: {off} de más</translation>
+    </message>
+    <message>
+        <source>{found}; at most {limit}: {off} to spare</source>
+        <translation>{found}; máximo {limit}: {off} de margen</translation>
+    </message>
+    <message>
+        <source>nearer than a leaf can tell (±{doubt})</source>
+        <translation>más cerca de lo que una hoja distingue (±{doubt})</translation>
+    </message>
+    <message>
+        <source>Needed: {size} least size here</source>
+        <translation>Necesario: {size}, tamaño mínimo aquí</translation>
+    </message>
+    <message>
+        <source>Needed: {size} called for</source>
+        <translation>Necesario: {size} indicados</translation>
+    </message>
+    <message>
+        <source>{size} root opening</source>
+        <translation>{size} de separación en la raíz</translation>
+    </message>
+    <message>
+        <source>{size} allowed under</source>
+        <translation>{size} admitidos de menos</translation>
+    </message>
+    <message>
+        <source>Judged by: {rules} ({source}).</source>
+        <translation>Juzgado según: {rules} ({source}).</translation>
+    </message>
+    <message>
+        <source>this trainer&apos;s own rule</source>
+        <translation>regla propia de este programa</translation>
+    </message>
+    <message>
+        <source>seen in its text</source>
+        <translation>vista en su texto</translation>
+    </message>
+    <message>
+        <source>second-hand</source>
+        <translation>de segunda mano</translation>
+    </message>
+    <message>
+        <source>from memory</source>
+        <translation>de memoria</translation>
+    </message>
+    <message>
+        <source>Seat: home each time, with nothing in the way.</source>
+        <translation>Apoyo: a fondo cada vez, sin estorbos.</translation>
+    </message>
+    <message>
+        <source>Both legs: gauged, and the shorter one counts.</source>
+        <translation>Ambos catetos: medidos, y cuenta el más corto.</translation>
+    </message>
+    <message>
+        <source>Readings: each said as the leaf showed it.</source>
+        <translation>Lecturas: cada una, como la mostró la hoja.</translation>
+    </message>
+    <message>
+        <source>Call: {call}, for the reasons above.</source>
+        <translation>Dictamen: {call}, por las razones de arriba.</translation>
+    </message>
+    <message>
+        <source>Face: convex, {off} beyond the line from toe to toe.</source>
+        <translation>Cara: convexa, sobresale {off} de la recta de borde a borde.</translation>
+    </message>
+    <message>
+        <source>Face: hollow, {off} short of the line from toe to toe.</source>
+        <translation>Cara: cóncava, le faltan {off} hasta la recta de borde a borde.</translation>
+    </message>
+    <message>
+        <source>Face: flat, within {off} of the line from toe to toe.</source>
+        <translation>Cara: plana, a menos de {off} de la recta de borde a borde.</translation>
+    </message>
+    <message>
+        <source>Leaves: {marks}, at the weld&apos;s own size.</source>
+        <translation>Hojas: {marks}, del tamaño del propio cordón.</translation>
+    </message>
+    <message>
+        <source>Leaves: {marks}, one on either side of the limit.</source>
+        <translation>Hojas: {marks}, una a cada lado del límite.</translation>
+    </message>
+    <message>
+        <source>Leaf: {marks}, the size that is called for.</source>
+        <translation>Hoja: {marks}, el tamaño indicado.</translation>
+    </message>
+    <message>
+        <source>Edge: the leg edge; a crown would flatter the throat.</source>
+        <translation>Canto: el de cateto; la convexidad favorecería la garganta.</translation>
+    </message>
+    <message>
+        <source>Edge: the throat edge; a hollow is thin in the middle.</source>
+        <translation>Canto: el de garganta; una cara cóncava es delgada en el centro.</translation>
+    </message>
+    <message>
+        <source>Edge: on a flat face either tells the same.</source>
+        <translation>Canto: en una cara plana ambos dicen lo mismo.</translation>
+    </message>
+    <message>
+        <source>You did not say how sure you were. To be right is one skill, to know when you are is another: say it before the next call.</source>
+        <translation>No dijo qué seguridad tenía. Acertar es una cosa; saber cuándo se acierta, otra: dígalo antes del próximo dictamen.</translation>
+    </message>
+    <message>
+        <source>You said {share} % sure. No leaf can settle this one, so nobody could be certain.</source>
+        <translation>Dijo una seguridad del {share} %. Ninguna hoja puede decidir este caso: nadie podía tener certeza.</translation>
+    </message>
+    <message>
+        <source>Of ten calls made this sure, about {n} should turn out right.</source>
+        <translation>De diez dictámenes con esta seguridad, unos {n} deberían ser correctos.</translation>
+    </message>
+    <message>
+        <source>You said {share} % sure, and were right: trust what you saw.</source>
+        <translation>Dijo una seguridad del {share} %, y acertó: confíe en lo que vio.</translation>
+    </message>
+    <message>
+        <source>You said {share} % sure, and were right: look what made you doubt, and whether it should have.</source>
+        <translation>Dijo una seguridad del {share} %, y acertó: mire qué le hizo dudar, y si había motivo.</translation>
+    </message>
+    <message>
+        <source>You said {share} % sure, and were right all the same: what you saw was enough to go by.</source>
+        <translation>Dijo una seguridad del {share} %, y aun así acertó: lo que vio bastaba.</translation>
+    </message>
+    <message>
+        <source>You said {share} % sure, and were wrong. That is the costly kind: find what misled you before you go on.</source>
+        <translation>Dijo una seguridad del {share} %, y se equivocó. Ese error es el caro: averigüe qué le engañó antes de seguir.</translation>
+    </message>
+    <message>
+        <source>You said {share} % sure, and were wrong: one more seat might have told you.</source>
+        <translation>Dijo una seguridad del {share} %, y se equivocó: un apoyo más quizá lo habría aclarado.</translation>
+    </message>
+    <message>
+        <source>You said {share} % sure, and were wrong: your doubt was right. When that unsure, gauge again before you call.</source>
+        <translation>Dijo una seguridad del {share} %, y se equivocó: su duda era fundada. Con tanta duda, mida otra vez antes de dictaminar.</translation>
     </message>
 </context>
 <context>
     <name>DebriefPanel</name>
     <message>
         <source>Debrief</source>
-        <translation type="unfinished"></translation>
+        <translation>Repaso</translation>
     </message>
     <message>
         <source>What this coupon teaches</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{n} %</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Score {n} percent</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que enseña este cupón</translation>
     </message>
     <message>
         <source>You said: {stated}. That is right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Usted dijo: {stated}. Es correcto.</translation>
     </message>
     <message>
         <source>You said: {stated}. That is accepted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Usted dijo: {stated}. Se admite.</translation>
     </message>
     <message>
         <source>You said: {stated}. Right call: {right}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Usted dijo: {stated}. Lo correcto: {right}.</translation>
     </message>
     <message>
         <source>The weld is closer to its limit than a leaf can tell: either verdict, or refer, is right.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cordón está más cerca de su límite de lo que una hoja distingue: vale cualquiera de los dos veredictos, o remitir.</translation>
     </message>
     <message>
         <source>Accepting what the rules reject fails the coupon, whatever else was right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aceptar lo que las reglas rechazan suspende el cupón, aunque lo demás sea correcto.</translation>
     </message>
     <message>
-        <source>Reasons, numbered as in the picture</source>
-        <translation type="unfinished"></translation>
+        <source>How sure you were</source>
+        <translation>Su seguridad</translation>
     </message>
     <message>
-        <source>Nothing to add: handled and called right.</source>
-        <translation type="unfinished"></translation>
+        <source>What the weld measures, and must</source>
+        <translation>Lo que mide el cordón y lo que debe medir</translation>
+    </message>
+    <message>
+        <source>Meets it</source>
+        <translation>Cumple</translation>
+    </message>
+    <message>
+        <source>Fails it</source>
+        <translation>No cumple</translation>
+    </message>
+    <message>
+        <source>Too near to tell</source>
+        <translation>Demasiado cerca para decidir</translation>
+    </message>
+    <message>
+        <source>To do otherwise, numbered as in the picture</source>
+        <translation>A mejorar, numerado como en la imagen</translation>
+    </message>
+    <message>
+        <source>Held right</source>
+        <translation>Bien hecho</translation>
+    </message>
+    <message>
+        <source>{held} of {asked} held right; score {n} %</source>
+        <translation>{held} de {asked} bien hechos; nota {n} %</translation>
     </message>
     <message>
         <source>Your readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus lecturas</translation>
     </message>
     <message>
         <source>{seat}, {tool}: you said {state}</source>
-        <translation type="unfinished"></translation>
+        <translation>{seat}, {tool}: usted dijo «{state}»</translation>
     </message>
     <message>
         <source>Look</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver</translation>
     </message>
     <message>
         <source>Look at reading {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver la lectura {n}</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished"></translation>
+        <translation>Correcta</translation>
     </message>
     <message>
         <source>Not right</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Marks</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>does not apply</source>
-        <translation type="unfinished"></translation>
+        <translation>No es correcta</translation>
     </message>
     <message>
         <source>True measures</source>
-        <translation type="unfinished"></translation>
+        <translation>Medidas reales</translation>
+    </message>
+</context>
+<context>
+    <name>Faults</name>
+    <message>
+        <source>{key} is {leg} mm, so the toe does not lie on the {member}</source>
+        <translation>{key} es {leg} mm, y el borde no queda sobre la pieza ({member})</translation>
+    </message>
+    <message>
+        <source>more than {lowest} and less than {highest} mm</source>
+        <translation>más de {lowest} y menos de {highest} mm</translation>
+    </message>
+    <message>
+        <source>with crown {crown} mm the face enters a member</source>
+        <translation>con crown {crown} mm la cara entra en una pieza</translation>
+    </message>
+    <message>
+        <source>point {index} of the trace, ({x}, {y}), lies in a member</source>
+        <translation>el punto {index} del trazado, ({x}; {y}), está dentro de una pieza</translation>
+    </message>
+    <message>
+        <source>every point but the first and last in the air between the members</source>
+        <translation>todos los puntos menos el primero y el último en el aire entre las piezas</translation>
+    </message>
+    <message>
+        <source>the toe on the {member} has both an overlap and an undercut</source>
+        <translation>el borde ({member}) tiene a la vez solape y mordedura</translation>
+    </message>
+    <message>
+        <source>one of the two</source>
+        <translation>una de las dos cosas</translation>
+    </message>
+    <message>
+        <source>the face already hangs over the {member} where the lip would lie</source>
+        <translation>la cara ya cuelga sobre la pieza ({member}) donde iría el labio</translation>
+    </message>
+    <message>
+        <source>no overlap here, or a flatter face</source>
+        <translation>aquí sin solape, o una cara más plana</translation>
+    </message>
+    <message>
+        <source>{key} is {value} mm</source>
+        <translation>{key} es {value} mm</translation>
+    </message>
+    <message>
+        <source>more than 0 and at most {most} mm</source>
+        <translation>más de 0 y {most} mm como máximo</translation>
+    </message>
+    <message>
+        <source>the trace has {count} point(s)</source>
+        <translation>puntos del trazado: {count}</translation>
+    </message>
+    <message>
+        <source>two points or more</source>
+        <translation>dos puntos o más</translation>
+    </message>
+    <message>
+        <source>the trace ends {off} mm off the {member}&apos;s face</source>
+        <translation>el trazado acaba a {off} mm de la cara de la pieza ({member})</translation>
+    </message>
+    <message>
+        <source>within {limit} mm of it</source>
+        <translation>a menos de {limit} mm de ella</translation>
+    </message>
+    <message>
+        <source>the joint opens {angle} degrees</source>
+        <translation>la unión abre {angle} grados</translation>
+    </message>
+    <message>
+        <source>{lowest} to {highest} degrees</source>
+        <translation>de {lowest} a {highest} grados</translation>
+    </message>
+    <message>
+        <source>{lowest} to {highest} mm</source>
+        <translation>de {lowest} a {highest} mm</translation>
+    </message>
+    <message>
+        <source>root_opening is {value} mm</source>
+        <translation>root_opening es {value} mm</translation>
+    </message>
+    <message>
+        <source>0 mm or more</source>
+        <translation>0 mm o más</translation>
+    </message>
+    <message>
+        <source>an upright {thickness} mm thick, leaning at {angle} degrees, has no back left at {length} mm</source>
+        <translation>un montante de {thickness} mm de espesor, inclinado a {angle} grados, no tiene dorso a {length} mm</translation>
+    </message>
+    <message>
+        <source>more than {rear} mm</source>
+        <translation>más de {rear} mm</translation>
+    </message>
+    <message>
+        <source>the cap reaches from {near} to {far} mm</source>
+        <translation>la gota va de {near} a {far} mm</translation>
+    </message>
+    <message>
+        <source>its middle between {lowest} and {highest} mm, on bare {member}</source>
+        <translation>su centro entre {lowest} y {highest} mm, en metal limpio ({member})</translation>
+    </message>
+    <message>
+        <source>the cap lies over another one</source>
+        <translation>la gota cae sobre otra</translation>
+    </message>
+    <message>
+        <source>caps that stand apart</source>
+        <translation>gotas separadas</translation>
+    </message>
+    <message>
+        <source>{body} has no area</source>
+        <translation>{body} no tiene área</translation>
+    </message>
+    <message>
+        <source>a closed boundary</source>
+        <translation>un contorno cerrado</translation>
+    </message>
+    <message>
+        <source>{body} is open</source>
+        <translation>{body} está abierto</translation>
+    </message>
+    <message>
+        <source>pieces that meet</source>
+        <translation>tramos que se unan</translation>
+    </message>
+    <message>
+        <source>{body} is no simple outline</source>
+        <translation>{body} no es un contorno simple</translation>
+    </message>
+    <message>
+        <source>an outline that does not meet itself</source>
+        <translation>un contorno que no se cruce</translation>
+    </message>
+    <message>
+        <source>the file is larger than {mib} MiB</source>
+        <translation>el archivo pasa de {mib} MiB</translation>
+    </message>
+    <message>
+        <source>a smaller one</source>
+        <translation>uno más pequeño</translation>
+    </message>
+    <message>
+        <source>byte {byte} (0x{hex}) is not UTF-8</source>
+        <translation>el byte {byte} (0x{hex}) no es UTF-8</translation>
+    </message>
+    <message>
+        <source>text in UTF-8</source>
+        <translation>texto en UTF-8</translation>
+    </message>
+    <message>
+        <source>the file begins with a byte order mark</source>
+        <translation>el archivo empieza con una marca de orden de bytes</translation>
+    </message>
+    <message>
+        <source>UTF-8 without one</source>
+        <translation>UTF-8 sin ella</translation>
+    </message>
+    <message>
+        <source>lists and objects are nested more than {deepest} deep</source>
+        <translation>listas y objetos anidados a más de {deepest} niveles</translation>
+    </message>
+    <message>
+        <source>at most {deepest}</source>
+        <translation>{deepest} como máximo</translation>
+    </message>
+    <message>
+        <source>line {line}, column {column} can&apos;t be read as JSON: {what}{met}</source>
+        <translation>línea {line}, columna {column}: no se puede leer como JSON: {what}{met}</translation>
+    </message>
+    <message>
+        <source>JSON: keys and texts in double quotes, commas between values and none after the last</source>
+        <translation>JSON: claves y textos entre comillas dobles, comas entre valores y ninguna tras el último</translation>
+    </message>
+    <message>
+        <source>{value} is no number that can be used</source>
+        <translation>{value} no es un número utilizable</translation>
+    </message>
+    <message>
+        <source>a finite number</source>
+        <translation>un número finito</translation>
+    </message>
+    <message>
+        <source>{body} has a value that is no number</source>
+        <translation>{body} tiene un valor que no es un número</translation>
+    </message>
+    <message>
+        <source>the key {named} is stated more than once</source>
+        <translation>la clave {named} figura más de una vez</translation>
+    </message>
+    <message>
+        <source>each key once</source>
+        <translation>cada clave una vez</translation>
+    </message>
+    <message>
+        <source>{value} holds half of a character</source>
+        <translation>{value} contiene medio carácter</translation>
+    </message>
+    <message>
+        <source>whole characters</source>
+        <translation>caracteres enteros</translation>
+    </message>
+    <message>
+        <source>the document is {value}</source>
+        <translation>el documento es {value}</translation>
+    </message>
+    <message>
+        <source>an object</source>
+        <translation>un objeto</translation>
+    </message>
+    <message>
+        <source>the format is {value}</source>
+        <translation>el formato es {value}</translation>
+    </message>
+    <message>
+        <source>no format is stated</source>
+        <translation>no consta el formato</translation>
+    </message>
+    <message>
+        <source>the version is {value}</source>
+        <translation>la versión es {value}</translation>
+    </message>
+    <message>
+        <source>a whole number from 1 to {head}</source>
+        <translation>un número entero de 1 a {head}</translation>
+    </message>
+    <message>
+        <source>no version is stated</source>
+        <translation>no consta la versión</translation>
+    </message>
+    <message>
+        <source>version {version} is newer than this program reads</source>
+        <translation>la versión {version} es más nueva que las que lee este programa</translation>
+    </message>
+    <message>
+        <source>{head}, or a newer program</source>
+        <translation>{head}, o un programa más nuevo</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be read: {reason}</source>
+        <translation>no se puede leer el archivo: {reason}</translation>
+    </message>
+    <message>
+        <source>a file that can be read</source>
+        <translation>un archivo legible</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be read: there is no such file</source>
+        <translation>no se puede leer el archivo: no existe</translation>
+    </message>
+    <message>
+        <source>the path of a file that exists</source>
+        <translation>la ruta de un archivo que exista</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be read: it is a folder</source>
+        <translation>no se puede leer el archivo: es una carpeta</translation>
+    </message>
+    <message>
+        <source>the path of a file in it</source>
+        <translation>la ruta de un archivo dentro de ella</translation>
+    </message>
+    <message>
+        <source>the file can&apos;t be read: this user may not read it</source>
+        <translation>no se puede leer el archivo: este usuario no tiene permiso</translation>
+    </message>
+    <message>
+        <source>a file that this user may read</source>
+        <translation>un archivo que este usuario pueda leer</translation>
+    </message>
+    <message>
+        <source>there are {more} faults more</source>
+        <translation>defectos que faltan por enumerar: {more}</translation>
+    </message>
+    <message>
+        <source>a file of another kind</source>
+        <translation>un archivo de otro tipo</translation>
+    </message>
+    <message>
+        <source>{named} is missing</source>
+        <translation>falta {named}</translation>
+    </message>
+    <message>
+        <source>an object with the key {named}</source>
+        <translation>un objeto con la clave {named}</translation>
+    </message>
+    <message>
+        <source>{named} is no key here</source>
+        <translation>{named} no es una clave aquí</translation>
+    </message>
+    <message>
+        <source>one of {known}, or a key that begins {prefix}</source>
+        <translation>una de {known}, o una clave que empiece por {prefix}</translation>
+    </message>
+    <message>
+        <source>is {value}</source>
+        <translation>es {value}</translation>
+    </message>
+    <message>
+        <source>more than {more_than}</source>
+        <translation>más de {more_than}</translation>
+    </message>
+    <message>
+        <source>{at_least} or more</source>
+        <translation>{at_least} o más</translation>
+    </message>
+    <message>
+        <source>less than {less_than}</source>
+        <translation>menos de {less_than}</translation>
+    </message>
+    <message>
+        <source>{at_most} or less</source>
+        <translation>{at_most} o menos</translation>
+    </message>
+    <message>
+        <source>has {values} values</source>
+        <translation>tiene {values} valores</translation>
+    </message>
+    <message>
+        <source>at least {at_least}</source>
+        <translation>{at_least} como mínimo</translation>
+    </message>
+    <message>
+        <source>at most {at_most}</source>
+        <translation>{at_most} como máximo</translation>
+    </message>
+    <message>
+        <source>has {characters} characters</source>
+        <translation>tiene {characters} caracteres</translation>
+    </message>
+    <message>
+        <source>at least {at_least} character</source>
+        <translation>{at_least} carácter como mínimo</translation>
+    </message>
+    <message>
+        <source>at most {at_most} characters</source>
+        <translation>{at_most} caracteres como máximo</translation>
+    </message>
+    <message>
+        <source>a number</source>
+        <translation>un número</translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <translation>un número entero</translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <translation>true o false</translation>
+    </message>
+    <message>
+        <source>text</source>
+        <translation>texto</translation>
+    </message>
+    <message>
+        <source>a list</source>
+        <translation>una lista</translation>
+    </message>
+    <message>
+        <source>the text in {tag} is {value}</source>
+        <translation>el texto en {tag} es {value}</translation>
+    </message>
+    <message>
+        <source>text, or an object of texts by language such as {sample}</source>
+        <translation>texto, o un objeto de textos por idioma como {sample}</translation>
+    </message>
+    <message>
+        <source>is an empty object</source>
+        <translation>es un objeto vacío</translation>
+    </message>
+    <message>
+        <source>{tag} is no language tag</source>
+        <translation>{tag} no es una etiqueta de idioma</translation>
+    </message>
+    <message>
+        <source>has {count} characters</source>
+        <translation>tiene {count} caracteres</translation>
+    </message>
+    <message>
+        <source>{stated} is no length with its unit</source>
+        <translation>{stated} no es una longitud con su unidad</translation>
+    </message>
+    <message>
+        <source>a length above 0 and at most {largest} mm, as 8, &quot;8 mm&quot; or &quot;5/16 in&quot;</source>
+        <translation>una longitud mayor que 0 y de {largest} mm como máximo, como 8, &quot;8 mm&quot; o &quot;5/16 in&quot;</translation>
+    </message>
+    <message>
+        <source>{mark} has no unit</source>
+        <translation>{mark} no tiene unidad</translation>
+    </message>
+    <message>
+        <source>no rack has a leaf {mark}</source>
+        <translation>ningún juego tiene una hoja {mark}</translation>
+    </message>
+    <message>
+        <source>one of: {known}</source>
+        <translation>una de: {known}</translation>
+    </message>
+    <message>
+        <source>a mark such as &quot;8 mm&quot;, &quot;5/16 in&quot;, &quot;a 4 mm&quot;</source>
+        <translation>una marca como &quot;8 mm&quot;, &quot;5/16 in&quot;, &quot;a 4 mm&quot;</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>el archivo está vacío</translation>
+    </message>
+    <message>
+        <source>a first line with &quot;format&quot;: &quot;{expected}&quot; and &quot;version&quot;</source>
+        <translation>una primera línea con &quot;format&quot;: &quot;{expected}&quot; y &quot;version&quot;</translation>
+    </message>
+    <message>
+        <source>the tray has no coupon {named}</source>
+        <translation>la bandeja no tiene ningún cupón {named}</translation>
+    </message>
+    <message>
+        <source>no rule set is called {rules}</source>
+        <translation>ningún juego de reglas se llama {rules}</translation>
+    </message>
+    <message>
+        <source>{named} is the id of coupon {other} too</source>
+        <translation>{named} es también el id del cupón {other}</translation>
+    </message>
+    <message>
+        <source>an id of its own</source>
+        <translation>un id propio</translation>
+    </message>
+    <message>
+        <source>no finite number</source>
+        <translation>un número no finito</translation>
+    </message>
+    <message>
+        <source>base</source>
+        <translation>base</translation>
+    </message>
+    <message>
+        <source>upright</source>
+        <translation>montante</translation>
+    </message>
+    <message>
+        <source>there is nothing here</source>
+        <translation>aquí no hay nada</translation>
+    </message>
+    <message>
+        <source>expecting value</source>
+        <translation>se esperaba un valor</translation>
+    </message>
+    <message>
+        <source>expecting property name enclosed in double quotes</source>
+        <translation>se esperaba una clave entre comillas dobles</translation>
+    </message>
+    <message>
+        <source>expecting &apos;:&apos; delimiter</source>
+        <translation>se esperaba &apos;:&apos;</translation>
+    </message>
+    <message>
+        <source>expecting &apos;,&apos; delimiter</source>
+        <translation>se esperaba &apos;,&apos;</translation>
+    </message>
+    <message>
+        <source>extra data</source>
+        <translation>sobran datos</translation>
     </message>
 </context>
 <context>
     <name>FaultsDialog</name>
     <message>
         <source>This tray can&apos;t be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta bandeja no se puede abrir</translation>
     </message>
     <message>
         <source>{file}
 
 The tray that is open stays as it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file}
+
+La bandeja abierta sigue como estaba.</translation>
     </message>
     <message>
         <source>Faults</source>
-        <translation type="unfinished"></translation>
+        <translation>Defectos</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Lugar</translation>
     </message>
     <message>
         <source>whole file</source>
-        <translation type="unfinished"></translation>
+        <translation>todo el archivo</translation>
     </message>
     <message>
         <source>Wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorrecto</translation>
     </message>
     <message>
         <source>Right would be</source>
-        <translation type="unfinished"></translation>
+        <translation>Sería correcto</translation>
     </message>
 </context>
 <context>
     <name>FirstStartCard</name>
     <message>
         <source>Before you begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de empezar</translation>
     </message>
     <message>
         <source>What this program is and is not</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué es y qué no es este programa</translation>
     </message>
     <message>
         <source>To the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Al banco</translation>
     </message>
     <message>
         <source>What this is</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué es</translation>
     </message>
     <message>
         <source>A training aid for the fillet weld gauge. You take a leaf off the rack, seat it on the cross-section of a weld, say what it shows and make the call. The program knows the true section and tells you afterwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una ayuda para aprender a usar la galga de soldaduras de filete. Usted toma una hoja del estante, la asienta en la sección de un cordón, dice qué muestra y dictamina. El programa conoce la sección real y se lo dice después.</translation>
     </message>
     <message>
         <source>What it is not</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué no es</translation>
     </message>
     <message>
         <source>It is not a measuring instrument, and it judges no real weld. It certifies nobody. The governing code, the contract documents and qualified people decide; where they differ from this program, they are right.</source>
-        <translation type="unfinished"></translation>
+        <translation>No es un instrumento de medida ni juzga cordones reales. No certifica a nadie. Deciden el código aplicable, los documentos del contrato y las personas cualificadas; si difieren de este programa, tienen razón ellos.</translation>
     </message>
     <message>
         <source>Your own gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Su propia galga</translation>
     </message>
     <message>
         <source>Leaves wear and bend, and a worn tip rejects good welds. A gauge needs checks of its own, before use and at the intervals that your shop sets. A section shows one place of a weld: on the real one, find the worst.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las hojas se gastan y se doblan, y una punta gastada rechaza cordones buenos. Una galga necesita sus propias verificaciones, antes de usarla y con la frecuencia que fije su taller. Una sección muestra un solo punto del cordón: en el real, busque el peor.</translation>
     </message>
     <message>
         <source>In the shop</source>
-        <translation type="unfinished"></translation>
+        <translation>En el taller</translation>
     </message>
     <message>
         <source>Arc radiation burns eyes and skin, your own and those of people nearby. Metal stays hot long after it stops glowing. Edges, spatter and wire are sharp. Grinding throws sparks and dust. Fumes and gases need extraction and air. Follow your shop&apos;s rules and wear what they ask for.</source>
-        <translation type="unfinished"></translation>
+        <translation>La radiación del arco quema ojos y piel, los suyos y los de quienes estén cerca. El metal sigue caliente mucho después de dejar de brillar. Los cantos, las salpicaduras y el hilo cortan. El esmerilado lanza chispas y polvo. Los humos y gases exigen extracción y aire. Siga las normas de su taller y use la protección que piden.</translation>
     </message>
 </context>
 <context>
     <name>Guide</name>
     <message>
         <source>New here?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Es su primera vez?</translation>
     </message>
     <message>
         <source>Judge the first coupon step by step. It takes five minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Juzgue el primer cupón paso a paso. Lleva cinco minutos.</translation>
     </message>
     <message>
         <source>Name the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre la cara</translation>
     </message>
     <message>
         <source>Take a leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>Tome una hoja</translation>
     </message>
     <message>
         <source>Turn it over</source>
-        <translation type="unfinished"></translation>
+        <translation>Voltéela</translation>
     </message>
     <message>
         <source>Press it home</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrímela a fondo</translation>
     </message>
     <message>
         <source>Look closely</source>
-        <translation type="unfinished"></translation>
+        <translation>Mire de cerca</translation>
     </message>
     <message>
         <source>Say what it shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga qué muestra</translation>
     </message>
     <message>
         <source>Gauge the other leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Mida el otro cateto</translation>
     </message>
     <message>
         <source>Make the call</source>
-        <translation type="unfinished"></translation>
+        <translation>Dictamine</translation>
     </message>
     <message>
         <source>Put it on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Registrar</translation>
     </message>
     <message>
         <source>Read the debrief</source>
-        <translation type="unfinished"></translation>
+        <translation>Lea el repaso</translation>
     </message>
     <message>
         <source>This is the throat edge. Swap ends (E): legs need the leg edge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este es el canto de garganta. Use el otro extremo (E): los catetos piden el canto de cateto.</translation>
     </message>
     <message>
         <source>Switch the loupe on (L). It stays on the leaf&apos;s point.</source>
-        <translation type="unfinished"></translation>
+        <translation>Encienda la lupa (L). Sigue la punta de la hoja.</translation>
     </message>
     <message>
         <source>Look at the weld: is its face convex, flat or hollow? Choose that here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mire el cordón: ¿su cara es convexa, plana o cóncava? Elíjalo aquí.</translation>
     </message>
     <message>
         <source>Take the leaf of the size called for. Click it, drag it, or press its number.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tome la hoja del tamaño indicado: haga clic, arrástrela o pulse su número.</translation>
     </message>
     <message>
         <source>Turn the leaf over (F). Its tip now faces the other member.</source>
-        <translation type="unfinished"></translation>
+        <translation>Voltee la hoja (F). Su punta mira ahora a la otra pieza.</translation>
     </message>
     <message>
-        <source>Drag the leaf into the corner until steel stops it, or press Space.</source>
-        <translation type="unfinished"></translation>
+        <source>Press Space. Or drag the leaf into the corner until its edge lies flush.</source>
+        <translation>Pulse Espacio. O arrastre la hoja al rincón hasta que su canto asiente.</translation>
     </message>
     <message>
-        <source>The loupe stays on the tip. Zoom with + or Ctrl and wheel, and look for light.</source>
-        <translation type="unfinished"></translation>
+        <source>The loupe stays on the tip. Look there for light; zoom with + or Ctrl+wheel.</source>
+        <translation>La lupa sigue la punta. Busque ahí la luz; amplíe con + o Ctrl+rueda.</translation>
     </message>
     <message>
         <source>Daylight: a gap at the tip. Held off: the weld keeps the tip away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Luz: un hueco en la punta. Apartada: el cordón no deja llegar la punta.</translation>
     </message>
     <message>
         <source>Set both readings against the callout. Then choose what the weld needs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Compare ambas lecturas con lo indicado. Luego elija qué necesita el cordón.</translation>
     </message>
     <message>
         <source>Say how sure you are if you like. Then put the call on record (Enter).</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga, si quiere, qué seguridad tiene. Luego registre el dictamen (Intro).</translation>
     </message>
     <message>
         <source>This is the true section, and why. Play your handling back (Space).</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta es la sección real, y el porqué. Reproduzca su manejo (Espacio).</translation>
     </message>
     <message>
         <source>One leg proves nothing. Turn the leaf over again (F).</source>
-        <translation type="unfinished"></translation>
+        <translation>Un cateto no prueba nada. Voltee otra vez la hoja (F).</translation>
     </message>
     <message>
         <source>Now press it home on this side too (Space).</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrímela ahora a fondo también por este lado (Espacio).</translation>
     </message>
     <message>
         <source>Look again, and say what it shows here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mire otra vez y diga qué muestra aquí.</translation>
     </message>
 </context>
 <context>
     <name>GuideCard</name>
     <message>
         <source>Show me</source>
-        <translation type="unfinished"></translation>
+        <translation>Enséñeme</translation>
     </message>
     <message>
         <source>Not now</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora no</translation>
     </message>
     <message>
         <source>{n} of {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} de {count}</translation>
     </message>
     <message>
         <source>Skip this step</source>
-        <translation type="unfinished"></translation>
+        <translation>Saltar este paso</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho</translation>
     </message>
     <message>
         <source>Close the guide</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar la guía</translation>
     </message>
     <message>
         <source>Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Esc</translation>
     </message>
     <message>
         <source>Guide: {title}</source>
-        <translation type="unfinished"></translation>
+        <translation>Guía: {title}</translation>
     </message>
 </context>
 <context>
     <name>Guiding</name>
     <message>
         <source>&amp;First coupon, step by step</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Primer cupón, paso a paso</translation>
     </message>
     <message>
         <source>That was all of it. The guide stays in the Help menu.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso era todo. La guía queda en el menú Ayuda.</translation>
     </message>
 </context>
 <context>
     <name>Hands</name>
     <message>
         <source>Steel stops the leaf that way: {where}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El acero para la hoja por ahí: {where}.</translation>
     </message>
     <message>
         <source>Stopped short by steel: {where}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El acero la paró antes: {where}.</translation>
     </message>
     <message>
         <source>Nothing to clean: the toes are clean.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada que limpiar: los bordes están limpios.</translation>
     </message>
     <message>
         <source>Nothing to undo.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada que deshacer.</translation>
     </message>
     <message>
         <source>Take a leaf off the rack first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero tome una hoja del estante.</translation>
     </message>
     <message>
         <source>No room for that here: move the leaf off the steel first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no hay sitio: aparte antes la hoja del acero.</translation>
     </message>
     <message>
         <source>The leaf is home as far as steel lets it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja está todo lo a fondo que el acero permite.</translation>
     </message>
     <message>
         <source>Steel stops the leaf that way.</source>
-        <translation type="unfinished"></translation>
+        <translation>El acero para la hoja por ahí.</translation>
     </message>
     <message>
         <source>No leaf here is marked {digit}; the keys [ and ] go along.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí ninguna hoja lleva la marca {digit}; las teclas [ y ] recorren el juego.</translation>
     </message>
 </context>
 <context>
     <name>JobCard</name>
     <message>
         <source>Job card</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha de trabajo</translation>
     </message>
     <message>
         <source>all of them</source>
-        <translation type="unfinished"></translation>
+        <translation>todas</translation>
     </message>
     <message>
         <source>Read all the rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer todas las reglas</translation>
     </message>
     <message>
         <source>Readings taken</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecturas tomadas</translation>
     </message>
     <message>
         <source>None yet: seat a leaf and say what it shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna aún: asiente una hoja y diga qué muestra.</translation>
     </message>
     <message>
         <source>Task</source>
-        <translation type="unfinished"></translation>
+        <translation>Tarea</translation>
     </message>
     <message>
         <source>Called for</source>
-        <translation type="unfinished"></translation>
+        <translation>Se pide</translation>
     </message>
     <message>
         <source>Joint</source>
-        <translation type="unfinished"></translation>
+        <translation>Unión</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Weld symbol: fillet, {size}, {asked}</source>
-        <translation type="unfinished"></translation>
+        <translation>Reglas</translation>
     </message>
 </context>
 <context>
     <name>Keys</name>
     <message>
         <source>move the leaf 0.1 mm; with Shift 1 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>mover la hoja 0,1 mm; con Mayús 1 mm</translation>
     </message>
     <message>
         <source>turn it 0.1°; with Shift 1°</source>
-        <translation type="unfinished"></translation>
+        <translation>girarla 0,1°; con Mayús 1°</translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation>Espacio</translation>
     </message>
     <message>
         <source>press home</source>
-        <translation type="unfinished"></translation>
+        <translation>arrimar a fondo</translation>
     </message>
     <message>
         <source>turn over</source>
-        <translation type="unfinished"></translation>
+        <translation>voltear</translation>
     </message>
     <message>
         <source>swap ends</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiar de extremo</translation>
     </message>
     <message>
         <source>clean the toes</source>
-        <translation type="unfinished"></translation>
+        <translation>limpiar los bordes</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
     </message>
     <message>
         <source>put the leaf back</source>
-        <translation type="unfinished"></translation>
+        <translation>devolver la hoja</translation>
     </message>
     <message>
         <source>undo</source>
-        <translation type="unfinished"></translation>
+        <translation>deshacer</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z</source>
+        <translation>Ctrl+Z</translation>
     </message>
     <message>
         <source>take the leaf with that mark; of the inch set, by place</source>
-        <translation type="unfinished"></translation>
+        <translation>tomar la hoja con esa marca; en pulgadas, por su lugar</translation>
     </message>
     <message>
         <source>take the next smaller or larger leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>tomar la hoja menor o mayor siguiente</translation>
     </message>
     <message>
         <source>state daylight, touch, held off, not seated</source>
-        <translation type="unfinished"></translation>
+        <translation>decir luz, contacto, apartada, sin asentar</translation>
+    </message>
+    <message>
+        <source>play your handling, or pause</source>
+        <translation>reproducir su manejo, o pausa</translation>
+    </message>
+    <message>
+        <source>one step of it; with Shift one picture</source>
+        <translation>un paso; con Mayús una imagen</translation>
+    </message>
+    <message>
+        <source>its beginning or end</source>
+        <translation>su principio o su fin</translation>
+    </message>
+    <message>
+        <source>play slower or faster</source>
+        <translation>más lento o más rápido</translation>
+    </message>
+    <message>
+        <source>skip the pauses or not</source>
+        <translation>saltar pausas o no</translation>
+    </message>
+    <message>
+        <source>truth and reasons on or off</source>
+        <translation>verdad y razones sí o no</translation>
+    </message>
+    <message>
+        <source>lay the same coupon out again</source>
+        <translation>volver a poner el mismo cupón</translation>
+    </message>
+    <message>
+        <source>Click</source>
+        <translation>Clic</translation>
+    </message>
+    <message>
+        <source>Drag</source>
+        <translation>Arrastre</translation>
+    </message>
+    <message>
+        <source>carry the leaf; beside it, shift the picture</source>
+        <translation>llevar la hoja; fuera de ella, mover la imagen</translation>
+    </message>
+    <message>
+        <source>Right click</source>
+        <translation>Clic derecho</translation>
+    </message>
+    <message>
+        <source>bring that place to the middle</source>
+        <translation>llevar ese lugar al centro</translation>
+    </message>
+    <message>
+        <source>Two fingers</source>
+        <translation>Dos dedos</translation>
+    </message>
+    <message>
+        <source>on the leaf: carry and turn it; beside it: zoom and shift</source>
+        <translation>en la hoja: llevarla y girarla; fuera: ampliar y mover</translation>
+    </message>
+    <message>
+        <source>Handling the leaf</source>
+        <translation>Manejo de la hoja</translation>
+    </message>
+    <message>
+        <source>The call</source>
+        <translation>El dictamen</translation>
+    </message>
+    <message>
+        <source>The picture</source>
+        <translation>La imagen</translation>
+    </message>
+    <message>
+        <source>After a call</source>
+        <translation>Tras el dictamen</translation>
+    </message>
+    <message>
+        <source>Mouse and touch</source>
+        <translation>Ratón y pantalla táctil</translation>
     </message>
     <message>
         <source>name the face convex, flat, hollow</source>
-        <translation type="unfinished"></translation>
+        <translation>nombrar la cara: convexa, plana, cóncava</translation>
     </message>
     <message>
         <source>call: accept, add weld metal, dress back, refer</source>
-        <translation type="unfinished"></translation>
+        <translation>dictamen: aceptar, aportar metal, rebajar, remitir</translation>
     </message>
     <message>
         <source>surer by a tenth; with Shift less sure</source>
-        <translation type="unfinished"></translation>
+        <translation>un décimo más de seguridad; con Mayús, menos</translation>
     </message>
     <message>
         <source>turn up a bench note</source>
-        <translation type="unfinished"></translation>
+        <translation>destapar una nota de banco</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
     </message>
     <message>
         <source>put the call on record</source>
-        <translation type="unfinished"></translation>
+        <translation>registrar el dictamen</translation>
     </message>
     <message>
         <source>PgUp  PgDn</source>
-        <translation type="unfinished"></translation>
+        <translation>RePág  AvPág</translation>
     </message>
     <message>
         <source>the coupon before or after in the tray</source>
-        <translation type="unfinished"></translation>
+        <translation>el cupón anterior o siguiente de la bandeja</translation>
     </message>
     <message>
         <source>zoom in, zoom out, fit</source>
-        <translation type="unfinished"></translation>
+        <translation>ampliar, reducir, encajar</translation>
+    </message>
+    <message>
+        <source>Ctrl+← ↑ → ↓</source>
+        <translation>Ctrl+← ↑ → ↓</translation>
+    </message>
+    <message>
+        <source>look further to that side</source>
+        <translation>mirar más hacia ese lado</translation>
     </message>
     <message>
         <source>loupe on or off</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>after a call: lay the same coupon out again</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>after a call: play your handling, or pause</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>after a call: one step of it; with Shift one picture</source>
-        <translation type="unfinished"></translation>
+        <translation>lupa sí o no</translation>
     </message>
     <message>
         <source>Home  End</source>
-        <translation type="unfinished"></translation>
+        <translation>Inicio  Fin</translation>
     </message>
     <message>
-        <source>after a call: its beginning or end</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>after a call: play slower or faster</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>after a call: skip the pauses or not</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>after a call: truth and reasons on or off</source>
+        <source>a leaf: take it off the rack; a place: put it there</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Rueda</translation>
     </message>
     <message>
         <source>turn 5°; with Shift 0.5°</source>
-        <translation type="unfinished"></translation>
+        <translation>girar 5°; con Mayús 0,5°</translation>
     </message>
     <message>
         <source>Ctrl+Wheel</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+rueda</translation>
     </message>
     <message>
         <source>zoom to the pointer</source>
-        <translation type="unfinished"></translation>
+        <translation>ampliar en el puntero</translation>
     </message>
 </context>
 <context>
     <name>KeysDialog</name>
     <message>
-        <source>Keys at the bench</source>
-        <translation type="unfinished"></translation>
+        <source>Keys</source>
+        <translation>Teclas</translation>
+    </message>
+    <message>
+        <source>Keys and what they do</source>
+        <translation>Las teclas y lo que hacen</translation>
+    </message>
+</context>
+<context>
+    <name>KnobRow</name>
+    <message>
+        <source>{knob}: less</source>
+        <translation>{knob}: menos</translation>
+    </message>
+    <message>
+        <source>{knob}: more</source>
+        <translation>{knob}: más</translation>
     </message>
 </context>
 <context>
     <name>LeafButton</name>
     <message>
         <source>Leaf {mark}</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja {mark}</translation>
+    </message>
+</context>
+<context>
+    <name>LeafRow</name>
+    <message>
+        <source>Leaf</source>
+        <translation>Hoja</translation>
+    </message>
+    <message>
+        <source>Rack</source>
+        <translation>Juego</translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation>mm</translation>
+    </message>
+    <message>
+        <source>inch</source>
+        <translation>in</translation>
+    </message>
+    <message>
+        <source>throat</source>
+        <translation>garganta</translation>
+    </message>
+    <message>
+        <source>Leaf: smaller</source>
+        <translation>Hoja: menor</translation>
+    </message>
+    <message>
+        <source>Leaf: larger</source>
+        <translation>Hoja: mayor</translation>
     </message>
 </context>
 <context>
     <name>NextBar</name>
     <message>
-        <source>Again   R</source>
-        <translation type="unfinished"></translation>
+        <source>Lay it out again   R</source>
+        <translation>Otra vez   R</translation>
     </message>
     <message>
         <source>The same coupon again</source>
-        <translation type="unfinished"></translation>
+        <translation>El mismo cupón otra vez</translation>
     </message>
     <message>
-        <source>First coupon</source>
-        <translation type="unfinished"></translation>
+        <source>Back to the tray&apos;s first</source>
+        <translation>Al primero de la bandeja</translation>
     </message>
     <message>
-        <source>Next coupon</source>
-        <translation type="unfinished"></translation>
+        <source>Next from the tray</source>
+        <translation>Siguiente de la bandeja</translation>
     </message>
 </context>
 <context>
     <name>NoteSlip</name>
     <message>
         <source>Bench note {n} of {count}: read it again</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota de banco {n} de {count}: releerla</translation>
     </message>
     <message>
         <source>Bench note {n} of {count}: turn it up</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota de banco {n} de {count}: destaparla</translation>
     </message>
 </context>
 <context>
     <name>Notes</name>
     <message>
         <source>Bench notes, if you are stuck</source>
-        <translation type="unfinished"></translation>
+        <translation>Notas de banco, si se atasca</translation>
+    </message>
+</context>
+<context>
+    <name>Panel</name>
+    <message>
+        <source>Equal legs</source>
+        <translation>Catetos iguales</translation>
+    </message>
+    <message>
+        <source>Turn over</source>
+        <translation>Voltear</translation>
+    </message>
+    <message>
+        <source>T</source>
+        <translation>T</translation>
+    </message>
+    <message>
+        <source>Draw</source>
+        <translation>Dibujar</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Reset</source>
+        <translation>Reiniciar</translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation>Copiar</translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Full screen</source>
+        <translation>Pantalla completa</translation>
+    </message>
+    <message>
+        <source>Give the talk</source>
+        <translation>Dar la charla</translation>
+    </message>
+    <message>
+        <source>PNG for a slide, 1920 × 1080...</source>
+        <translation>PNG para diapositiva, 1920 × 1080...</translation>
+    </message>
+    <message>
+        <source>PNG for print, A4 wide at 300 dpi...</source>
+        <translation>PNG para imprimir, ancho A4 a 300 ppp...</translation>
+    </message>
+    <message>
+        <source>SVG drawing...</source>
+        <translation>Dibujo SVG...</translation>
+    </message>
+    <message>
+        <source>PDF page...</source>
+        <translation>Página PDF...</translation>
+    </message>
+    <message>
+        <source>End the talk</source>
+        <translation>Terminar la charla</translation>
     </message>
 </context>
 <context>
     <name>Rack</name>
     <message>
         <source>Rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Estante</translation>
     </message>
 </context>
 <context>
     <name>RackPanel</name>
     <message>
         <source>Rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Estante</translation>
     </message>
     <message>
         <source>Metric</source>
-        <translation type="unfinished"></translation>
+        <translation>Métrico</translation>
     </message>
     <message>
         <source>Metric leaves, marked by leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Hojas métricas, marcadas por cateto</translation>
     </message>
     <message>
         <source>Inch</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulgadas</translation>
     </message>
     <message>
         <source>Inch leaves, marked by leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Hojas en pulgadas, marcadas por cateto</translation>
     </message>
     <message>
         <source>Throat-marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Por garganta</translation>
     </message>
     <message>
         <source>Metric leaves, marked by throat</source>
-        <translation type="unfinished"></translation>
+        <translation>Hojas métricas, marcadas por garganta</translation>
     </message>
     <message>
         <source>Millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>Milímetros</translation>
     </message>
     <message>
         <source>Inches</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulgadas</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished"></translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>inch</source>
-        <translation type="unfinished"></translation>
+        <translation>in</translation>
     </message>
     <message>
         <source>Zoom out</source>
-        <translation type="unfinished"></translation>
+        <translation>Reducir</translation>
     </message>
     <message>
         <source>Fit</source>
-        <translation type="unfinished"></translation>
+        <translation>Encajar</translation>
     </message>
     <message>
         <source>Fit the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Encajar la imagen</translation>
     </message>
     <message>
         <source>Zoom in</source>
-        <translation type="unfinished"></translation>
+        <translation>Ampliar</translation>
     </message>
     <message>
         <source>Loupe</source>
-        <translation type="unfinished"></translation>
+        <translation>Lupa</translation>
     </message>
     <message>
         <source>Loupe on or off</source>
-        <translation type="unfinished"></translation>
+        <translation>Lupa sí o no</translation>
     </message>
     <message>
         <source>Throat</source>
-        <translation type="unfinished"></translation>
+        <translation>Garganta</translation>
     </message>
     <message>
         <source>click or drag; keys 3 to 8, [ ]</source>
-        <translation type="unfinished"></translation>
+        <translation>clic o arrastre; teclas 3 a 8, [ ]</translation>
     </message>
     <message>
         <source>keys 1 to 9 by place, [ ]</source>
-        <translation type="unfinished"></translation>
+        <translation>teclas 1 a 9 por lugar, [ ]</translation>
     </message>
     <message>
         <source>keys 3 to 8: a 3 to a 8, [ ]</source>
-        <translation type="unfinished"></translation>
+        <translation>teclas 3 a 8: a 3 a a 8, [ ]</translation>
     </message>
 </context>
 <context>
     <name>ReadingRow</name>
     <message>
+        <source>{tool}, in mid-air</source>
+        <translation>{tool}, en el aire</translation>
+    </message>
+    <message>
         <source>Take back: {reading}</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirar: {reading}</translation>
     </message>
     <message>
         <source>Take this reading back</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirar esta lectura</translation>
     </message>
 </context>
 <context>
     <name>RecordBar</name>
     <message>
         <source>Put it on record   Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Registrar   Intro</translation>
     </message>
     <message>
         <source>Put it on record</source>
-        <translation type="unfinished"></translation>
+        <translation>Registrar</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>Intro</translation>
     </message>
     <message>
         <source>the face</source>
-        <translation type="unfinished"></translation>
+        <translation>la cara</translation>
     </message>
     <message>
         <source>the disposition</source>
-        <translation type="unfinished"></translation>
+        <translation>la disposición</translation>
     </message>
     <message>
         <source>a reading</source>
-        <translation type="unfinished"></translation>
+        <translation>una lectura</translation>
     </message>
     <message>
         <source>Still to state: {things}</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta decir: {things}</translation>
     </message>
 </context>
 <context>
     <name>Replay</name>
     <message>
         <source>takes a leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>toma una hoja</translation>
     </message>
     <message>
         <source>sets it down</source>
-        <translation type="unfinished"></translation>
+        <translation>la posa</translation>
     </message>
     <message>
         <source>lays a hand on it</source>
-        <translation type="unfinished"></translation>
+        <translation>la agarra</translation>
     </message>
     <message>
         <source>drags</source>
-        <translation type="unfinished"></translation>
+        <translation>arrastra</translation>
     </message>
     <message>
         <source>lets go</source>
-        <translation type="unfinished"></translation>
+        <translation>suelta</translation>
     </message>
     <message>
         <source>moves it a little</source>
-        <translation type="unfinished"></translation>
+        <translation>la mueve un poco</translation>
     </message>
     <message>
         <source>turns it over</source>
-        <translation type="unfinished"></translation>
+        <translation>la voltea</translation>
     </message>
     <message>
         <source>turns it</source>
-        <translation type="unfinished"></translation>
+        <translation>la gira</translation>
     </message>
     <message>
         <source>presses home</source>
-        <translation type="unfinished"></translation>
+        <translation>arrima a fondo</translation>
     </message>
     <message>
         <source>swaps ends</source>
-        <translation type="unfinished"></translation>
+        <translation>cambia de extremo</translation>
     </message>
     <message>
         <source>puts it back</source>
-        <translation type="unfinished"></translation>
+        <translation>la devuelve</translation>
     </message>
     <message>
         <source>cleans the toes</source>
-        <translation type="unfinished"></translation>
+        <translation>limpia los bordes</translation>
     </message>
     <message>
         <source>takes a step back</source>
-        <translation type="unfinished"></translation>
+        <translation>deshace un paso</translation>
     </message>
     <message>
         <source>states a reading</source>
-        <translation type="unfinished"></translation>
+        <translation>dice una lectura</translation>
     </message>
     <message>
         <source>takes a reading back</source>
-        <translation type="unfinished"></translation>
+        <translation>retira una lectura</translation>
     </message>
     <message>
         <source>follows the guide</source>
-        <translation type="unfinished"></translation>
+        <translation>sigue la guía</translation>
     </message>
     <message>
         <source>puts the call on record</source>
-        <translation type="unfinished"></translation>
+        <translation>registra el dictamen</translation>
     </message>
 </context>
 <context>
     <name>ReplayPanel</name>
     <message>
         <source>Your handling</source>
-        <translation type="unfinished"></translation>
+        <translation>Su manejo</translation>
     </message>
     <message>
         <source>Truth and reasons  T</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdad y razones  T</translation>
     </message>
     <message>
         <source>Show truth and reasons over the picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar verdad y razones sobre la imagen</translation>
     </message>
     <message>
         <source>Moment of the handling</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Recorded as it happened; nothing is smoothed. Arrow keys go step by step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Momento del manejo</translation>
     </message>
     <message>
         <source>Pause  Space</source>
-        <translation type="unfinished"></translation>
+        <translation>Pausa  Espacio</translation>
     </message>
     <message>
         <source>Play  Space</source>
-        <translation type="unfinished"></translation>
+        <translation>Reproducir  Espacio</translation>
     </message>
     <message>
         <source>Pause</source>
-        <translation type="unfinished"></translation>
+        <translation>Pausa</translation>
     </message>
     <message>
         <source>Play</source>
-        <translation type="unfinished"></translation>
+        <translation>Reproducir</translation>
+    </message>
+    <message>
+        <source>Click or drag to a moment; arrow keys go step by step, with Shift by pictures</source>
+        <translation>Clic o arrastre a un momento; las flechas van paso a paso, con Mayús por imágenes</translation>
+    </message>
+    <message>
+        <source>Pace</source>
+        <translation>Ritmo</translation>
+    </message>
+    <message>
+        <source>Pace {n} times</source>
+        <translation>Ritmo: {n} veces</translation>
+    </message>
+    <message>
+        <source>Slower  ,   faster  .</source>
+        <translation>Más lento  ,   más rápido  .</translation>
+    </message>
+    <message>
+        <source>Skip pauses  S</source>
+        <translation>Saltar pausas  S</translation>
+    </message>
+    <message>
+        <source>Skip the pauses</source>
+        <translation>Saltar las pausas</translation>
+    </message>
+    <message>
+        <source>Recorded as it happened; nothing is smoothed.</source>
+        <translation>Grabado tal cual; nada se suaviza.</translation>
     </message>
     <message>
         <source>{at} of {all} s</source>
-        <translation type="unfinished"></translation>
+        <translation>{at} de {all} s</translation>
     </message>
     <message>
         <source>at reading {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>en la lectura {n}</translation>
+    </message>
+</context>
+<context>
+    <name>Spoken</name>
+    <message>
+        <source>Section</source>
+        <translation>Sección</translation>
+    </message>
+    <message>
+        <source>Leaf {mark}, {edge}</source>
+        <translation>Hoja {mark}, {edge}</translation>
+    </message>
+    <message>
+        <source>Tip</source>
+        <translation>Punta</translation>
+    </message>
+    <message>
+        <source>Spur</source>
+        <translation>Espolón</translation>
+    </message>
+    <message>
+        <source>bead</source>
+        <translation>cordón</translation>
+    </message>
+    <message>
+        <source>long edge at about {angle}°</source>
+        <translation>canto largo a unos {angle}°</translation>
+    </message>
+    <message>
+        <source>corner {where}, {angle}</source>
+        <translation>esquina {where}, {angle}</translation>
+    </message>
+    <message>
+        <source>turned over</source>
+        <translation>volteada</translation>
+    </message>
+    <message>
+        <source>not turned over</source>
+        <translation>sin voltear</translation>
+    </message>
+    <message>
+        <source>corner {where}, {angle}, {side}</source>
+        <translation>esquina {where}, {angle}, {side}</translation>
+    </message>
+    <message>
+        <source>about {across} right and {along} up from the root</source>
+        <translation>a unos {across} a la derecha y {along} por encima de la raíz</translation>
+    </message>
+    <message>
+        <source>about {across} right and {along} down from the root</source>
+        <translation>a unos {across} a la derecha y {along} por debajo de la raíz</translation>
+    </message>
+    <message>
+        <source>about {across} left and {along} up from the root</source>
+        <translation>a unos {across} a la izquierda y {along} por encima de la raíz</translation>
+    </message>
+    <message>
+        <source>about {across} left and {along} down from the root</source>
+        <translation>a unos {across} a la izquierda y {along} por debajo de la raíz</translation>
+    </message>
+    <message>
+        <source>No leaf in hand</source>
+        <translation>Ninguna hoja en la mano</translation>
+    </message>
+    <message>
+        <source>{leaf}: {contacts}</source>
+        <translation>{leaf}: {contacts}</translation>
+    </message>
+    <message>
+        <source>throat</source>
+        <translation>garganta</translation>
+    </message>
+    <message>
+        <source>{mark}, {edge}, {leg}: {shown}</source>
+        <translation>{mark}, {edge}, {leg}: {shown}</translation>
+    </message>
+    <message>
+        <source>On record, {score} of 100.</source>
+        <translation>Registrado, {score} de 100.</translation>
     </message>
 </context>
 <context>
     <name>StepPanel</name>
     <message>
         <source>Move the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>Mover la hoja</translation>
     </message>
 </context>
 <context>
     <name>Steps</name>
     <message>
         <source>Turn left</source>
-        <translation type="unfinished"></translation>
+        <translation>Girar a la izquierda</translation>
     </message>
     <message>
         <source>Move up</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir</translation>
     </message>
     <message>
         <source>Turn right</source>
-        <translation type="unfinished"></translation>
+        <translation>Girar a la derecha</translation>
     </message>
     <message>
         <source>Move left</source>
-        <translation type="unfinished"></translation>
+        <translation>A la izquierda</translation>
     </message>
     <message>
         <source>Move down</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajar</translation>
     </message>
     <message>
         <source>Move right</source>
-        <translation type="unfinished"></translation>
+        <translation>A la derecha</translation>
     </message>
     <message>
         <source>Press home</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrimar</translation>
     </message>
     <message>
         <source>Space</source>
-        <translation type="unfinished"></translation>
+        <translation>Espacio</translation>
     </message>
     <message>
         <source>Turn over</source>
-        <translation type="unfinished"></translation>
+        <translation>Voltear</translation>
     </message>
     <message>
         <source>Swap ends</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro extremo</translation>
     </message>
     <message>
         <source>Clean toes</source>
-        <translation type="unfinished"></translation>
+        <translation>Limpiar</translation>
     </message>
     <message>
         <source>Put back</source>
-        <translation type="unfinished"></translation>
+        <translation>Devolver</translation>
     </message>
     <message>
         <source>Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Esc</translation>
     </message>
     <message>
         <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+</context>
+<context>
+    <name>StrayCue</name>
+    <message>
+        <source>Leaf {mark} lies to the left: bring it back</source>
+        <translation>La hoja {mark} está a la izquierda: traerla</translation>
+    </message>
+    <message>
+        <source>Leaf {mark} lies to the right: bring it back</source>
+        <translation>La hoja {mark} está a la derecha: traerla</translation>
+    </message>
+    <message>
+        <source>Leaf {mark} lies above: bring it back</source>
+        <translation>La hoja {mark} está arriba: traerla</translation>
+    </message>
+    <message>
+        <source>Leaf {mark} lies below: bring it back</source>
+        <translation>La hoja {mark} está abajo: traerla</translation>
+    </message>
+    <message>
+        <source>Or click the leaf on the rack again</source>
+        <translation>O haga clic otra vez en la hoja del estante</translation>
+    </message>
+</context>
+<context>
+    <name>SymbolMenu</name>
+    <message>
+        <source>&amp;Weld symbols</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the drawing&apos;s unit suggests</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Symbols</name>
+    <message>
+        <source>AWS A2.4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ISO 2553, system A</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ISO 2553, system B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{size} throat</source>
+        <translation>garganta de {size}</translation>
+    </message>
+    <message>
+        <source>{base} leg on the base, {upright} on the upright</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{size} leg, both members</source>
+        <translation>cateto de {size}, ambas piezas</translation>
+    </message>
+    <message>
+        <source>pieces {length} long, {pitch} centre to centre ({gap} clear)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} pieces {length} long, {pitch} centre to centre ({gap} clear)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>arrow side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>both sides</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all around</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weld on site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weld symbol, {standard}: fillet, {asked}; {marks}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Talk</name>
+    <message>
+        <source>Size grows</source>
+        <translation>Crece el tamaño</translation>
+    </message>
+    <message>
+        <source>Crown turns to hollow</source>
+        <translation>De convexa a cóncava</translation>
+    </message>
+    <message>
+        <source>Legs part</source>
+        <translation>Los catetos se separan</translation>
+    </message>
+    <message>
+        <source>The joint opens</source>
+        <translation>La unión se abre</translation>
+    </message>
+    <message>
+        <source>The joint closes</source>
+        <translation>La unión se cierra</translation>
+    </message>
+    <message>
+        <source>At {value}: {flips}.</source>
+        <translation>A {value}: {flips}.</translation>
+    </message>
+    <message>
+        <source>Up to {value} no verdict flips any more.</source>
+        <translation>Hasta {value} ya no cambia ningún veredicto.</translation>
+    </message>
+    <message>
+        <source>Both legs grow under the {leaf} leaf; watch who notices first.</source>
+        <translation>Ambos catetos crecen bajo la hoja de {leaf}; vea quién lo nota primero.</translation>
+    </message>
+    <message>
+        <source>The upper bead goes from crown to hollow, the lower one back; the legs stay as they are.</source>
+        <translation>El cordón de arriba pasa de convexo a cóncavo y el de abajo al revés; los catetos no cambian.</translation>
+    </message>
+    <message>
+        <source>The base leg grows while the upright leg shrinks.</source>
+        <translation>El cateto en la base crece mientras el del montante mengua.</translation>
+    </message>
+    <message>
+        <source>The joint opens beyond a right angle.</source>
+        <translation>La unión se abre más allá del ángulo recto.</translation>
+    </message>
+    <message>
+        <source>The joint closes below a right angle.</source>
+        <translation>La unión se cierra por debajo del ángulo recto.</translation>
+    </message>
+    <message>
+        <source>legs of {leg}</source>
+        <translation>catetos de {leg}</translation>
+    </message>
+    <message>
+        <source>crowns of {upper} above and {lower} below</source>
+        <translation>caras de {upper} arriba y {lower} abajo</translation>
+    </message>
+    <message>
+        <source>legs of {base} and {upright}</source>
+        <translation>catetos de {base} y {upright}</translation>
+    </message>
+    <message>
+        <source>false comfort</source>
+        <translation>falso alivio</translation>
+    </message>
+    <message>
+        <source>false alarm</source>
+        <translation>falsa alarma</translation>
+    </message>
+    <message>
+        <source>{corner}, {state} becomes {false}</source>
+        <translation>{corner}, {state} pasa a ser {false}</translation>
+    </message>
+    <message>
+        <source>{corner}, {state} is no longer {false}</source>
+        <translation>{corner}, {state} deja de ser {false}</translation>
+    </message>
+    <message>
+        <source>{corner}, {before} becomes {after}, {false}</source>
+        <translation>{corner}, {before} pasa a {after}, {false}</translation>
+    </message>
+    <message>
+        <source>{corner}, {before} becomes {after}</source>
+        <translation>{corner}, {before} pasa a {after}</translation>
+    </message>
+    <message>
+        <source>{at} of {count}</source>
+        <translation>{at} de {count}</translation>
     </message>
 </context>
 <context>
     <name>TopBar</name>
     <message>
         <source>Bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Banco</translation>
     </message>
     <message>
         <source>Previous coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupón anterior</translation>
     </message>
     <message>
         <source>Coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupón</translation>
     </message>
     <message>
         <source>Next coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupón siguiente</translation>
     </message>
     <message>
         <source>{n} of {count}  ✓ judged  {title}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} de {count}  ✓ juzgado  {title}</translation>
     </message>
     <message>
         <source>{n} of {count}  {title}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} de {count}  {title}</translation>
     </message>
 </context>
 <context>
     <name>UnforeseenDialog</name>
     <message>
         <source>Something went wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo ha fallado</translation>
     </message>
     <message>
         <source>The last action may not have been done. What you have on the bench is still there: go on, or undo the last step (Z). If it happens again, close the program and open it anew; calls on record are kept. The details below help to mend it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Puede que la última acción no se haya hecho. Lo que tiene en el banco sigue ahí: continúe, o deshaga el último paso (Z). Si vuelve a ocurrir, cierre el programa y ábralo de nuevo; los dictámenes registrados se conservan. Los detalles de abajo ayudan a repararlo.</translation>
     </message>
     <message>
         <source>Details</source>
-        <translation type="unfinished"></translation>
+        <translation>Detalles</translation>
     </message>
     <message>
         <source>Copy details</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar detalles</translation>
     </message>
 </context>
 <context>
     <name>WindowFrame</name>
     <message>
         <source>&amp;File</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Archivo</translation>
     </message>
     <message>
         <source>&amp;View</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ver</translation>
     </message>
     <message>
         <source>&amp;Help</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;yuda</translation>
     </message>
     <message>
         <source>&amp;Open tray...</source>
-        <translation type="unfinished"></translation>
+        <translation>A&amp;brir bandeja...</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Salir</translation>
     </message>
     <message>
         <source>As the &amp;system has it</source>
-        <translation type="unfinished"></translation>
+        <translation>Como el &amp;sistema</translation>
     </message>
     <message>
         <source>&amp;Light</source>
-        <translation type="unfinished"></translation>
+        <translation>C&amp;laro</translation>
     </message>
     <message>
         <source>&amp;Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Oscuro</translation>
     </message>
     <message>
         <source>Lengths &amp;as the drawing has them</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitudes &amp;como en el plano</translation>
     </message>
     <message>
         <source>Lengths in &amp;millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitudes en &amp;milímetros</translation>
     </message>
     <message>
         <source>Lengths in &amp;inches</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitudes en &amp;pulgadas</translation>
     </message>
     <message>
         <source>&amp;Before you begin...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Antes de empezar...</translation>
     </message>
     <message>
         <source>&amp;Keys...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Teclas...</translation>
+    </message>
+    <message>
+        <source>Tab</source>
+        <translation>Tab</translation>
+    </message>
+    <message>
+        <source>go on to the next control; with Shift back</source>
+        <translation>al control siguiente; con Mayús al anterior</translation>
+    </message>
+    <message>
+        <source>Alt</source>
+        <translation>Alt</translation>
+    </message>
+    <message>
+        <source>with a letter that is underlined: open that menu</source>
+        <translation>con una letra subrayada: abrir ese menú</translation>
+    </message>
+    <message>
+        <source>Everywhere</source>
+        <translation>En todas partes</translation>
     </message>
     <message>
         <source>Open tray</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir bandeja</translation>
     </message>
     <message>
         <source>Trays (*{suffix});;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandejas (*{suffix});;Todos los archivos (*)</translation>
     </message>
 </context>
 </TS>
