@@ -8,16 +8,25 @@ from dataclasses import asdict, dataclass, fields, replace
 from pathlib import Path
 from typing import Final, Literal
 
-__all__ = ["Appearance", "LengthUnit", "Settings", "load_settings", "save_settings"]
+__all__ = [
+    "Appearance",
+    "LengthUnit",
+    "Settings",
+    "SymbolStandard",
+    "load_settings",
+    "save_settings",
+]
 
 Appearance = Literal["system", "light", "dark"]
 LengthUnit = Literal["mm", "in"]
+SymbolStandard = Literal["a2.4", "iso-a", "iso-b"]
 
 _CHOICES: Final[dict[str, tuple[object, ...]]] = {
     "appearance": ("system", "light", "dark"),
     "unit": ("mm", "in", None),
     # "qps" is the pseudo-locale: for looking, so no menu offers it.
     "language": ("en", "es", "qps", None),
+    "symbols": ("a2.4", "iso-a", "iso-b", None),
     "loupe": (True, False),
     "first_start_seen": (True, False),
     "guide_done": (True, False),
@@ -36,6 +45,9 @@ class Settings:
         What lengths are shown in; None is the unit of the coupon's own callout.
     language
         The tag of the language to speak; None is the system's, if there is a translation.
+    symbols
+        The standard that weld symbols are drawn by: AWS A2.4, ISO 2553 system A or B; None is the
+        one that the drawing's unit suggests.
     loupe
         Whether the loupe stands on the tip.
     first_start_seen
@@ -47,6 +59,7 @@ class Settings:
     appearance: Appearance = "system"
     unit: LengthUnit | None = None
     language: str | None = None
+    symbols: SymbolStandard | None = None
     loupe: bool = True
     first_start_seen: bool = False
     guide_done: bool = False

@@ -17,12 +17,15 @@ from PySide6.QtWidgets import (
 )
 
 from exercises.attempt import StatedReading
+from exercises.callout import Callout
 from geometry.lengths import Unit
 from trainer.bench import words
 from trainer.bench.glyph import STATE_GLYPHS, Glyph
 from trainer.bench.state import BenchState, lies_in_the_air
-from trainer.bench.symbol import SymbolView
 from trainer.bench.worded import toned
+from trainer.symbols.drawn import Convention, convention_for, symbol_of
+from trainer.symbols.view import SymbolView
+from trainer.symbols.words import called_for, marks_word, symbol_words
 
 __all__ = ["JobCard", "ReadingRow"]
 
@@ -102,8 +105,8 @@ class JobCard(QFrame):
         self._title.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         head.addWidget(self._title, 1)
         box.addLayout(head)
-        self._symbol = SymbolView()
-        box.addWidget(self._symbol)
+        self.symbol = SymbolView()
+        box.addWidget(self.symbol)
         self._facts = QGridLayout()
         self._facts.setHorizontalSpacing(12)
         self._facts.setVerticalSpacing(3)
@@ -155,7 +158,7 @@ class JobCard(QFrame):
 
     def set_short(self, short: bool) -> None:
         """Draw the symbol lower where height is short."""
-        self._symbol.setFixedHeight(50 if short else 60)
+        self.symbol.setFixedHeight(50 if short else 60)
 
     def _names(self) -> tuple[str, str, str, str]:
         return self.tr("Task"), self.tr("Called for"), self.tr("Joint"), self.tr("Rules")
@@ -172,19 +175,22 @@ class JobCard(QFrame):
         self._facts.addWidget(value, row, 1, 1, 1 if row == len(self._names()) - 1 else 2)
         return value
 
-    def show_state(self, state: BenchState, unit: Unit) -> None:
-        """Show the state's coupon and readings, lengths in `unit`."""
+    def show_state(self, state: BenchState, unit: Unit, symbols: Convention | None) -> None:
+        """Show the state's coupon and readings, lengths in `unit`, the symbol as `symbols` has it.
+
+        None draws it by the standard that the drawing's unit suggests.
+        """
         coupon = state.coupon
         title = coupon.title.in_language(words.language())
         self._title.setText(" \u00b7 ".join(part for part in (coupon.id, title) if part))
-        asked = words.called_for(coupon, unit)
-        size = words.symbol_size(coupon)
-        self._symbol.show_size(
-            size, self.tr("Weld symbol: fillet, {size}, {asked}").format(size=size, asked=asked)
+        convention = convention_for(coupon.callout, symbols)
+        self.symbol.show_symbol(
+            symbol_of(coupon.callout, convention),
+            symbol_words(coupon.callout, convention, unit),
         )
         facts = (
             words.task_words(coupon.task),
-            asked,
+            self._asked(coupon.callout, unit),
             words.joint_words(coupon.section, unit),
             words.rules_word(coupon.rule_set),
         )
@@ -198,6 +204,14 @@ class JobCard(QFrame):
             self._show_readings(state)
         for row in self.rows:
             row.remove.setVisible(state.phase == "handling")
+
+    def _asked(self, callout: Callout, unit: Unit) -> str:
+        """What is called for; sides and marks only where they aren't the usual."""
+        asked = called_for(callout, unit)
+        usual = (callout.side, callout.all_around, callout.site, callout.tail)
+        if usual == ("arrow", False, False, ""):
+            return asked
+        return f"{asked}; {marks_word(callout)}"
 
     def _show_readings(self, state: BenchState) -> None:
         self._shown = readings = state.readings

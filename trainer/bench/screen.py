@@ -37,6 +37,7 @@ from trainer.bench.stray import StrayCue
 from trainer.first_hands import Gesture
 from trainer.records import Records, RecordsError
 from trainer.settings import LengthUnit
+from trainer.symbols.menu import SymbolMenu
 from trainer.window import WindowFrame
 
 __all__ = ["BenchScreen", "Course"]
@@ -120,6 +121,9 @@ class BenchScreen(QObject):
         self.saying = Saying(self.canvas)
         self.stray = StrayCue(self.canvas)
         self.focus_ring = FocusRing(self.window.window)
+        self.symbol_menu = SymbolMenu(self.window.window)
+        self.window.view_menu.addSeparator()
+        self.window.view_menu.addMenu(self.symbol_menu)
         self._order: tuple[QWidget, ...] = ()
 
     def _order_focus(self) -> None:
@@ -187,6 +191,9 @@ class BenchScreen(QObject):
         self.record_bar.recorded.connect(self._record)
         self.review.next_asked.connect(lambda: self.go_to(self.course.index + 1))
         self.review.again_asked.connect(self.again)
+        self.symbol_menu.chosen.connect(
+            lambda symbols: window.change_settings(replace(window.settings, symbols=symbols))
+        )
         window.coupon_asked.connect(self.go_to)
         window.settings_changed.connect(self.show_state)
         window.theme_changed.connect(self.show_state)
@@ -268,6 +275,12 @@ class BenchScreen(QObject):
         """Lay out the first coupon of another tray."""
         self.course = Course(tray)
         self.controller.begin(tray.coupons[0])
+        self._laid_out()
+
+    def go_on_from(self, other: BenchScreen) -> None:
+        """Go on with what lies on another bench, which is given up."""
+        self.course = other.course
+        self.controller.go_on_from(other.controller)
         self._laid_out()
 
     def go_to(self, index: int) -> None:
@@ -376,7 +389,8 @@ class BenchScreen(QObject):
         self.call_panel.setVisible(not debrief)
         self.record_bar.setVisible(not debrief)
         self.review.show_state(state, settings, theme, last=self.course.last)
-        self.job_card.show_state(state, unit)
+        self.job_card.show_state(state, unit, settings.symbols)
+        self.symbol_menu.show_choice(settings.symbols)
         if not debrief:
             self.rack_panel.show_state(state, theme, unit, loupe=settings.loupe)
             self.call_panel.show_state(state)

@@ -10,15 +10,13 @@ from collections.abc import Sequence
 from PySide6.QtCore import QLocale
 
 from exercises.attempt import StatedReading
-from exercises.coupon import Coupon
 from exercises.rules import RuleSet
 from geometry.contact import Touch
-from geometry.lengths import Unit, format_length, inch_fraction
+from geometry.lengths import Unit, format_length
 from geometry.section import Section
 from trainer.bench.translation import translate
 
 __all__ = [
-    "called_for",
     "contacts",
     "disposition_word",
     "edge_word",
@@ -34,7 +32,6 @@ __all__ = [
     "rules_lines",
     "rules_word",
     "state_word",
-    "symbol_size",
     "task_words",
 ]
 
@@ -47,33 +44,6 @@ def language() -> str:
 def length_word(length: float, unit: Unit) -> str:
     """A length to the precision that a person can use: two places of mm, three of an inch."""
     return format_length(length, unit)
-
-
-def _in_unit(length: float, text: str, unit: Unit) -> str:
-    """A nominal length in `unit`; as the drawing states it where that is its own unit."""
-    if text.endswith(unit):
-        return text
-    if unit == "in" and inch_fraction(length) is None:
-        return format_length(length, "in")
-    return format_length(length, unit)
-
-
-def symbol_size(coupon: Coupon) -> str:
-    """The size as it stands on the symbol: ``z8``, ``a5``, ``5/16``.
-
-    Drawings in millimetres put the letter before the size; drawings in inches state the leg bare.
-    """
-    number = coupon.callout.text.removesuffix("mm").removesuffix("in").strip()
-    inch_leg = coupon.callout.text.endswith("in") and coupon.callout.measure == "leg"
-    return number if inch_leg else f"{coupon.callout.prefix}{number}"
-
-
-def called_for(coupon: Coupon, unit: Unit) -> str:
-    """What the drawing asks: ``8 mm leg, both members``."""
-    size = _in_unit(coupon.callout.size, coupon.callout.text, unit)
-    if coupon.callout.measure == "leg":
-        return translate("Bench", "{size} leg, both members").format(size=size)
-    return translate("Bench", "{size} throat").format(size=size)
 
 
 def joint_words(section: Section, unit: Unit) -> str:

@@ -437,3 +437,13 @@ def test_look_goes_to_the_moment_of_the_reading(person: Person) -> None:
     scrubber.setFocus()
     person.key(Key.Key_Right)
     assert player.frame.event == "put back"
+
+
+def test_the_symbol_is_drawn_by_the_standard_that_is_chosen(person: Person) -> None:
+    shown = person.screen.job_card.symbol
+    assert shown.symbol is not None
+    assert shown.symbol.convention == "iso-a"
+    person.screen.symbol_menu.choices["a2.4"].trigger()
+    assert shown.symbol.convention == "a2.4"
+    assert "AWS A2.4" in shown.accessibleName()
+    assert person.frame.settings.symbols == "a2.4"

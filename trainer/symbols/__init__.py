@@ -1,0 +1,1 @@
+"""Weld symbols, drawn as the open standards draw them."""
