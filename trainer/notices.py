@@ -184,6 +184,7 @@ class KeysDialog(Notice):
         grid.setHorizontalSpacing(16)
         grid.setVerticalSpacing(3)
         grid.setColumnStretch(1, 1)
+        grid.setColumnMinimumWidth(0, 84)
         at = 0
         for group in groups:
             if at:
@@ -195,7 +196,9 @@ class KeysDialog(Notice):
                 words = QLabel(what)
                 words.setWordWrap(True)
                 words.setMinimumWidth(260)
-                grid.addWidget(_toned(keys, "key"), at, 0, Qt.AlignmentFlag.AlignTop)
+                key = _toned(keys, "key")
+                key.setContentsMargins(0, 2, 0, 0)  # on one line with the larger words
+                grid.addWidget(key, at, 0, Qt.AlignmentFlag.AlignTop)
                 grid.addWidget(words, at, 1)
             at += 1
         grid.setRowStretch(at, 1)

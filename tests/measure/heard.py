@@ -131,6 +131,11 @@ def find(root: Any, role: str, name: str = "") -> Any:
     return None
 
 
+def parts(canvas: Any) -> list[Any]:
+    """What the picture shows; other widgets may lie on it."""
+    return [each for each in children(canvas) if each.get_role_name() == "image"]
+
+
 def press(node: Any) -> None:
     """Do what a click on a control does."""
     names = [node.get_action_name(i) for i in range(node.get_n_actions())]
@@ -160,12 +165,12 @@ def silent(where: str, lines: Sequence[str]) -> None:
 def attend_bench(ear: Listener, app: Any) -> None:
     """Take a leaf, seat it, state what it shows and make the call, listening all the while."""
     canvas = ear.until("the picture", lambda: find(app, "canvas"))
-    ear.until("the section", lambda: [each.get_name() for each in children(canvas)] == ["Section"])
+    ear.until("the section", lambda: [each.get_name() for each in parts(canvas)] == ["Section"])
     before = {told(node) for _, node in walk(app)}
     since = len(ear.announced)
     key("8")
     ear.says("^8 mm, leg edge", since)
-    leaf, tip = ear.until("leaf and tip", lambda: children(canvas)[1:] if ear.changed else None)
+    leaf, tip = ear.until("leaf and tip", lambda: parts(canvas)[1:] if ear.changed else None)
     expect(leaf.get_name().startswith("Leaf 8 mm"), "a leaf that is taken is there, and its tip")
     since = len(ear.announced)
     key("space")

@@ -153,29 +153,32 @@ class _PictureInterface(QAccessibleWidget):
         self._picture = picture
 
     def childCount(self) -> int:
-        """How many parts are there."""
-        return len(self._picture.parts)
+        """How many parts are there, and widgets that lie on the picture."""
+        return len(self._picture.parts) + int(super().childCount())
 
     def child(self, index: int) -> QAccessibleInterface | None:  # type: ignore[override]
-        """A part."""
+        """A part, or after the parts a widget."""
         things = self._picture.present()
-        if not 0 <= index < len(things):
-            return None
-        return QAccessible.queryAccessibleInterface(things[index])
+        if 0 <= index < len(things):
+            return QAccessible.queryAccessibleInterface(things[index])
+        return super().child(index - len(things)) if index >= 0 else None
 
     def indexOfChild(self, child: QAccessibleInterface) -> int:
-        """The place of a part."""
-        thing = child.object()
-        for index, other in enumerate(self._picture.present()):
+        """The place of a part or of a widget."""
+        thing, things = child.object(), self._picture.present()
+        for index, other in enumerate(things):
             if other is thing:
                 return index
-        return -1
+        among = int(super().indexOfChild(child))
+        return among + len(things) if among >= 0 else -1
 
     def childAt(self, x: int, y: int) -> QAccessibleInterface | None:  # type: ignore[override]
-        """The part at a point of the screen; of several the last, which lies uppermost."""
+        """What is at a point of the screen; of several the last, which lies uppermost."""
         for index in reversed(range(self.childCount())):
             part = self.child(index)
-            if part is not None and part.rect().contains(x, y):
+            if part is None or part.state().invisible:
+                continue
+            if part.rect().contains(x, y):
                 return part
         return None
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 from typing import Final
 
 from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
@@ -11,6 +12,8 @@ from PySide6.QtWidgets import QWidget
 
 from geometry.curves import Vec
 from geometry.lengths import Unit
+from trainer.bench.spoken import parts_of
+from trainer.bench.words import state_word
 from trainer.canvas.canvas import Canvas
 from trainer.corners.card import Card, card_of, paint_card, paint_heading
 from trainer.corners.drawing import face_middle
@@ -175,7 +178,10 @@ class Pane(QWidget):
         self._corner = corner
         card = card_of(corner, unit)
         self.canvas.set_view(placed.view)
-        self.canvas.set_scene(scene_of(corner, state, placed, unit, theme))
+        scene = scene_of(corner, state, placed, unit, theme)
+        shown = state_word(corner.reading.state)
+        parts = parts_of(corner.section, corner.leaf, corner.reading.pose, None, unit, shown)
+        self.canvas.set_scene(replace(scene, parts=parts))
         chip = placed.heading.adjusted(-0.5, -0.5, 1.5, 1.5)
         self._heading.show_words(card, theme, chip.adjusted(-0.5, -0.5, 1.5, 1.5), is_card=False)
         self._card.show_words(card, theme, placed.card, is_card=True)

@@ -24,7 +24,7 @@ from trainer.corners import state as changes
 from trainer.corners.captions import caption, topic_word
 from trainer.corners.composing import Subject
 from trainer.corners.controller import CornersController
-from trainer.corners.keys import key_list, name_of_key
+from trainer.corners.keys import KEYS
 from trainer.corners.panel import CaptionBar, Panel
 from trainer.corners.placing import needed_reach
 from trainer.corners.pressing import Corner
@@ -68,7 +68,6 @@ class CornersScreen(QWidget):
     def __init__(self, window: WindowFrame, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.window_frame = window
-        self.keys = key_list()
         self.controller = CornersController(self._first(), self)
         self.talker = Talker(self.controller, self)
         self.projected = False
@@ -104,6 +103,7 @@ class CornersScreen(QWidget):
         self.saying = Whisper(self.stage.panes[0])
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setAccessibleName(self.tr("Four corners"))
+        self.window_frame.add_keys(self.tr("Four corners"), KEYS.groups)
 
     def _listen(self) -> None:
         controller, panel, stage = self.controller, self.panel, self.stage
@@ -219,7 +219,7 @@ class CornersScreen(QWidget):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Keys that no control has taken for itself."""
-        name = name_of_key(event)
+        name = KEYS.name_of(event)
         if name is None or (name == "leave" and not (self.talker.on or self.projected)):
             super().keyPressEvent(event)
             return

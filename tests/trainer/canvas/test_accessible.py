@@ -9,7 +9,7 @@ from dataclasses import replace
 import pytest
 from PySide6.QtCore import QPoint, QRect
 from PySide6.QtGui import QAccessible, QAccessibleInterface
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
 
 from geometry.section import Section
@@ -62,6 +62,22 @@ def test_section_leaf_and_tip_are_its_children(spoken: Canvas) -> None:
         parent = part.parent()
         assert parent is not None
         assert parent.object() is spoken
+
+
+def test_widgets_that_lie_on_the_picture_come_after_its_parts(spoken: Canvas) -> None:
+    handle = QPushButton("Handle", spoken)
+    handle.setGeometry(10, 10, 40, 24)
+    handle.show()
+    picture = heard(spoken)
+    assert picture.childCount() == 4
+    last = child(spoken, 3)
+    assert last.object() is handle
+    assert picture.indexOfChild(last) == 3
+    spot = handle.mapToGlobal(handle.rect().center())
+    found = picture.childAt(spot.x(), spot.y())
+    assert found is not None
+    assert found.object() is handle
+    assert picture.indexOfChild(heard(spoken.window())) == -1
 
 
 def test_without_a_leaf_only_the_section_is_there(spoken: Canvas) -> None:
