@@ -97,7 +97,7 @@ class PseudoTranslator(QTranslator):
         """It isn't."""
         return False
 
-    def translate(  # type: ignore[override]
+    def translate(
         self,
         context: str,
         sourceText: str,  # noqa: N803  # Qt's name

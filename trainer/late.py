@@ -28,6 +28,7 @@ if TYPE_CHECKING:
     from trainer.bench.screen import BenchScreen
     from trainer.first_hands import FirstHands
     from trainer.guide.guiding import Guiding
+    from trainer.language import Speech
     from trainer.loading import Loading
     from trainer.window import WindowFrame
 
@@ -136,6 +137,7 @@ class _Opening:
         self.frame: WindowFrame | None = None
         self.screen: BenchScreen | None = None
         self.guiding: Guiding | None = None
+        self._speech: Speech | None = None
 
     def _likely_look(self) -> str:
         """Light or dark, as chosen or as the system's colours are.
@@ -197,8 +199,8 @@ class _Opening:
             from exercises.tray import TrayError, load_tray
             from trainer import window  # noqa: F401  # imported here for those after it
             from trainer.bench import layout, screen  # noqa: F401
-            from trainer.guide import guiding  # noqa: F401
             from trainer.canvas import canvas  # noqa: F401
+            from trainer.guide import guiding  # noqa: F401
         try:
             return _Loaded(load_tray(self._tray or shipped_tray()), None)
         except TrayError as error:
@@ -208,25 +210,58 @@ class _Opening:
         """Fill the window, beneath what was painted first."""
         from PySide6.QtCore import QTimer
 
+        from trainer.language import Speech
+
+        if self._loading is None:
+            return
+        loaded = self._loading.result
+        # Before any widget: each says its words once, when it is made.
+        self._speech = Speech(self._app)
+        self._speech.speak(self._settings.language)
+        screen = self._make_screen(loaded.tray)
+        self.first.raise_()
+        screen.canvas.setFocus()
+        # A turn of the loop for the parts to find their places.
+        QTimer.singleShot(0, lambda: self._hand_over(screen, loaded.broken))
+
+    def _make_screen(self, tray: Tray) -> BenchScreen:
+        """Make the frame and the bench in it, in the language that is spoken."""
         from trainer.bench.layout import BenchLayout
         from trainer.bench.screen import BenchScreen
         from trainer.canvas.canvas import Canvas
         from trainer.records import Records
         from trainer.window import WindowFrame
 
-        if self._loading is None:
-            return
-        loaded = self._loading.result
         bench = BenchLayout(Canvas())
-        self.frame = WindowFrame(self.window, self._settings, bench)
-        self.first.raise_()
+        settings = self._settings if self.frame is None else self.frame.settings
+        self.frame = WindowFrame(self.window, settings, bench)
         records = Records(Path(self._data) / NAME / "calls.jsonl")
-        screen = BenchScreen(self.frame, bench, loaded.tray, records)
+        screen = BenchScreen(self.frame, bench, tray, records)
         self.frame.tray_asked.connect(self._open)
         self.frame.settings_changed.connect(self._keep_settings)
-        bench.canvas.setFocus()
-        # A turn of the loop for the parts to find their places.
-        QTimer.singleShot(0, lambda: self._hand_over(screen, loaded.broken))
+        return screen
+
+    def _speak_anew(self) -> None:
+        """Make everything anew in another language; what lies on the bench goes on there.
+
+        Nearly all words are said when a widget is made: made anew, none can be forgotten.
+        """
+        from PySide6.QtWidgets import QLayout
+
+        from trainer.guide.guiding import Guiding
+
+        before = self.screen
+        if before is None:
+            return
+        self.window.takeCentralWidget()
+        old = [child for child in self.window.children() if not isinstance(child, QLayout)]
+        self.screen = self._make_screen(before.course.tray)
+        self.screen.go_on_from(before)
+        if self.frame is not None:
+            self.guiding = Guiding(self.frame, self.screen)
+        for child in (*old, before.bench):
+            child.deleteLater()
+        self.screen.canvas.setFocus()
 
     def _hand_over(self, screen: BenchScreen, broken: TrayError | None) -> None:
         """Let the bench have what was done on the first paint, and what is being done."""
@@ -270,15 +305,22 @@ class _Opening:
             self.screen.open_tray(tray)
 
     def _say_broken(self, error: TrayError) -> None:
+        from trainer.fault_words import fault_words
         from trainer.notices import FaultRow
 
-        rows = [FaultRow(fault.pointer, fault.text, fault.right) for fault in error.faults]
+        rows = [FaultRow(fault.pointer, *fault_words(fault)) for fault in error.faults]
         if self.frame is not None:
             self.frame.show_faults(error.faults[0].file if error.faults else "", rows)
 
     def _keep_settings(self) -> None:
-        if self.frame is not None:
-            save_settings(self._settings_file, self.frame.settings)
+        from PySide6.QtCore import QTimer
+
+        if self.frame is None:
+            return
+        save_settings(self._settings_file, self.frame.settings)
+        if self._speech is not None and self._speech.speak(self.frame.settings.language):
+            # Not from within the menu that it was chosen in.
+            QTimer.singleShot(0, self._speak_anew)
 
     def _unforeseen(
         self, kind: type[BaseException], error: BaseException, trace: TracebackType | None

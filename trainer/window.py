@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QMainWindow, QMenu, QVB
 
 from trainer.first_start import FirstStartCard
 from trainer.key_table import KeyGroup
+from trainer.language import LANGUAGES
 from trainer.look.theme import DARK, LIGHT, Theme, apply, theme_for
 from trainer.notices import FaultRow, FaultsDialog, KeysDialog, Notice, UnforeseenDialog
 from trainer.settings import Appearance, LengthUnit, Settings
@@ -168,6 +169,19 @@ class WindowFrame(QObject):
             units,
             self.settings.unit,
             lambda unit: self.change_settings(replace(self.settings, unit=unit)),
+        )
+        menu.addSeparator()
+        self.language_actions = self._add_languages(menu.addMenu(self.tr("Lan&guage")))
+
+    def _add_languages(self, menu: QMenu) -> dict[str | None, QAction]:
+        """Each language in its own words, so that whoever took a wrong one finds back."""
+        languages: list[tuple[str, str | None]] = [(self.tr("As the &system has it"), None)]
+        languages += [(name, tag) for tag, name in LANGUAGES.items()]
+        return self._one_of(
+            menu,
+            languages,
+            self.settings.language,
+            lambda tag: self.change_settings(replace(self.settings, language=tag)),
         )
 
     def _one_of(

@@ -40,8 +40,8 @@
         <translation>Asiente la hoja y diga qué muestra.</translation>
     </message>
     <message>
-        <source>Find the largest leaf that this weld meets.</source>
-        <translation>Halle la hoja más grande que cumple este cordón.</translation>
+        <source>State the largest leaf that this weld meets, and the next, which it doesn&apos;t.</source>
+        <translation>Diga la hoja más grande que cumple este cordón, y la siguiente, que ya no cumple.</translation>
     </message>
     <message>
         <source>Judge this weld against its callout.</source>
@@ -445,7 +445,7 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
     <message>
         <source>Weld metal carries the leaf before it comes home: nothing is read.</source>
-        <translation type="unfinished"></translation>
+        <translation>El metal sostiene la hoja antes de llegar a fondo: no se lee nada.</translation>
     </message>
     <message>
         <source>The leaf doesn&apos;t come home in this joint: nothing is read.</source>
@@ -639,12 +639,20 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
         <translation>dar la charla; a su parada siguiente</translation>
     </message>
     <message>
+        <source>←  PgUp</source>
+        <translation>←  RePág</translation>
+    </message>
+    <message>
         <source>back to the stop before</source>
         <translation>a la parada anterior</translation>
     </message>
     <message>
         <source>full screen, for a projector</source>
         <translation>pantalla completa, para proyector</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
     </message>
     <message>
         <source>end the talk; leave the full screen</source>
@@ -663,8 +671,28 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
         <translation>catetos iguales, o cada uno por su lado</translation>
     </message>
     <message>
+        <source>Home</source>
+        <translation>Inicio</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z</source>
+        <translation>Ctrl+Z</translation>
+    </message>
+    <message>
         <source>draw legs, inscribed triangle, throats</source>
         <translation>dibujar catetos, triángulo inscrito, gargantas</translation>
+    </message>
+    <message>
+        <source>The talk</source>
+        <translation>La charla</translation>
+    </message>
+    <message>
+        <source>Weld and leaf</source>
+        <translation>Cordón y hoja</translation>
+    </message>
+    <message>
+        <source>The pictures</source>
+        <translation>Las imágenes</translation>
     </message>
     <message>
         <source>on a handle that was clicked: move it 0.1 mm; with Shift 1 mm</source>
@@ -679,12 +707,24 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
         <translation>empezar de nuevo</translation>
     </message>
     <message>
+        <source>→  Space  PgDn</source>
+        <translation>→  Espacio  AvPág</translation>
+    </message>
+    <message>
         <source>undo</source>
         <translation>deshacer</translation>
     </message>
     <message>
+        <source>Ctrl+C</source>
+        <translation>Ctrl+C</translation>
+    </message>
+    <message>
         <source>copy the picture</source>
         <translation>copiar la imagen</translation>
+    </message>
+    <message>
+        <source>Ctrl+S</source>
+        <translation>Ctrl+S</translation>
     </message>
     <message>
         <source>save the picture for a slide</source>
@@ -1123,6 +1163,26 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <message>
         <source>Edge: on a flat face either tells the same.</source>
         <translation>Canto: en una cara plana ambos dicen lo mismo.</translation>
+    </message>
+    <message>
+        <source>What you said of the leaf is what it showed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not all that you said of the leaf is what it showed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No leaf of this set is met by the weld.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The largest leaf that the weld meets: {mark}. You have it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The largest leaf that the weld meets: {mark}.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>You did not say how sure you were. To be right is one skill, to know when you are is another: say it before the next call.</source>
@@ -2212,7 +2272,7 @@ La bandeja abierta sigue como estaba.</translation>
     </message>
     <message>
         <source>a leaf: take it off the rack; a place: put it there</source>
-        <translation type="unfinished"></translation>
+        <translation>una hoja: tomarla del estante; un lugar: ponerla ahí</translation>
     </message>
     <message>
         <source>Wheel</source>
@@ -2474,15 +2534,15 @@ La bandeja abierta sigue como estaba.</translation>
     </message>
     <message>
         <source>click or drag; keys 3 to 8, [ ]</source>
-        <translation>clic o arrastre; teclas 3 a 8, [ ]</translation>
+        <translation>clic, arrastre o 3 a 8, [ ]</translation>
     </message>
     <message>
         <source>keys 1 to 9 by place, [ ]</source>
-        <translation>teclas 1 a 9 por lugar, [ ]</translation>
+        <translation>teclas 1 a 9, [ ]</translation>
     </message>
     <message>
         <source>keys 3 to 8: a 3 to a 8, [ ]</source>
-        <translation>teclas 3 a 8: a 3 a a 8, [ ]</translation>
+        <translation>teclas 3 a 8, [ ]</translation>
     </message>
 </context>
 <context>
@@ -2845,26 +2905,26 @@ La bandeja abierta sigue como estaba.</translation>
     <name>SymbolMenu</name>
     <message>
         <source>&amp;Weld symbols</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Símbolos de soldadura</translation>
     </message>
     <message>
         <source>As the drawing&apos;s unit suggests</source>
-        <translation type="unfinished"></translation>
+        <translation>Según la unidad del plano</translation>
     </message>
 </context>
 <context>
     <name>Symbols</name>
     <message>
         <source>AWS A2.4</source>
-        <translation type="unfinished"></translation>
+        <translation>AWS A2.4</translation>
     </message>
     <message>
         <source>ISO 2553, system A</source>
-        <translation type="unfinished"></translation>
+        <translation>ISO 2553, sistema A</translation>
     </message>
     <message>
         <source>ISO 2553, system B</source>
-        <translation type="unfinished"></translation>
+        <translation>ISO 2553, sistema B</translation>
     </message>
     <message>
         <source>{size} throat</source>
@@ -2872,7 +2932,7 @@ La bandeja abierta sigue como estaba.</translation>
     </message>
     <message>
         <source>{base} leg on the base, {upright} on the upright</source>
-        <translation type="unfinished"></translation>
+        <translation>cateto de {base} en la base, {upright} en el montante</translation>
     </message>
     <message>
         <source>{size} leg, both members</source>
@@ -2880,35 +2940,35 @@ La bandeja abierta sigue como estaba.</translation>
     </message>
     <message>
         <source>pieces {length} long, {pitch} centre to centre ({gap} clear)</source>
-        <translation type="unfinished"></translation>
+        <translation>tramos de {length}, {pitch} entre centros ({gap} libres)</translation>
     </message>
     <message>
         <source>{count} pieces {length} long, {pitch} centre to centre ({gap} clear)</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} tramos de {length}, {pitch} entre centros ({gap} libres)</translation>
     </message>
     <message>
         <source>arrow side</source>
-        <translation type="unfinished"></translation>
+        <translation>lado de la flecha</translation>
     </message>
     <message>
         <source>other side</source>
-        <translation type="unfinished"></translation>
+        <translation>lado opuesto</translation>
     </message>
     <message>
         <source>both sides</source>
-        <translation type="unfinished"></translation>
+        <translation>ambos lados</translation>
     </message>
     <message>
         <source>all around</source>
-        <translation type="unfinished"></translation>
+        <translation>todo alrededor</translation>
     </message>
     <message>
         <source>weld on site</source>
-        <translation type="unfinished"></translation>
+        <translation>soldar en obra</translation>
     </message>
     <message>
         <source>Weld symbol, {standard}: fillet, {asked}; {marks}</source>
-        <translation type="unfinished"></translation>
+        <translation>Símbolo de soldadura, {standard}: filete, {asked}; {marks}</translation>
     </message>
 </context>
 <context>
@@ -3093,6 +3153,10 @@ La bandeja abierta sigue como estaba.</translation>
     <message>
         <source>Lengths in &amp;inches</source>
         <translation>Longitudes en &amp;pulgadas</translation>
+    </message>
+    <message>
+        <source>Lan&amp;guage</source>
+        <translation>&amp;Idioma</translation>
     </message>
     <message>
         <source>&amp;Before you begin...</source>

@@ -88,6 +88,11 @@ class BenchController(QObject):
             state = replace(state, rack=rack)
         self._replace(resumed(state, left, now))
 
+    def go_on_from(self, other: BenchController) -> None:
+        """Take over what lies on another bench, and what was left of its other coupons."""
+        self._left = dict(other._left)  # one of the same kind
+        self._replace(replace(other.state, hand=None, way=()))
+
     def begin(self, coupon: Coupon) -> None:
         """Begin with the first coupon of another tray: nothing of the last one is kept."""
         self._finish_way()

@@ -119,7 +119,7 @@ def _leaf_words(params: Params) -> str:
         "A leaf reads a leg square to the member that its long edge lies on: leg \u00d7 "
         "sin({angle}\u00b0).",
     )
-    return f"{text} {why.format(angle=format(float(params['angle']), 'g'))}"
+    return f"{text} {why.format(angle=figures(format(float(params['angle']), 'g')))}"
 
 
 def _reading_words(reason: Reason, unit: Unit) -> str:

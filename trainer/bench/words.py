@@ -12,9 +12,10 @@ from PySide6.QtCore import QLocale
 from exercises.attempt import StatedReading
 from exercises.rules import RuleSet
 from geometry.contact import Touch
-from geometry.lengths import Unit, format_length
+from geometry.lengths import Unit
 from geometry.section import Section
 from trainer.bench.translation import translate
+from trainer.figures import length_words, number_words
 
 __all__ = [
     "contacts",
@@ -43,7 +44,7 @@ def language() -> str:
 
 def length_word(length: float, unit: Unit) -> str:
     """A length to the precision that a person can use: two places of mm, three of an inch."""
-    return format_length(length, unit)
+    return length_words(length, unit)
 
 
 def joint_words(section: Section, unit: Unit) -> str:
@@ -65,7 +66,7 @@ def joint_words(section: Section, unit: Unit) -> str:
         if joint.root_opening > 0.0
         else translate("Bench", "tight fit")
     )
-    return f"{kind}, {joint.angle:g}\u00b0, {plates}, {fit}"
+    return f"{kind}, {number_words(joint.angle)}\u00b0, {plates}, {fit}"
 
 
 def rules_word(rules: RuleSet) -> str:
@@ -83,7 +84,9 @@ def task_words(task: str) -> str:
     """What the coupon asks of the learner."""
     return {
         "read": translate("Bench", "Seat the leaf and state what it shows."),
-        "size": translate("Bench", "Find the largest leaf that this weld meets."),
+        "size": translate(
+            "Bench", "State the largest leaf that this weld meets, and the next, which it doesn't."
+        ),
         "judge": translate("Bench", "Judge this weld against its callout."),
     }[task]
 

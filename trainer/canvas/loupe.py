@@ -25,6 +25,7 @@ from trainer.canvas.light import tint
 from trainer.canvas.scene import Scene
 from trainer.canvas.shapes import Shapes, mapped, pose_transform
 from trainer.canvas.view import Box, View, loupe_scale
+from trainer.figures import figures
 from trainer.look.tokens import Theme
 
 __all__ = ["CORNERS", "Corner", "Lens", "lens_of", "paint_lens"]
@@ -254,7 +255,8 @@ def _glass_image(lens: Lens, content: Callable[[QPainter, View], None]) -> QImag
 
 
 def _paint_label(painter: QPainter, lens: Lens, theme: Theme) -> None:
-    text = f"{lens.label}  ×{lens.zoom:.1f}" if lens.label else f"×{lens.zoom:.1f}"
+    zoom = figures(f"×{lens.zoom:.1f}")
+    text = f"{lens.label}  {zoom}" if lens.label else zoom
     wide, high = chip_size(text, theme)
     top = lens.middle[1] + lens.radius + _RIM + 7.0
     paint_chip(painter, QRectF(lens.middle[0] - wide / 2.0, top, wide, high), text, theme)

@@ -6,7 +6,8 @@ import math
 from dataclasses import dataclass
 from typing import Final
 
-from geometry.lengths import MM_PER_INCH, Unit, format_length
+from geometry.lengths import MM_PER_INCH, Unit
+from trainer.figures import length_words
 
 __all__ = ["Divisions", "bar_length", "divisions"]
 
@@ -60,4 +61,4 @@ def bar_length(scale: float, unit: Unit, most: float = 220.0) -> tuple[float, st
     """
     steps = _steps(unit)
     length = next((step for step in reversed(steps) if step * scale <= most), steps[0])
-    return length, format_length(length, unit)
+    return length, length_words(length, unit)

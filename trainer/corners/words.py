@@ -8,12 +8,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Final
 
-from geometry.lengths import Unit, format_length
+from geometry.lengths import Unit
 from trainer.bench.translation import QT_TRANSLATE_NOOP, translate
 from trainer.bench.words import edge_word, state_word
 from trainer.corners.pressing import Corner
 from trainer.corners.state import PAIRS, Corners, Drawn, Knob, Limit, Pair, crown_of
 from trainer.corners.verdict import Trust, Verdict
+from trainer.figures import length_words, number_words
 
 __all__ = [
     "angle_word",
@@ -121,7 +122,7 @@ _SENTENCES: Final[Mapping[str, str]] = {
     ),
     "leg-carried": QT_TRANSLATE_NOOP(
         "Corners",
-        "Weld metal under the relief carries the leaf before it is home: nothing is read.",
+        "Weld metal carries the leaf before it comes home: nothing is read.",
     ),
     "leg-not-home": QT_TRANSLATE_NOOP(
         "Corners", "The leaf doesn't come home in this joint: nothing is read."
@@ -210,14 +211,14 @@ def length_word(length: float, unit: Unit) -> str:
     ('6.2 mm', '5/16 in', '0.24 in')
     """
     if unit == "mm":
-        return format_length(round(length, 1) + 0.0, "mm", decimals=1)
-    exact = format_length(length, "in")
-    return exact if "/" in exact else format_length(length, "in", decimals=2)
+        return length_words(round(length, 1) + 0.0, "mm", decimals=1)
+    exact = length_words(length, "in")
+    return exact if "/" in exact else length_words(length, "in", decimals=2)
 
 
 def angle_word(angle: float) -> str:
     """An angle in degrees, a tenth where there is one."""
-    return f"{round(angle, 1):g}\u00b0"
+    return f"{number_words(round(angle, 1))}\u00b0"
 
 
 def crown_word(crown: float, unit: Unit) -> str:
@@ -285,7 +286,7 @@ def gap_word(corner: Corner, unit: Unit) -> str:
 
 def _gap_length(gap: float, unit: Unit) -> str:
     """A gap, as finely as it can matter beside the eye limit."""
-    return format_length(gap, unit, decimals=2 if unit == "mm" else 3)
+    return length_words(gap, unit, decimals=2 if unit == "mm" else 3)
 
 
 def spoken(corner: Corner, unit: Unit) -> str:

@@ -21,7 +21,8 @@ from dataclasses import dataclass
 from typing import Final, Literal
 
 from exercises.callout import Callout, Intermittent
-from geometry.lengths import Unit, format_length
+from geometry.lengths import Unit
+from trainer.figures import length_words
 
 __all__ = [
     "CONVENTIONS",
@@ -155,7 +156,7 @@ def _bare(text: str) -> str:
 
 
 def _number(length: float, unit: Unit) -> str:
-    return _bare(format_length(length, unit))
+    return _bare(length_words(length, unit))
 
 
 def size_text(callout: Callout, convention: Convention) -> str:
@@ -214,7 +215,7 @@ def symbol_of(callout: Callout, convention: Convention) -> Symbol:
         # Staggered pieces are drawn so where one line serves both sides.
         off = _STAGGER if staggered and convention != "iso-a" and side == "other" else 0.0
         strokes.append(_triangle(at + off, level, way))
-        middle = level + way * 0.55
+        middle = level + way * 0.6
         words.append(Word(size, (_START + off, middle)))
         end = max(end, at + off + 1.0)
         if long:
@@ -266,9 +267,9 @@ def _tail_text(callout: Callout, convention: Convention) -> str:
 
 def _marked(callout: Callout, symbol: Symbol) -> Symbol:
     """The symbol with its arrow, and the marks where the arrow meets the line."""
-    tip = (-0.95, 1.75)
+    tip = (-0.95, 1.4)
     arrow = Stroke(((0.0, 0.0), tip))
-    fills = [Fill((tip, (-0.83, 1.13), (-0.55, 1.28)))]
+    fills = [Fill((tip, (-0.78, 0.82), (-0.52, 1.0)))]
     circles = [Circle((0.0, 0.0), _ROUND)] if callout.all_around else []
     strokes = [*symbol.strokes, arrow]
     if callout.site:
