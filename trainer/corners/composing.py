@@ -5,15 +5,17 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, replace
 from typing import Final
+from xml.sax.saxutils import escape
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QMarginsF, QRectF, QSize, Qt
-from PySide6.QtGui import QColor, QFont, QImage, QPageLayout, QPageSize, QPainter, QPdfWriter
+from PySide6.QtGui import QColor, QImage, QPageLayout, QPageSize, QPainter, QPdfWriter
 from PySide6.QtSvg import QSvgGenerator
 
 from geometry.lengths import Unit
 from trainer.bench.translation import translate
 from trainer.canvas.painter import paint
 from trainer.corners.card import card_of, paint_card, paint_heading
+from trainer.corners.outlines import OutlinePainter
 from trainer.corners.placing import Placed, box_of, needed_reach, place, scene_of
 from trainer.corners.pressing import Corner, Pressed
 from trainer.corners.state import Corners
@@ -170,6 +172,7 @@ def _svg(size: tuple[float, float]) -> tuple[QSvgGenerator, QByteArray, QBuffer]
 def _body(svg: str, mark: str) -> str:
     """What stands within an SVG's own element, its gradients' names made its own."""
     inner = svg[svg.index(">", svg.index("<svg")) + 1 : svg.rindex("</svg>")]
+    inner = re.sub(r"<(title|desc)>[^<]*</\1>", "", inner)
     return re.sub(r"(?<=[#\"])(gradient\d+)", rf"{mark}\1", inner)
 
 
@@ -181,7 +184,7 @@ def svg_bytes(subject: Subject) -> bytes:
     """
     sheet = replace(SLIDE, ratio=1.0)
     generator, data, buffer = _svg((sheet.wide, sheet.high))
-    painter = QPainter(generator)
+    painter = OutlinePainter(generator)
     _paint_title(painter, subject, sheet)
     painter.end()
     parts = [_body(bytes(data.data()).decode(), "title")]
@@ -191,8 +194,7 @@ def svg_bytes(subject: Subject) -> bytes:
     ):
         wide, high = rect.width(), rect.height()
         generator, data, buffer = _svg((wide, high))
-        painter = QPainter(generator)
-        painter.setFont(QFont(font(subject.theme)))
+        painter = OutlinePainter(generator)
         _paint_corner(painter, subject, corner, placed)
         painter.end()
         body = _body(bytes(data.data()).decode(), f"corner{index}")
@@ -206,5 +208,7 @@ def svg_bytes(subject: Subject) -> bytes:
         '<?xml version="1.0" encoding="UTF-8"?>\n'
         f'<svg xmlns="http://www.w3.org/2000/svg" xmlns:xlink="http://www.w3.org/1999/xlink" '
         f'version="1.1" width="{sheet.wide:g}" height="{sheet.high:g}" '
-        f'viewBox="0 0 {sheet.wide:g} {sheet.high:g}">' + "\n".join(parts) + "</svg>\n"
+        f'viewBox="0 0 {sheet.wide:g} {sheet.high:g}"><title>{escape(title(subject))}</title>'
+        + "\n".join(parts)
+        + "</svg>\n"
     ).encode()

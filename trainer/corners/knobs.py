@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from typing import Final
 
 from PySide6.QtCore import QEvent, QObject, QSignalBlocker, Qt, Signal
@@ -51,7 +52,7 @@ def _slider(least: int, most: int, page: int) -> QSlider:
     slider.setRange(least, most)
     slider.setPageStep(page)
     slider.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-    slider.setMinimumWidth(48)
+    slider.setMinimumWidth(40)
     return slider
 
 
@@ -86,6 +87,9 @@ class KnobRow(QWidget):
         grid.setVerticalSpacing(2)
         self.label = QLabel(knob_word(knob))
         self.label.setProperty("tone", "quiet")
+        # A long word in a narrow window gives way to the value; the tooltip has it whole.
+        self.label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self.label.setToolTip(knob_word(knob))
         self.field = QLineEdit()
         self.field.setFixedWidth(76)
         self.field.setStyleSheet("padding: 2px 5px;")
@@ -145,7 +149,10 @@ class KnobRow(QWidget):
 
     def _parsed(self, text: str) -> float:
         if self.knob == "angle":
-            return float(text.rstrip("\u00b0 ").replace(",", "."))
+            angle = float(text.rstrip("\u00b0 ").replace(",", "."))
+            if not math.isfinite(angle):
+                raise ValueError(text)
+            return angle
         sign = -1.0 if text[:1] in ("-", "\u2212") else 1.0
         return sign * parse_length(text.lstrip("+-\u2212 "), default_unit=self._unit)
 

@@ -6,7 +6,7 @@ import math
 from dataclasses import replace
 from typing import Final
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QPointF, QRect, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QEnterEvent, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QWidget
 
@@ -139,9 +139,14 @@ class Pane(QWidget):
         return self._grab is not None or any(handle.held for handle in self.handles.values())
 
     @property
-    def heading_right(self) -> int:
-        """Where the heading ends, logical px."""
-        return self._heading.geometry().right()
+    def heading_rect(self) -> QRect:
+        """Where the heading stands, logical px."""
+        return self._heading.geometry()
+
+    @property
+    def card_rect(self) -> QRect:
+        """Where the card stands, logical px."""
+        return self._card.geometry()
 
     def set_quiet(self, quiet: bool) -> None:
         """Show handles only under a pointer, where the picture has other things to say."""

@@ -6,9 +6,11 @@ from functools import partial
 from typing import Final
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QFrame,
+    QGridLayout,
     QHBoxLayout,
     QLabel,
     QMenu,
@@ -25,6 +27,9 @@ from trainer.corners.state import KNOBS, Corners, Drawn
 from trainer.corners.words import drawn_word
 
 __all__ = ["CaptionBar", "Panel"]
+
+_LEAST: Final = 860
+"""Logical px of width that the knobs still do with."""
 
 _DRAWN: Final[tuple[Drawn, ...]] = ("legs", "triangle", "throats")
 
@@ -62,7 +67,9 @@ class Panel(QFrame):
         for row in (*self.knobs.values(), self.leaf):
             knobs.addWidget(row, 1)
         column.addLayout(knobs)
-        column.addLayout(self._buttons())
+        self._add_buttons(column)
+        # Not the panel's own wish in one row: else no window could become narrow.
+        self.setMinimumWidth(_LEAST)
         for row in self.knobs.values():
             row.turned.connect(self.turned)
             row.settled.connect(self.settled)
@@ -70,14 +77,45 @@ class Panel(QFrame):
         self.leaf.picked.connect(self.picked)
         self.leaf.rack_asked.connect(self.rack_asked)
 
-    def _buttons(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.setSpacing(6)
+    def _add_buttons(self, column: QVBoxLayout) -> None:
+        """The buttons: about the picture at the left, its uses at the right, or below them."""
+        self._rows = QGridLayout()
+        self._rows.setHorizontalSpacing(16)
+        self._rows.setVerticalSpacing(6)
+        self._rows.setColumnStretch(0, 1)
+        self._left, self._right = QWidget(), QWidget()
+        for part, fill in ((self._left, self._fill_left), (self._right, self._fill_right)):
+            part.setProperty("kind", "holder")
+            row = QHBoxLayout(part)
+            row.setContentsMargins(0, 0, 0, 0)
+            row.setSpacing(6)
+            fill(row)
+        column.addLayout(self._rows)
+        self._stacked: bool | None = None
+        self._stack(stacked=False)
+
+    def _stack(self, *, stacked: bool) -> None:
+        if stacked == self._stacked:
+            return
+        self._stacked = stacked
+        left, right = Qt.AlignmentFlag.AlignLeft, Qt.AlignmentFlag.AlignRight
+        self._rows.addWidget(self._left, 0, 0, left)
+        place = (1, 0) if stacked else (0, 1)
+        self._rows.addWidget(self._right, *place, left if stacked else right)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Put the buttons in two rows where one is too long, in whatever language."""
+        super().resizeEvent(event)
+        wanted = self._left.sizeHint().width() + self._right.sizeHint().width() + 16
+        self._stack(stacked=wanted > self.contentsRect().width() - 28)
+
+    def _fill_left(self, row: QHBoxLayout) -> None:
         self.equal = QCheckBox(self.tr("Equal legs"))
+        self.equal.setToolTip(self.tr("Equal legs (E)"))
         self.equal.clicked.connect(lambda: self.asked.emit("equal"))
         row.addWidget(self.equal)
         row.addSpacing(8)
-        self.over = self._button(row, self.tr("Turn over"), "over", self.tr("T"))
+        self.over = self._button(row, self.tr("Turn over"), "over", "T")
         row.addSpacing(8)
         draw = QLabel(self.tr("Draw"))
         draw.setProperty("tone", "quiet")
@@ -87,9 +125,10 @@ class Panel(QFrame):
             button = self._button(row, drawn_word(drawn), f"draw {drawn}", key)
             button.setCheckable(True)
             self.drawn[drawn] = button
-        row.addStretch(1)
+
+    def _fill_right(self, row: QHBoxLayout) -> None:
         self.undo = self._button(row, self.tr("Undo"), "undo", "Ctrl+Z")
-        self.again = self._button(row, self.tr("Reset"), "again", "Home")
+        self.again = self._button(row, self.tr("Reset"), "again", self.tr("Home"))
         row.addSpacing(8)
         self.copy = self._button(row, self.tr("Copy"), "copy", "Ctrl+C")
         self.save = self._button(row, self.tr("Save"), "", "Ctrl+S")
@@ -97,7 +136,6 @@ class Panel(QFrame):
         row.addSpacing(8)
         self.full = self._button(row, self.tr("Full screen"), "full", "F11")
         self.talk = self._button(row, self.tr("Give the talk"), "talk", "\u2192")
-        return row
 
     def _button(self, row: QHBoxLayout, words: str, name: str, key: str) -> QPushButton:
         button = QPushButton(words)

@@ -9,7 +9,7 @@ from pathlib import Path
 from typing import Final, Literal
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice
-from PySide6.QtGui import QGuiApplication
+from PySide6.QtGui import QGuiApplication, QImageWriter
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from trainer.bench.translation import translate
@@ -75,7 +75,7 @@ def _png(subject: Subject, sheet: Sheet) -> bytes:
     data = QByteArray()
     buffer = QBuffer(data)
     buffer.open(QIODevice.OpenModeFlag.WriteOnly)
-    picture(subject, sheet).save(buffer, b"PNG")
+    QImageWriter(buffer, QByteArray(b"png")).write(picture(subject, sheet))
     buffer.close()
     return bytes(data.data())
 

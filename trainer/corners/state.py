@@ -213,8 +213,9 @@ def changed(state: Corners, knob: Knob, value: float) -> Change:
     kept = min(max(value, lowest), highest)
     limit = Limit("range", knob, kept) if kept != value else None
     if knob in ("leg_base", "leg_upright") and state.equal:
-        return Change(replace(state, leg_base=kept, leg_upright=kept), limit)
-    after = _with(state, knob, kept)
+        after = replace(state, leg_base=kept, leg_upright=kept)
+    else:
+        after = _with(state, knob, kept)
     if knob in PAIRS:
         true = crown_of(after, knob)
         if true != kept:

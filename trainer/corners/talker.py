@@ -73,6 +73,11 @@ class Talker(QObject):
         return self._way is not None or self._asked
 
     @property
+    def on_the_way(self) -> bool:
+        """Whether the sections are being moved to a stop."""
+        return self._way is not None
+
+    @property
     def stop(self) -> Stop | None:
         """Where the talk has paused, or is going to."""
         return self._stops[self._at] if self.on and self._at >= 0 else None

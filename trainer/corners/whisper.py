@@ -30,10 +30,10 @@ class Whisper(Saying):
         self.setMaximumWidth(_LARGEST)
         self.setWordWrap(False)
         self.setText(words)
-        room = max(180, self._pane.width() - self._pane.heading_right - 20)
+        room = max(180, self._pane.width() - self._pane.heading_rect.right() - 20)
         self.setFixedWidth(min(self.sizeHint().width(), room))
         self.setWordWrap(True)
         super().say(words)
 
     def _place(self) -> None:
-        self.move(self._pane.heading_right + 8, 8)
+        self.move(self._pane.heading_rect.right() + 8, 8)
