@@ -226,9 +226,12 @@ def within_words(within: Within) -> Text:
         share = f"{100.0 * within.share:g} %"
         return Text.of({"en": f"{share} of the length", "es": f"el {share} de la longitud"})
     length, each = _length(within.length, "mm"), _length(within.each, "mm")
-    tail: _Words = {"en": "; shorter welds: none", "es": "; cordones más cortos: nada"}
+    tail: _Words = {"en": " (shorter welds: none)", "es": " (cordones más cortos: nada)"}
     if within.prorate:
-        tail = {"en": "; shorter welds: that share", "es": "; cordones más cortos: esa proporción"}
+        tail = {
+            "en": " (shorter welds: that share)",
+            "es": " (cordones más cortos: esa proporción)",
+        }
     return Text.of(
         {
             "en": f"{length} in any {each}{tail['en']}",

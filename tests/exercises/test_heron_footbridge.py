@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import math
 from collections import Counter
+from dataclasses import replace
 from itertools import pairwise
 
 import pytest
@@ -13,7 +14,7 @@ from exercises.coupon import Coupon
 from exercises.grading import grade
 from exercises.judging import judge, right_handling
 from exercises.tray import load_tray
-from geometry.joint import Member
+from geometry.joint import MEMBERS, Member
 from geometry.leaf import Edge, leaf_of_mark
 from geometry.reading import Reading, read
 from geometry.seat import press_home, waiting_pose
@@ -46,6 +47,9 @@ RIGHT = {
     "hf-22": ("convex", "dress back"),
     "hf-23": ("concave", "refer"),
     "hf-24": ("convex", "refer"),
+    # What would be right to call, were it asked; these two ask for readings.
+    "hf-25": ("convex", "add weld metal"),
+    "hf-26": ("convex", "accept"),
 }
 IN_DOUBT = {"hf-21"}
 
@@ -70,6 +74,8 @@ SHOWN: dict[str, tuple[str | None, str | None, str | None]] = {
     "hf-20": (None, None, "held off"),
     "hf-21": ("touch", "touch", None),
     "hf-24": ("held off", "not seated", None),
+    "hf-25": ("held off", "daylight", None),
+    "hf-26": ("held off", "held off", None),
 }
 
 
@@ -170,7 +176,7 @@ def test_the_long_toe_carries_the_leaf_and_a_larger_one_shows_daylight() -> None
     assert shown(coupon, "10 mm", "leg", "upright").state == "daylight"
 
 
-@pytest.mark.parametrize("name", sorted(set(SHOWN) - {"hf-24"}))
+@pytest.mark.parametrize("name", sorted(set(SHOWN) - {"hf-24", "hf-25", "hf-26"}))
 def test_handled_as_is_right_and_called_right_it_is_a_full_grade(name: str) -> None:
     coupon = TRAY.coupon(name)
     call, right = judge(coupon), right_handling(coupon)
@@ -183,6 +189,38 @@ def test_handled_as_is_right_and_called_right_it_is_a_full_grade(name: str) -> N
     given = grade(coupon, Attempt(name, call.face, readings, call.disposition))
     assert given.reasons == ()
     assert given.score == 1.0
+
+
+def test_one_coupon_asks_for_readings_alone() -> None:
+    """A thin daylight, three times the eye limit, and a leg that is plainly held off."""
+    coupon = TRAY.coupon("hf-25")
+    assert coupon.task == "read"
+    readings = tuple(
+        StatedReading("6 mm", "leg", on, found.pose, found.state)
+        for on, found in ((on, shown(coupon, "6 mm", "leg", on)) for on in MEMBERS)
+    )
+    assert [reading.state for reading in readings] == ["held off", "daylight"]
+    assert shown(coupon, "6 mm", "leg", "upright").gap == pytest.approx(0.3, abs=1e-3)
+    given = grade(coupon, Attempt(coupon.id, "convex", readings))
+    assert (given.score, given.right) == (1.0, None)
+    wrong = readings[0], replace(readings[1], state="touch")
+    assert grade(coupon, Attempt(coupon.id, "convex", wrong)).marks["reading"] == 0.5
+
+
+def test_one_coupon_asks_for_the_weld_s_size() -> None:
+    """8 mm is held off at both legs, 10 mm shows daylight at both: the size lies between."""
+    coupon = TRAY.coupon("hf-26")
+    assert coupon.task == "size"
+    readings = tuple(
+        StatedReading(mark, "leg", on, found.pose, found.state)
+        for mark in ("8 mm", "10 mm")
+        for on, found in ((on, shown(coupon, mark, "leg", on)) for on in MEMBERS)
+    )
+    assert [r.state for r in readings] == ["held off", "held off", "daylight", "daylight"]
+    given = grade(coupon, Attempt(coupon.id, "convex", readings))
+    assert (given.score, given.right) == (1.0, None)
+    only = tuple(reading for reading in readings if reading.leaf == "8 mm")
+    assert grade(coupon, Attempt(coupon.id, "convex", only)).marks["leaf"] == 0.5
 
 
 # --- what the tray covers -----------------------------------------------------------------------

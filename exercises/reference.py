@@ -1,0 +1,311 @@
+"""Every limit, formula and definition that the program uses, as entries to read and to search.
+
+The entries are made from what judges: the tables of rule sets, the measures, the doubt, the leaf's
+own proportions. So a page of them can't say what the program doesn't do.
+"""
+
+from __future__ import annotations
+
+import unicodedata
+from collections.abc import Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from exercises.rules import RuleSet, Source
+from exercises.rules.limits import Sureness
+from exercises.rules.wording import (
+    joined,
+    limit_formula,
+    measure_title,
+    minimum_formula,
+    opening_formula,
+    sureness_words,
+    undersize_formula,
+)
+from exercises.text import NO_TEXT, Text
+
+__all__ = ["Entry", "as_markdown", "of_rules", "search"]
+
+
+@dataclass(frozen=True, slots=True)
+class Entry:
+    """One thing to look up.
+
+    Parameters
+    ----------
+    key
+        Its name for good: ``rules.iso-5817-c.convexity``, ``measure.effective_size``.
+    title, text
+        What it is called, and what is to be said of it.
+    formula
+        How it is worked out, in signs or in words; empty where there is none.
+    source, sureness
+        Where it comes from, and how surely it is known.
+    related
+        Keys of other entries.
+
+    Examples
+    --------
+    >>> from exercises.rules import RULE_SETS
+    >>> of_rules(RULE_SETS["iso-5817-b"])[-1].key
+    'rules.iso-5817-b.root_opening'
+    """
+
+    key: str
+    title: Text
+    text: Text
+    formula: Text
+    source: str
+    sureness: Sureness
+    related: tuple[str, ...] = ()
+
+    @property
+    def group(self) -> str:
+        """The first part of its key: ``rules``, ``measure``, ``doubt``, ``leaf``, ``word``."""
+        return self.key.split(".", 1)[0]
+
+
+def of_rules(rules: RuleSet) -> tuple[Entry, ...]:
+    """Return the entries of a rule set: the set, its table of sizes, and every limit."""
+    at = f"rules.{rules.id}"
+    entries = [
+        Entry(
+            at,
+            rules.title,
+            _said((*rules.stated_lines, *rules.notes, rules.source.note)),
+            NO_TEXT,
+            rules.source.name,
+            rules.source.sureness,
+            tuple(f"{at}.{limit.measure}" for limit in rules.limits),
+        ),
+        *_size_entries(rules, at),
+        *_added_entries(rules),
+    ]
+    entries += [
+        _entry(rules, limit.measure, measure_title(limit.measure), limit_formula(limit),
+               limit.source, _needs(limit.needs), _MEASURED_BY.get(limit.measure, ()))
+        for limit in rules.limits
+    ]  # fmt: skip
+    return tuple(entries)
+
+
+_MEASURED_BY: Final[dict[str, tuple[str, ...]]] = {
+    "toe_angle": ("measure.toe_angle_base", "measure.toe_angle_upright"),
+    "convexity": ("measure.convexity",),
+    "asymmetry": ("measure.leg_base", "measure.leg_upright"),
+    "excess_throat": ("measure.actual_throat",),
+}
+"""The measures that a limit judges, where it isn't read off the section itself."""
+
+
+def _entry(
+    rules: RuleSet,
+    name: str,
+    title: Text,
+    formula: Text,
+    source: Source,
+    text: Text,
+    related: tuple[str, ...] = (),
+) -> Entry:
+    key = f"rules.{rules.id}"
+    whole = joined(rules.title, ": ", title)
+    return Entry(
+        f"{key}.{name}", whole, _said((text, source.note)), formula, source.name, source.sureness,
+        (key, *related),
+    )  # fmt: skip
+
+
+def _said(texts: Sequence[Text]) -> Text:
+    """Sentences in a row; those that say nothing are left out."""
+    present = [text for text in texts if text]
+    spaced = [part for text in present for part in (" ", text)]
+    return joined(*spaced[1:]) if present else NO_TEXT
+
+
+def _needs(disposition: str) -> Text:
+    spanish = {
+        "refer": "derivar",
+        "dress back": "rebajar",
+        "add weld metal": "aportar metal",
+        "accept": "aceptar",
+    }
+    return Text.of(
+        {
+            "en": f"Beyond it the right call is: {disposition}.",
+            "es": f"Fuera de él lo correcto es: {spanish[disposition]}.",
+        }
+    )
+
+
+def _size_entries(rules: RuleSet, at: str) -> list[Entry]:
+    entries: list[Entry] = []
+    for row in rules.sizes:
+        keys = dict.fromkeys(comparison.key for comparison in row.compared)
+        name = f"{row.measure}-{row.face}" + ("-unequal" if row.unequal else "")
+        compared = ", ".join(keys)
+        entries.append(
+            Entry(
+                f"{at}.size.{name}",
+                joined(rules.title, ": ", _row_title(row.measure, row.face, unequal=row.unequal)),
+                _seats_text(row.seats),
+                Text.of({"en": f"{compared} \u2265 size needed",
+                         "es": f"{compared} \u2265 tamaño necesario"}),
+                rules.source.name,
+                rules.source.sureness,
+                (at, *(f"measure.{key}" for key in keys)),
+            )
+        )  # fmt: skip
+    return entries
+
+
+def _added_entries(rules: RuleSet) -> list[Entry]:
+    """What is taken off a size and put on it."""
+    entries: list[Entry] = []
+    less = Text.of({"en": "Undersize", "es": "Tamaño escaso"})
+    if rules.undersize is not None:
+        formula, source = undersize_formula(rules.undersize), rules.undersize.source
+        text = Text.of(
+            {
+                "en": "Only where the part that is short is within that share of the length: 5 for "
+                "8 along a whole weld is refused.",
+                "es": "Solo si lo escaso cae dentro de esa parte de la longitud: 5 en lugar de 8 a "
+                "lo largo de todo el cordón se rechaza.",
+            }
+        )
+        entries.append(_entry(rules, "undersize", less, formula, source, text, ("word.undersize",)))
+    if rules.opening is not None:
+        title = Text.of({"en": "Root opening, added", "es": "Separación en la raíz, suma"})
+        formula, source = opening_formula(rules.opening), rules.opening.source
+        entries.append(_entry(rules, "opening", title, formula, source, NO_TEXT))
+    if rules.minimum_size is not None:
+        leg = rules.minimum_size.measured_as == "leg"
+        title = Text.of(
+            {"en": "Least leg", "es": "Cateto mínimo"}
+            if leg
+            else {"en": "Least throat", "es": "Garganta mínima"}
+        )
+        formula, source = minimum_formula(rules.minimum_size), rules.minimum_size.source
+        text = Text.of(
+            {
+                "en": "A smaller callout is raised to it.",
+                "es": "Un tamaño indicado menor se eleva hasta él.",
+            }
+        )
+        entries.append(_entry(rules, "minimum_size", title, formula, source, text))
+    return entries
+
+
+def _row_title(measure: str, face: str, *, unequal: bool) -> Text:
+    english = {"convex": "convex face", "flat": "flat face", "concave": "hollow face"}[face]
+    spanish = {"convex": "cara convexa", "flat": "cara plana", "concave": "cara hueca"}[face]
+    if measure == "throat":
+        return Text.of({"en": f"throat, {english}", "es": f"garganta, {spanish}"})
+    if unequal:
+        return Text.of({"en": f"unequal legs, {english}", "es": f"catetos desiguales, {spanish}"})
+    return Text.of({"en": f"leg, {english}", "es": f"cateto, {spanish}"})
+
+
+def _seats_text(seats: Sequence[tuple[str, str]]) -> Text:
+    edges = [edge for edge, _ in seats]
+    legs, throat = edges.count("leg") == 2, "throat" in edges
+    if legs and throat:
+        return Text.of(
+            {
+                "en": "Held with the leg edge at both legs and with the throat edge: the leaf of "
+                "the size needed, or the two about it.",
+                "es": "Se apoya el borde de cateto en los dos catetos, y el de garganta: la hoja "
+                "del tamaño necesario, o las dos vecinas.",
+            }
+        )
+    if legs:
+        return Text.of(
+            {
+                "en": "Held with the leg edge at both legs, two placements: the leaf of the size "
+                "needed, or the two about it.",
+                "es": "Se apoya el borde de cateto en los dos catetos, dos posiciones: la hoja del "
+                "tamaño necesario, o las dos vecinas.",
+            }
+        )
+    return Text.of(
+        {
+            "en": "Held with the throat edge: the leaf of the size needed, or the two about it.",
+            "es": "Se apoya el borde de garganta: la hoja del tamaño necesario, o las dos vecinas.",
+        }
+    )
+
+
+def _plain(text: str) -> str:
+    """Small letters without accents: what somebody types is found however they type it."""
+    split = unicodedata.normalize("NFKD", text.casefold())
+    return "".join(letter for letter in split if not unicodedata.combining(letter))
+
+
+def search(entries: Sequence[Entry], words: str, language: str) -> tuple[Entry, ...]:
+    """Return the entries that hold every one of some words, those with all in the title first.
+
+    Parameters
+    ----------
+    entries
+        What is looked through, in the order that is kept.
+    words
+        As somebody types them; without any, all entries are found.
+    language
+        Tag of the language that they are typed in.
+
+    Examples
+    --------
+    >>> from exercises.rules import RULE_SETS
+    >>> found = search(of_rules(RULE_SETS["iso-5817-c"]), "CONVEXITY level c", "en")
+    >>> [entry.key for entry in found]
+    ['rules.iso-5817-c.convexity', 'rules.iso-5817-c']
+    """
+    wanted = _plain(words).split()
+    in_title: list[Entry] = []
+    elsewhere: list[Entry] = []
+    for entry in entries:
+        title = _plain(entry.title.in_language(language))
+        whole: list[str | Text] = [title, entry.key, entry.source, sureness_words(entry.sureness)]
+        whole += [entry.text, entry.formula]
+        told = " ".join(
+            part if isinstance(part, str) else part.in_language(language) for part in whole
+        )
+        if all(word in title for word in wanted):
+            in_title.append(entry)
+        elif all(word in _plain(told) for word in wanted):
+            elsewhere.append(entry)
+    return (*in_title, *elsewhere)
+
+
+_GROUPS: Final = {
+    "measure": "Measures",
+    "word": "Words",
+    "doubt": "Doubt",
+    "leaf": "Leaves",
+    "callout": "Callouts",
+    "rules": "Rules",
+}
+
+
+def as_markdown(entries: Sequence[Entry], language: str = "en") -> str:
+    """Return the entries as a page of Markdown, in their order.
+
+    Examples
+    --------
+    >>> from exercises.rules import RULE_SETS
+    >>> print(as_markdown(of_rules(RULE_SETS["iso-5817-b"])[-1:]).splitlines()[4])
+    ### ISO 5817, level B: Root opening
+    """
+    lines = ["# Reference", ""]
+    group = ""
+    for entry in entries:
+        if entry.group != group:
+            group = entry.group
+            lines += [f"## {_GROUPS[group]}", ""]
+        lines += [f"### {entry.title.in_language(language)}", ""]
+        if entry.formula:
+            lines += [f"`{entry.formula.in_language(language)}`", ""]
+        if entry.text:
+            lines += [entry.text.in_language(language), ""]
+        sure = sureness_words(entry.sureness).in_language(language)
+        lines += [f"Source: {entry.source} ({sure}).", ""]
+    return "\n".join(lines)
