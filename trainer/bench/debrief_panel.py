@@ -21,7 +21,7 @@ from exercises.judging import Judgement
 from geometry.lengths import Unit
 from trainer.bench import words
 from trainer.bench.glyph import Glyph
-from trainer.bench.grounds import Verdict, grounds_of, held_right, rule_words, sureness
+from trainer.bench.grounds import Verdict, asked_words, grounds_of, held_right, rule_words, sureness
 from trainer.bench.reasons import measure_word, reason_text, what_it_shows
 from trainer.bench.state import BenchState
 from trainer.bench.truth import Told, Truth
@@ -142,6 +142,8 @@ class DebriefPanel(QFrame):
                     stated=stated, right=words.disposition_word(grade.right)
                 )
             self._add(wrapped(text, "strong"))
+        else:
+            self._add(wrapped(asked_words(state, grade), "strong"))
         if grade.in_doubt and grade.right is not None:
             self._add(
                 wrapped(
@@ -297,6 +299,6 @@ class NextBar(QWidget):
 
     def show_last(self, last: bool) -> None:
         """Say where the next step leads."""
-        words_of = self.tr("Back to the tray's first") if last else self.tr("Next from the tray")
+        words_of = self.tr("Back to the first") if last else self.tr("Next from the tray")
         self.next.setText(f"{words_of}   {self.tr('PgDn')}")
         self.next.setAccessibleName(words_of)

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final, Literal
 
 from exercises.checks import Check
+from exercises.gauging import shows
 from exercises.grading import Grade
 from exercises.judging import Judgement, right_handling
 from exercises.rules import Source
+from geometry.leaf import rack
 from geometry.lengths import Unit
 from trainer.bench import words
 from trainer.bench.reasons import measure_word
@@ -208,6 +210,38 @@ def _edge_line(judgement: Judgement) -> str:
         "concave": translate("Debrief", "Edge: the throat edge; a hollow is thin in the middle."),
         "flat": translate("Debrief", "Edge: on a flat face either tells the same."),
     }[judgement.face]
+
+
+def asked_words(state: BenchState, grade: Grade) -> str:
+    """Return how a coupon came out that asks for readings, not for a call."""
+    if state.coupon.task != "size":
+        if grade.marks["reading"] == 1.0:
+            return translate("Debrief", "What you said of the leaf is what it showed.")
+        return translate("Debrief", "Not all that you said of the leaf is what it showed.")
+    largest = _largest_met(state)
+    if largest is None:
+        return translate("Debrief", "No leaf of this set is met by the weld.")
+    text = (
+        translate("Debrief", "The largest leaf that the weld meets: {mark}. You have it.")
+        if called_right(grade)
+        else translate("Debrief", "The largest leaf that the weld meets: {mark}.")
+    )
+    return text.format(mark=largest)
+
+
+def _largest_met(state: BenchState) -> str | None:
+    """The mark of the largest leaf of the set on the rack that no right seat shows daylight for."""
+    coupon = state.coupon
+    section, met = coupon.section.cleaned(), None
+    seats = right_handling(coupon).seats
+    for leaf in rack(state.rack):
+        shown = [
+            shows(section, replace(leaf, edge=edge, wear=coupon.leaf_wear), on, coupon.eye_limit)
+            for edge, on in seats
+        ]
+        if all(each in ("touch", "held off") for each in shown):
+            met = leaf.mark
+    return met
 
 
 def called_right(grade: Grade) -> bool:

@@ -133,7 +133,7 @@ class JobCard(QFrame):
         box.addWidget(toned(self.tr("Readings taken"), "heading"))
         self._none = toned(self.tr("None yet: seat a leaf and say what it shows."), "quiet")
         self._none.setWordWrap(True)
-        # Two lines always have their room, more are scrolled to: nothing below moves away.
+        # Some lines always have their room, more are scrolled to: nothing below moves away.
         self._readings = QScrollArea()
         self._readings.setWidgetResizable(True)
         self._readings.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -200,6 +200,9 @@ class JobCard(QFrame):
         for label in (self._keys[0], self._values[0]):
             label.setVisible(coupon.task != "judge")
         self.rules.setToolTip(words.rules_lines(coupon.rule_set))
+        # Judging takes two readings, mostly; a size or an exercise in reading takes more.
+        rows = 2 if coupon.task == "judge" else 4
+        self._readings.setFixedHeight(rows * _ROW + 2)
         if state.readings != self._shown:
             self._show_readings(state)
         for row in self.rows:

@@ -34,7 +34,10 @@ def truth_overlays(truth: Truth, unit: Unit) -> tuple[Overlay, ...]:
     measures, root = truth.measures, (0.0, 0.0)
     effective = f"{measure_word('effective_throat')} {_said(measures.effective_throat, unit)}"
     actual = f"{measure_word('actual_throat')} {_said(measures.actual_throat, unit)}"
+    # Dimensions first: their figures find the places beside their lines.
     return (
+        Dimension(root, truth.toes[0], _said(measures.leg_base, unit), "truth", -_BESIDE),
+        Dimension(root, truth.toes[1], _said(measures.leg_upright, unit), "truth", _BESIDE),
         Area(
             truth.triangle,
             "limit",
@@ -42,8 +45,6 @@ def truth_overlays(truth: Truth, unit: Unit) -> tuple[Overlay, ...]:
         ),
         Line((root, truth.face_near), "shown", actual),
         Line((root, truth.throat_foot), "limit", effective),
-        Dimension(root, truth.toes[0], _said(measures.leg_base, unit), "truth", -_BESIDE),
-        Dimension(root, truth.toes[1], _said(measures.leg_upright, unit), "truth", _BESIDE),
     )
 
 
@@ -129,8 +130,8 @@ def review_scene(
     unit = unit_of(state.coupon, settings)
     overlays = (
         (
-            *truth_overlays(truth, unit),
             *flaw_overlays(section, unit),
+            *truth_overlays(truth, unit),
             *_reason_marks(state, truth, told, unit),
         )
         if covered

@@ -2,17 +2,33 @@
 
 from __future__ import annotations
 
+import math
+from itertools import combinations
+
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QLabel
+from PySide6.QtCore import QRectF, Qt
+from PySide6.QtWidgets import QApplication, QLabel
 from shapely.geometry import Polygon
 
+from exercises.attempt import Attempt
+from exercises.coupon import Coupon
+from exercises.disposition import Disposition
 from exercises.grading import grade
 from exercises.tray import Tray
+from geometry.measures import FaceShape
 from tests.trainer.bench.conftest import Person
-from trainer.bench.state import attempt_of
+from trainer.bench import moves
+from trainer.bench import state as changes
+from trainer.bench.grounds import sureness
+from trainer.bench.review_picture import flaw_overlays, review_scene
+from trainer.bench.state import BenchState, attempt_of, open_coupon
 from trainer.bench.truth import place_of, tell, truth_of
+from trainer.canvas.drawing import blade_of, drawing_of
+from trainer.canvas.overlay import placed_labels
 from trainer.canvas.scene import Area, Dimension, Line, Mark
+from trainer.canvas.view import View, fitted
+from trainer.look.tokens import LIGHT
+from trainer.settings import Settings
 
 Key = Qt.Key
 
@@ -157,6 +173,104 @@ def test_grade_is_the_commands_own(person: Person) -> None:
     assert person.state.grade == grade(person.state.coupon, attempt_of(person.state))
 
 
+def test_a_right_call_is_told_why(person: Person) -> None:
+    """Measure, limit, margin, rule and source; what was held right; what the coupon teaches."""
+    for key in (Key.Key_8, Key.Key_Space, Key.Key_D, Key.Key_F, Key.Key_Space, Key.Key_H):
+        person.key(key)
+        person.settle()
+    for key in (Key.Key_X, Key.Key_W, Key.Key_S, Key.Key_Return):
+        person.key(key)
+    said = texts(person)
+    for part in (
+        "That is right",
+        "Leg on the base: 8.40 mm; 8.00 mm needed: 0.40 mm over",
+        "Leg on the upright: 6.70 mm; 8.00 mm needed: 1.30 mm short",
+        "Judged by: As drawn (this trainer's own rule)",
+        "Face: convex, 0.90 mm beyond",
+        "Leaf: 8 mm, the size that is called for",
+        "Edge: the leg edge",
+        "Both legs: gauged",
+        "You said 60 % sure, and were right",
+        str(person.state.coupon.teaches.in_language("en")),
+        "7 of 7 held right",
+    ):
+        assert part in said
+    assert "To do otherwise" not in said
+    assert "Nothing to add" not in said
+
+
+@pytest.mark.parametrize(
+    ("sure", "right", "part"),
+    [
+        (None, True, "did not say"),
+        (0.9, True, "trust what you saw"),
+        (0.6, True, "what made you doubt"),
+        (0.2, True, "right all the same"),
+        (0.9, False, "costly"),
+        (0.6, False, "one more seat"),
+        (0.2, False, "your doubt was right"),
+    ],
+)
+def test_sureness_is_weighed_against_what_came_out(
+    tray: Tray, sure: float | None, right: bool, part: str
+) -> None:
+    coupon = tray.coupons[0]
+    call: Disposition = "add weld metal" if right else "dress back"
+    said = sureness(sure, grade(coupon, Attempt(coupon.id, disposition=call, sure=sure)))
+    assert part in said
+    assert sure is None or f"about {round(10 * sure)} should" in said
+
+
+def test_what_a_leaf_does_not_read_is_marked(tray: Tray) -> None:
+    """Each groove, lip, drop and opening is measured in the picture, at its own place."""
+    seen = set()
+    for coupon in tray.coupons:
+        section = coupon.section
+        for overlay in flaw_overlays(section, "mm"):
+            word, number = overlay.label.removesuffix(" mm").rsplit(" ", 1)
+            seen.add(word)
+            if isinstance(overlay, Dimension):
+                assert math.dist(overlay.start, overlay.end) == pytest.approx(float(number))
+    assert seen == {"undercut", "overlap", "root opening", "spatter"}
+    sound = next(c for c in tray.coupons if c.id == "hf-02")
+    assert flaw_overlays(sound.section, "mm") == ()
+
+
+@pytest.mark.parametrize("size", [(700, 380), (860, 494), (1500, 900)])
+def test_no_label_lies_over_another(qapp: QApplication, tray: Tray, size: tuple[int, int]) -> None:
+    """Over every coupon, with all the reasons that a bad call brings; figures may be as long."""
+    for coupon in tray.coupons:
+        state = bad_call(coupon)
+        truth, told = truth_of(coupon.section), tell(state)
+        leaf, pose = told[0].leaf, told[0].pose
+        scene = review_scene(
+            state, coupon.section, leaf, pose, truth, told, Settings(), LIGHT, covered=True
+        )
+        view = fitted(
+            View((0.0, 0.0), 10.0, (float(size[0]), float(size[1]))),
+            drawing_of(coupon.section),
+            blade_of(leaf),
+            largest=60.0,
+        )
+        labels = placed_labels(scene.overlays, view, LIGHT)
+        assert len(labels) >= 5
+        frame = QRectF(0.0, 0.0, float(size[0]), float(size[1]))
+        for label in labels:
+            assert frame.contains(label.rect), (coupon.id, label.text)
+        for one, other in combinations(labels, 2):
+            assert not one.rect.intersects(other.rect), (coupon.id, one.text, other.text)
+
+
+def bad_call(coupon: Coupon) -> BenchState:
+    """A call with a wrong face, a wrong leaf in mid-air, and no other leg."""
+    state = moves.pick(open_coupon(coupon), "14 mm", 0.0)
+    state = changes.state_reading(state, "touch", 10.0)
+    face: FaceShape = "convex" if coupon.section.bead.crown < 0.0 else "concave"
+    state = changes.name_face(state, face, 20.0)
+    state = changes.name_disposition(state, "refer", 30.0)
+    return changes.call(state, 40.0)
+
+
 def test_places_of_reasons_lie_at_what_they_speak_of(person: Person) -> None:
     judge(person, *SEATED)
     state = person.state
@@ -178,3 +292,30 @@ def test_triangle_is_the_largest_with_equal_legs(tray: Tray) -> None:
         assert truth.triangle[1] == pytest.approx((size, 0.0))
         weld = coupon.section.body("weld").polygon.buffer(2e-3)
         assert weld.covers(Polygon(truth.triangle))
+
+
+def test_a_size_is_stated_by_two_leaves(person: Person, tray: Tray) -> None:
+    person.screen.go_to([coupon.id for coupon in tray.coupons].index("hf-26"))
+    for mark, state in ((Key.Key_8, Key.Key_H), (Key.Key_BracketRight, Key.Key_D)):
+        for key in (mark, Key.Key_Space, state, Key.Key_F, Key.Key_Space, state):
+            person.key(key)
+            person.settle()
+    person.key(Key.Key_A)
+    assert person.state.disposition is None, "no call is asked for"
+    person.key(Key.Key_X)
+    person.key(Key.Key_Return)
+    assert person.state.grade is not None
+    assert person.state.grade.score == 1.0
+    said = texts(person)
+    assert "The largest leaf that the weld meets: 8 mm. You have it." in said
+    assert "What the weld measures, and must" not in said
+
+
+def test_a_reading_alone_is_asked_and_told(person: Person, tray: Tray) -> None:
+    person.screen.go_to([coupon.id for coupon in tray.coupons].index("hf-25"))
+    for key in (Key.Key_6, Key.Key_Space, Key.Key_T, Key.Key_X, Key.Key_Return):
+        person.key(key)
+        person.settle()
+    said = texts(person)
+    assert "Not all that you said of the leaf is what it showed." in said
+    assert "the leaf shows daylight (0.3 mm); you said touch" in said
