@@ -40,7 +40,7 @@ def test_wheel_holds_every_module_and_every_asset_but_readmes_pictures(wheel: Pa
     modules = {
         path.relative_to(ROOT).as_posix()
         for package in PACKAGES
-        for pattern in ("*.py", "py.typed")
+        for pattern in ("*.py", "py.typed", "*.json")
         for path in (ROOT / package).rglob(pattern)
     }
     assets = {
