@@ -71,15 +71,29 @@ def grounds_of(state: BenchState, judgement: Judgement, unit: Unit) -> tuple[Gro
     for check in judgement.checks:
         name = measure_word(check.key)
         if check.doubt == 0.0 and check.measured == 0.0 and check.passed:
-            absent.append(name)
+            absent.append(check.key)
             continue
         source = "" if check.source == common else source_word(check.source)
         figures = _figures(check, unit)
         told.append(Ground(_verdict(check), name[:1].upper() + name[1:], figures, source))
     if absent:
         none = translate("Debrief", "None at all: {things}")
-        told.append(Ground("meets", none.format(things=", ".join(absent)), ""))
+        told.append(Ground("meets", none.format(things=", ".join(_things(absent))), ""))
     return tuple(told)
+
+
+def _things(keys: list[str]) -> list[str]:
+    """What is not there, once where neither toe has it."""
+    both = {
+        "undercut": translate("Debrief", "undercut"),
+        "overlap": translate("Debrief", "overlap"),
+    }
+    kinds = [key.removesuffix("_base").removesuffix("_upright") for key in keys]
+    named = [
+        both[kind] if kind in both and kinds.count(kind) == 2 else measure_word(key)
+        for key, kind in zip(keys, kinds, strict=True)
+    ]
+    return list(dict.fromkeys(named))
 
 
 def _verdict(check: Check) -> Verdict:

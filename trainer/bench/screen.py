@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Final, cast
 
-from PySide6.QtCore import QObject, QPoint, Signal
+from PySide6.QtCore import QObject, QPoint, QTimer, Signal
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 from PySide6.QtWidgets import QApplication, QWidget
 
@@ -309,6 +309,9 @@ class BenchScreen(QObject):
 
     def _turn_up_note(self) -> None:
         self._change(lambda state, _: changes.hinted(state))
+        # Once its words have their place.
+        notes = self.call_panel.notes
+        QTimer.singleShot(0, notes, lambda: self.bench.column.ensureWidgetVisible(notes, 0, 8))
 
     def _bring_back(self) -> None:
         """Bring the leaf that has gone out of the picture back to where it is held ready."""
