@@ -111,6 +111,6 @@ def _withheld(coupon: Coupon, check: Check, scale: float, params: Params) -> str
     share = undersize.within.share_in(coupon.callout.unit)
     params |= {"withheld": could, "share": share, "extent": coupon.extent}
     return (
-        f"; {format_length(could)} under is allowed over {share:.0%} of the length at most, and "
-        f"this section stands for {coupon.extent:.0%}"
+        f"; {format_length(could)} under is allowed over {100 * share:.4g} % of the length at most, "
+        f"and this section stands for {100 * coupon.extent:.4g} %"
     )
