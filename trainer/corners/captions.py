@@ -4,11 +4,11 @@ from __future__ import annotations
 
 from geometry.lengths import Unit
 from trainer.bench.translation import translate
-from trainer.bench.words import state_word
-from trainer.corners.pressing import Pressed
+from trainer.bench.words import edge_word, state_word
+from trainer.corners.pressing import Corner, Pressed
 from trainer.corners.state import Corners, crown_of
 from trainer.corners.talk import Flip, Passage, Stop, Topic
-from trainer.corners.words import angle_word, crown_word, heading, length_word
+from trainer.corners.words import angle_word, bead_word, crown_word, length_word
 
 __all__ = ["caption", "topic_word"]
 
@@ -38,7 +38,7 @@ def caption(passage: Passage, stop: Stop, corners: Pressed, state: Corners, unit
     """
     value = _value(passage.topic, state, unit)
     if stop.flips:
-        flips = "; ".join(_flip(flip, corners) for flip in stop.flips)
+        flips = _flips(stop, corners)
         return translate("Talk", "At {value}: {flips}.").format(value=value, flips=flips)
     if stop.share >= 1.0:
         return translate("Talk", "Up to {value} no verdict flips any more.").format(value=value)
@@ -75,9 +75,26 @@ def _value(topic: Topic, state: Corners, unit: Unit) -> str:
     return angle_word(state.angle)
 
 
+def _flips(stop: Stop, corners: Pressed) -> str:
+    """All that flipped; in few words where all four did the same."""
+    after = {flip.after for flip in stop.flips}
+    if len(stop.flips) == len(corners) and len(after) == 1:
+        return translate("Talk", "all four corners become {after}").format(
+            after=_small(stop.flips[0].after[0])
+        )
+    return "; ".join(_flip(flip, corners) for flip in stop.flips)
+
+
+def _where(corner: Corner) -> str:
+    """A corner within a sentence."""
+    return translate("Talk", "{bead} under the {edge}").format(
+        bead=bead_word(corner.measures.face).lower(), edge=edge_word(corner.edge)
+    )
+
+
 def _flip(flip: Flip, corners: Pressed) -> str:
     """One corner's change: of its state, or of what that is worth."""
-    where = heading(corners[flip.place])
+    where = _where(corners[flip.place])
     (before, worth_before), (after, worth_after) = flip.before, flip.after
     false = {
         "false comfort": translate("Talk", "false comfort"),

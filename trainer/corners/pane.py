@@ -121,7 +121,7 @@ class Pane(QWidget):
         self._corner: Corner | None = None
         self._grab: tuple[float, float] | None = None
         self._turn = 0.0
-        self._quiet, self._pointed = False, False
+        self._quiet, self._hands_off, self._pointed = False, False, False
         self.setMinimumSize(_LEAST)
         for handle in self.handles.values():
             handle.raise_()
@@ -148,15 +148,15 @@ class Pane(QWidget):
         """Where the card stands, logical px."""
         return self._card.geometry()
 
-    def set_quiet(self, quiet: bool) -> None:
-        """Show handles only under a pointer, where the picture has other things to say."""
-        self._quiet = quiet
+    def set_quiet(self, quiet: bool, hands_off: bool) -> None:
+        """Show handles only under a pointer, where the picture has other things to say; or not."""
+        self._quiet, self._hands_off = quiet, hands_off
         self._show_handles()
 
     def _show_handles(self) -> None:
-        wanted = not self._quiet or self.held or self._pointed
+        wanted = not self._hands_off and (not self._quiet or self.held or self._pointed)
         for handle in self.handles.values():
-            if handle.isHidden() == wanted and not handle.hasFocus():
+            if handle.isHidden() == wanted:
                 handle.setVisible(wanted)
 
     def enterEvent(self, event: QEnterEvent) -> None:

@@ -6,7 +6,7 @@ from functools import partial
 from typing import Final
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QFont, QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QFrame,
@@ -229,4 +229,14 @@ class CaptionBar(QFrame):
             style = f"font-size: {size:g}px;"
             if label.styleSheet() != style:
                 label.setStyleSheet(style)
-        self.setFixedHeight(round(2.9 * size + 18.0))
+        # Room for two lines, so that the pictures stay where they are; for more only if need be.
+        font = QFont(self.words.font())
+        font.setPixelSize(round(size))
+        metrics = QFontMetrics(font)
+        strong = QFont(font)
+        strong.setWeight(QFont.Weight.DemiBold)
+        taken = QFontMetrics(strong).boundingRect(0, 0, 4096, 4096, 0, self.topic.text()).width()
+        wide = max(120, self.width() - taken - 190)
+        wraps = int(Qt.TextFlag.TextWordWrap)
+        needed = metrics.boundingRect(0, 0, wide, 4096, wraps, words).height()
+        self.setFixedHeight(max(needed, 2 * metrics.lineSpacing()) + 20)

@@ -285,7 +285,7 @@ class CornersScreen(QWidget):
         """Repaint every view from the state."""
         controller = self.controller
         self.talker.reduced_motion = self.window_frame.theme.reduced_motion
-        self.stage.quiet = self.talker.on or bool(controller.shown.drawn)
+        self.stage.quiet, self.stage.hands_off = bool(controller.shown.drawn), self.talker.on
         self.stage.show_corners(controller.corners, controller.shown, self.unit, self._type())
         self.panel.show_state(
             controller.state, self.unit, can_undo=controller.can_undo, talking=self.talker.on

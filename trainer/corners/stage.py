@@ -63,7 +63,7 @@ class Stage(QWidget):
         self._shown: _Shown | None = None
         self._reach = 0.0
         self.kept_reach: float | None = None
-        self.quiet = False
+        self.quiet, self.hands_off = False, False
         self._quiet = QTimer(self)
         self._quiet.setSingleShot(True)
         self._quiet.setInterval(_QUIET)
@@ -135,6 +135,6 @@ class Stage(QWidget):
         box = box_of(self._reach, shown.state.angle)
         places = place(size, self.devicePixelRatioF(), cards, box, shown.theme)
         for pane in self.panes:
-            pane.set_quiet(self.quiet)
+            pane.set_quiet(self.quiet, self.hands_off)
         for pane, corner, placed in zip(self.panes, shown.corners, places, strict=True):
             pane.show_corner(corner, shown.state, placed, shown.unit, shown.theme)

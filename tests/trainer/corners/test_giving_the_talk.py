@@ -35,7 +35,8 @@ def test_a_remote_s_keys_go_on(still: Instructor, key: Key) -> None:
     still.key(key)
     still.arrive()
     assert caption(still) == (
-        "At legs of 6.4 mm: Convex bead \u00b7 throat edge, daylight becomes touch, false comfort."
+        "At legs of 6.4 mm: convex bead under the throat edge, daylight becomes touch, false "
+        "comfort."
     )
     shown = still.corners[1]
     assert (shown.reading.state, shown.verdict.trust) == ("touch", "false comfort")
