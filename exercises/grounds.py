@@ -108,9 +108,9 @@ def _withheld(coupon: Coupon, check: Check, scale: float, params: Params) -> str
     could = asked.withheld * scale
     if could <= 0.0 or check.measured < check.limit - could:
         return ""
-    share = undersize.within.share_in(coupon.callout.unit)
-    params |= {"withheld": could, "share": share, "extent": coupon.extent}
+    share, extent = undersize.within.share_in(coupon.callout.unit), coupon.extent
+    params |= {"withheld": could, "share": share, "extent": extent}
     return (
-        f"; {format_length(could)} under is allowed over {100 * share:.4g} % of the length at most, "
-        f"and this section stands for {100 * coupon.extent:.4g} %"
+        f"; {format_length(could)} under is allowed over {100 * share:.4g} % of the length at "
+        f"most, and this section stands for {100 * extent:.4g} %"
     )
