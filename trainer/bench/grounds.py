@@ -35,6 +35,8 @@ _SURE: Final = 0.8
 
 _EVEN: Final = 0.5
 
+_ORDER: Final[dict[Verdict, int]] = {"fails": 0, "near": 1, "meets": 2}
+
 
 @dataclass(frozen=True, slots=True)
 class Ground:
@@ -64,7 +66,10 @@ def _said(value: float, unit: Unit, kind: str = "mm") -> str:
 
 
 def grounds_of(state: BenchState, judgement: Judgement, unit: Unit) -> tuple[Ground, ...]:
-    """Return every check that was made, in words; what isn't there at all is told in one line."""
+    """Return every check that was made, in words, what decides the call first.
+
+    What isn't there at all is told in one line.
+    """
     told: list[Ground] = []
     absent: list[str] = []
     common = state.coupon.rule_set.source
@@ -76,6 +81,7 @@ def grounds_of(state: BenchState, judgement: Judgement, unit: Unit) -> tuple[Gro
         source = "" if check.source == common else source_word(check.source)
         figures = _figures(check, unit)
         told.append(Ground(_verdict(check), name[:1].upper() + name[1:], figures, source))
+    told.sort(key=lambda ground: _ORDER[ground.verdict])
     if absent:
         none = translate("Debrief", "None at all: {things}")
         told.append(Ground("meets", none.format(things=", ".join(_things(absent))), ""))
