@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import math
 from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from typing import Final, Literal
@@ -10,7 +9,16 @@ from typing import Final, Literal
 from exercises.coupon import Coupon, Disposition
 from exercises.doubt import doubt, propagated
 from exercises.gauging import bisector_size, dressed
-from exercises.required import Required, called_size, given, limit_for, required, throat_over_leg
+from exercises.required import (
+    Required,
+    asked_throat,
+    called_size,
+    given,
+    limit_for,
+    required,
+    throat_of,
+    throat_over_leg,
+)
 from exercises.rules import Comparison, Limit, Source
 from exercises.rules.limits import PER_MEMBER
 from exercises.settling import answers, leg_bounds, leg_shown
@@ -125,17 +133,8 @@ def _size_limit(coupon: Coupon, key: str, size: float) -> tuple[float, float]:
         return size * per_size, per_size
     if key == "theoretical_throat":
         base, upright = (called_size(coupon, member) for member in MEMBERS)
-        return _throat_of(coupon, base, upright), per_size
+        return throat_of(coupon, base, upright), per_size
     return size, 1.0
-
-
-def _throat_of(coupon: Coupon, base: float, upright: float) -> float:
-    """The height of the triangle with these legs, mm."""
-    if base == upright:
-        return base * throat_over_leg(coupon)
-    angle = coupon.section.joint.radians
-    chord = math.sqrt(base**2 + upright**2 - 2.0 * base * upright * math.cos(angle))
-    return base * upright * math.sin(angle) / chord
 
 
 def _size_doubt(coupon: Coupon, measures: Measures, comparison: Comparison) -> float:
@@ -144,9 +143,9 @@ def _size_doubt(coupon: Coupon, measures: Measures, comparison: Comparison) -> f
         return one
     # By how much each leg moves the throat: a long leg hardly does.
     legs, step = (measures.leg_base, measures.leg_upright), 1e-4
-    level, per_size = _throat_of(coupon, *legs), throat_over_leg(coupon)
-    by_base = _throat_of(coupon, legs[0] + step, legs[1]) - level
-    by_upright = _throat_of(coupon, legs[0], legs[1] + step) - level
+    level, per_size = throat_of(coupon, *legs), throat_over_leg(coupon)
+    by_base = throat_of(coupon, legs[0] + step, legs[1]) - level
+    by_upright = throat_of(coupon, legs[0], legs[1] + step) - level
     return propagated(one, (by_base / step / per_size, by_upright / step / per_size))
 
 
@@ -183,8 +182,8 @@ def _settled_by_both(coupon: Coupon, check: Check) -> bool:
     if check.near:
         return True
     if check.passed:
-        return _throat_of(coupon, *lows) >= check.limit - _ROUNDING
-    return _throat_of(coupon, *highs) < check.limit
+        return throat_of(coupon, *lows) >= check.limit - _ROUNDING
+    return throat_of(coupon, *highs) < check.limit
 
 
 # --- everything else ----------------------------------------------------------------------------
@@ -252,7 +251,7 @@ def _measured(
         return None if edge is None or callout.built_out else callout.leg(edge, section.joint)
     return {
         "convexity": measures.convexity,
-        "excess_throat": max(0.0, measures.actual_throat - callout.throat(section.joint)),
+        "excess_throat": max(0.0, measures.actual_throat - asked_throat(coupon)),
         "root_opening": section.joint.root_opening,
         "joint_angle": section.joint.angle,
     }[limit.measure]
@@ -269,7 +268,7 @@ def _as_leaves_tell(coupon: Coupon, check: Check) -> Check:
         per_size = throat_over_leg(coupon)
         edge: Edge = "throat"
         check = replace(check, margin=check.margin / per_size, doubt=doubt(edge, coupon.eye_limit))
-        limit = (coupon.callout.throat(section.joint) + check.limit) / per_size
+        limit = (asked_throat(coupon) + check.limit) / per_size
         shown = bisector_size(section)
         same_side = (shown <= limit + _ROUNDING) == check.passed or check.near
         told = same_side and answers(section, edge, "base", (shown, limit), coupon.eye_limit)

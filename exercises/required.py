@@ -13,7 +13,17 @@ from geometry.joint import MEMBERS, Member
 from geometry.leaf import Edge
 from geometry.measures import Measures
 
-__all__ = ["Required", "called_size", "given", "limit_for", "required", "thickness"]
+__all__ = [
+    "Required",
+    "asked_throat",
+    "called_size",
+    "given",
+    "limit_for",
+    "required",
+    "thickness",
+    "throat_of",
+    "throat_over_leg",
+]
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,6 +154,32 @@ def _allowed_under(undersize: Undersize, known: Given, nominal: float) -> float:
     amount = undersize.amount.value(raised)
     # Legs that both shrink by the same share take the throat down by that share.
     return amount if undersize.measured_as == "leg" else nominal * amount / throat
+
+
+def asked_throat(coupon: Coupon) -> float:
+    """Return the throat that a flat weld has which is just as asked, nothing allowed under, mm.
+
+    Examples
+    --------
+    >>> from exercises.coupon import Callout
+    >>> from geometry.bead import Bead
+    >>> from geometry.joint import Joint
+    >>> from geometry.section import Section
+    >>> section = Section.of(Joint(root_opening=2.0), Bead(9.0, 9.0))
+    >>> round(asked_throat(Coupon("a", section, Callout(6.0, "leg", "6 mm"))), 3)
+    5.657
+    """
+    base, upright = (required(coupon, member) for member in MEMBERS)
+    return throat_of(coupon, base.nominal + base.opening, upright.nominal + upright.opening)
+
+
+def throat_of(coupon: Coupon, base: float, upright: float) -> float:
+    """Return the height of the triangle with these legs in the coupon's joint, mm."""
+    if base == upright:
+        return base * throat_over_leg(coupon)
+    angle = coupon.section.joint.radians
+    chord = math.sqrt(base**2 + upright**2 - 2.0 * base * upright * math.cos(angle))
+    return base * upright * math.sin(angle) / chord
 
 
 def throat_over_leg(coupon: Coupon) -> float:

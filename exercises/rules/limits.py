@@ -42,7 +42,7 @@ LimitMeasure = Literal[
 
 ``undercut`` (depth), ``overlap`` (length) and ``toe_angle`` (degrees, through the air): at each
 toe. ``convexity``: of the face. ``asymmetry``: difference of the legs where none is called for.
-``excess_throat``: actual throat beyond the one called for. ``root_opening``. ``maximum_size``: the
+``excess_throat``: actual throat beyond the one asked for. ``root_opening``. ``maximum_size``: the
 leg called for along an edge. ``joint_angle``: degrees.
 """
 

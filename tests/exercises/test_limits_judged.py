@@ -10,7 +10,7 @@ from exercises.checks import Check
 from exercises.coupon import Coupon, Disposition
 from exercises.doubt import doubt
 from exercises.judging import judge, limit_leaves, right_handling
-from exercises.required import called_size, limit_for, required
+from exercises.required import asked_throat, called_size, limit_for, required
 from tests.exercises.trays import coupon
 
 U_LEG, U_SPUR = doubt("leg"), doubt("throat")
@@ -229,6 +229,17 @@ def test_asymmetry_and_its_doubt() -> None:
     far = lopsided(2.25 + 1.1 * math.sqrt(2.0) * U_LEG)
     assert not judge(far).in_doubt
     assert judge(far).acceptable == {"dress back"}
+
+
+def test_excess_is_over_what_is_asked_not_only_called() -> None:
+    """Metal that fills an opening, or that a least size asks for, is none too much."""
+    open_ = weld((11.0, 11.0), 0.0, rules="as-drawn", size=6, joint={"root_opening": 3})
+    assert asked_throat(open_) == pytest.approx(9.0 / math.sqrt(2.0))
+    raised = weld((9.0, 9.0), 0.0, size=5, joint={"base_thickness": 25, "upright_thickness": 25})
+    assert asked_throat(raised) == pytest.approx(8.0 / math.sqrt(2.0))
+    tenth = weld((9.0, 9.0), 0.0, extent=0.1)
+    assert asked_throat(tenth) == pytest.approx(8.0 / math.sqrt(2.0))
+    assert asked_throat(unequal((6.5, 8.5))) == pytest.approx(4.8)
 
 
 def test_legs_called_unequal_have_no_asymmetry() -> None:
