@@ -104,14 +104,16 @@ def _plain(value: Json, at: str) -> list[Fault]:
 
 
 def _wrong(at: str, value: Json, right: str) -> Fault:
-    return Fault(at, "amount", f"is {quoted(value)}", right, {"value": quoted(value)})
+    params = {"value": quoted(value), "wanted": right}
+    return Fault(at, "amount", f"is {quoted(value)}", right, params)
 
 
 def _choice(value: Json, at: str, known: Collection[str], code: str) -> list[Fault]:
     if isinstance(value, str) and value in known:
         return []
-    right = "one of " + ", ".join(quoted(name) for name in known)
-    return [Fault(at, code, f"is {quoted(value)}", right, {"value": quoted(value)})]
+    listed = ", ".join(quoted(name) for name in known)
+    params = {"value": quoted(value), "known": listed}
+    return [Fault(at, code, f"is {quoted(value)}", f"one of {listed}", params)]
 
 
 def _linear_faults(value: dict[str, Json], at: str, quantities: Collection[str]) -> list[Fault]:
@@ -148,7 +150,8 @@ def _table_faults(value: dict[str, Json], at: str, quantities: Collection[str]) 
         if bounds not in ([[]] if last else [["up_to"], ["below"]]):
             right = '"amount" alone, for all the rest' if last else 'either "up_to" or "below"'
             keys = ", ".join(row)
-            found.append(Fault(place, "row", f"has {keys}", right, {"keys": keys}))
+            params = {"keys": keys, "wanted": right}
+            found.append(Fault(place, "row", f"has {keys}", right, params))
         elif bounds:
             faults = length_faults(row[bounds[0]], f"{place}/{bounds[0]}")
             found += faults

@@ -146,11 +146,13 @@ def _limit_faults(model: LimitModel, at: str) -> list[Fault]:
     found: list[Fault] = []
     if stated[wrong] is not None:
         text = f"{quoted(wrong)} says nothing of {quoted(model.measure)}"
-        found.append(Fault(f"{at}/{wrong}", "wrong-bound", text, quoted(right), {"key": wrong}))
+        params = {"key": wrong, "measure": model.measure, "other": right}
+        found.append(Fault(f"{at}/{wrong}", "wrong-bound", text, quoted(right), params))
     if stated[right] is None:
         text = f"{quoted(right)} is missing"
         wanted = f"an object with the key {quoted(right)}"
-        found.append(Fault(f"{at}/{right}", "missing-key", text, wanted, {"key": right}))
+        named = {"key": right, "named": quoted(right)}
+        found.append(Fault(f"{at}/{right}", "missing-key", text, wanted, named))
     else:
         found += _amount_or_angle(model, stated[right], f"{at}/{right}")
     if (model.short is None) != (model.within is None):
@@ -178,7 +180,8 @@ def _within_faults(model: WithinModel | None, at: str) -> list[Fault]:
     either = model.length is not None or model.each is not None
     if (model.share is None) != by_length or (model.share is not None and either):
         right = '"share"; or "length" and "each"'
-        return [Fault(at, "within", "says the share in no way, or in two", right)]
+        text = "says the share in no way, or in two"
+        return [Fault(at, "within", text, right, {"kind": "unsaid"})]
     if not by_length:
         return []
     found = length_faults(model.length, f"{at}/length") + length_faults(model.each, f"{at}/each")

@@ -144,7 +144,7 @@ def parse_json(data: bytes) -> Parsed:
                 "line": float(error.lineno),
                 "column": float(error.colno),
                 "what": what,
-                "met": met.removeprefix(", at "),
+                **({"met": met.removeprefix(", at ")} if met else {}),
             },
         )
     faults: list[Fault] = []

@@ -1057,6 +1057,14 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>Nada en absoluto: {things}</translation>
     </message>
     <message>
+        <source>undercut</source>
+        <translation>mordedura</translation>
+    </message>
+    <message>
+        <source>overlap</source>
+        <translation>solape</translation>
+    </message>
+    <message>
         <source>{found}; {limit} needed: {off} over</source>
         <translation>{found}; necesario {limit}: sobran {off}</translation>
     </message>
@@ -1166,23 +1174,23 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     </message>
     <message>
         <source>What you said of the leaf is what it showed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que dijo de la hoja es lo que mostraba.</translation>
     </message>
     <message>
         <source>Not all that you said of the leaf is what it showed.</source>
-        <translation type="unfinished"></translation>
+        <translation>No todo lo que dijo de la hoja es lo que mostraba.</translation>
     </message>
     <message>
         <source>No leaf of this set is met by the weld.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cordón no cumple con ninguna hoja de este juego.</translation>
     </message>
     <message>
         <source>The largest leaf that the weld meets: {mark}. You have it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja más grande que cumple el cordón: {mark}. La tiene usted.</translation>
     </message>
     <message>
         <source>The largest leaf that the weld meets: {mark}.</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja más grande que cumple el cordón: {mark}.</translation>
     </message>
     <message>
         <source>You did not say how sure you were. To be right is one skill, to know when you are is another: say it before the next call.</source>
@@ -1475,12 +1483,16 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>{deepest} como máximo</translation>
     </message>
     <message>
-        <source>line {line}, column {column} can&apos;t be read as JSON: {what}{met}</source>
-        <translation>línea {line}, columna {column}: no se puede leer como JSON: {what}{met}</translation>
+        <source>line {line}, column {column} can&apos;t be read as JSON: {what}, at {met}</source>
+        <translation>línea {line}, columna {column}: no se puede leer como JSON: {what}, en {met}</translation>
     </message>
     <message>
         <source>JSON: keys and texts in double quotes, commas between values and none after the last</source>
         <translation>JSON: claves y textos entre comillas dobles, comas entre valores y ninguna tras el último</translation>
+    </message>
+    <message>
+        <source>line {line}, column {column} can&apos;t be read as JSON: {what}</source>
+        <translation>línea {line}, columna {column}: no se puede leer como JSON: {what}</translation>
     </message>
     <message>
         <source>{value} is no number that can be used</source>
@@ -1769,6 +1781,310 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <message>
         <source>extra data</source>
         <translation>sobran datos</translation>
+    </message>
+    <message>
+        <source>its end</source>
+        <translation>su final</translation>
+    </message>
+    <message>
+        <source>the line has no direction</source>
+        <translation>la línea no tiene dirección</translation>
+    </message>
+    <message>
+        <source>two distinct points</source>
+        <translation>dos puntos distintos</translation>
+    </message>
+    <message>
+        <source>the points lie on no circle of that radius</source>
+        <translation>los puntos no están en ningún círculo de ese radio</translation>
+    </message>
+    <message>
+        <source>a larger radius</source>
+        <translation>un radio mayor</translation>
+    </message>
+    <message>
+        <source>{body} has a piece of no length</source>
+        <translation>{body} tiene un tramo sin longitud</translation>
+    </message>
+    <message>
+        <source>distinct points</source>
+        <translation>puntos distintos</translation>
+    </message>
+    <message>
+        <source>the leaf has no such edge</source>
+        <translation>la hoja no tiene ese canto</translation>
+    </message>
+    <message>
+        <source>leg or throat</source>
+        <translation>leg o throat</translation>
+    </message>
+    <message>
+        <source>({x}, {y}) is no place</source>
+        <translation>({x}; {y}) no es un lugar</translation>
+    </message>
+    <message>
+        <source>a place nearer to the section</source>
+        <translation>un lugar más cercano a la sección</translation>
+    </message>
+    <message>
+        <source>is no length</source>
+        <translation>no es una longitud</translation>
+    </message>
+    <message>
+        <source>a length such as 8 mm or 5/16 in</source>
+        <translation>una longitud como 8 mm o 5/16 in</translation>
+    </message>
+    <message>
+        <source>no rack has such a leaf</source>
+        <translation>ningún juego tiene esa hoja</translation>
+    </message>
+    <message>
+        <source>the mark of a leaf, with its unit</source>
+        <translation>la marca de una hoja, con su unidad</translation>
+    </message>
+    <message>
+        <source>there is no such rack</source>
+        <translation>no hay tal juego</translation>
+    </message>
+    <message>
+        <source>metric, inch or throat</source>
+        <translation>metric, inch o throat</translation>
+    </message>
+    <message>
+        <source>the eye limit is no length above 0 mm</source>
+        <translation>el límite del ojo no es una longitud mayor que 0 mm</translation>
+    </message>
+    <message>
+        <source>a length above 0 mm</source>
+        <translation>una longitud mayor que 0 mm</translation>
+    </message>
+    <message>
+        <source>the spatter is on neither member</source>
+        <translation>la salpicadura no está en ninguna de las piezas</translation>
+    </message>
+    <message>
+        <source>base or upright</source>
+        <translation>base o upright</translation>
+    </message>
+    <message>
+        <source>is no number</source>
+        <translation>no es un número</translation>
+    </message>
+    <message>
+        <source>the leaf can&apos;t have that size</source>
+        <translation>la hoja no puede tener ese tamaño</translation>
+    </message>
+    <message>
+        <source>a size of a rack</source>
+        <translation>un tamaño de un juego</translation>
+    </message>
+    <message>
+        <source>one of {known}</source>
+        <translation>una de {known}</translation>
+    </message>
+    <message>
+        <source>has {keys}</source>
+        <translation>tiene {keys}</translation>
+    </message>
+    <message>
+        <source>a throat has no second leg</source>
+        <translation>una garganta no tiene segundo cateto</translation>
+    </message>
+    <message>
+        <source>no such key, or &quot;measure&quot;: &quot;leg&quot;</source>
+        <translation>sin esa clave, o &quot;measure&quot;: &quot;leg&quot;</translation>
+    </message>
+    <message>
+        <source>says the spacing in no way, or in two</source>
+        <translation>no dice la separación, o la dice dos veces</translation>
+    </message>
+    <message>
+        <source>either &quot;pitch&quot; or &quot;gap&quot;</source>
+        <translation>o &quot;pitch&quot; o &quot;gap&quot;</translation>
+    </message>
+    <message>
+        <source>the pitch is {pitch}, no more than a piece is long</source>
+        <translation>el paso es {pitch}, no mayor que un tramo</translation>
+    </message>
+    <message>
+        <source>more than {length}, from centre to centre</source>
+        <translation>más de {length}, entre centros</translation>
+    </message>
+    <message>
+        <source>degrees from 0 to 180</source>
+        <translation>grados de 0 a 180</translation>
+    </message>
+    <message>
+        <source>&quot;{id}&quot; is the id of a rule set that ships</source>
+        <translation>&quot;{id}&quot; es el id de un juego de reglas incluido</translation>
+    </message>
+    <message>
+        <source>an id of your own</source>
+        <translation>un id propio</translation>
+    </message>
+    <message>
+        <source>&quot;{key}&quot; says nothing of &quot;{measure}&quot;</source>
+        <translation>&quot;{key}&quot; no dice nada de &quot;{measure}&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;short&quot; and &quot;within&quot; belong together</source>
+        <translation>&quot;short&quot; y &quot;within&quot; van juntas</translation>
+    </message>
+    <message>
+        <source>both, or neither</source>
+        <translation>ambas, o ninguna</translation>
+    </message>
+    <message>
+        <source>the length is none, or more than what it is in</source>
+        <translation>la longitud es nula, o mayor que aquello en que está</translation>
+    </message>
+    <message>
+        <source>a &quot;length&quot; above 0, and no more than &quot;each&quot;</source>
+        <translation>una &quot;length&quot; mayor que 0, y no mayor que &quot;each&quot;</translation>
+    </message>
+    <message>
+        <source>says the share in no way, or in two</source>
+        <translation>no dice la parte, o la dice dos veces</translation>
+    </message>
+    <message>
+        <source>&quot;share&quot;; or &quot;length&quot; and &quot;each&quot;</source>
+        <translation>&quot;share&quot;; o &quot;length&quot; y &quot;each&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;{measure}&quot; is limited twice</source>
+        <translation>&quot;{measure}&quot; está limitada dos veces</translation>
+    </message>
+    <message>
+        <source>one limit for each</source>
+        <translation>un límite para cada una</translation>
+    </message>
+    <message>
+        <source>{rules} is the id of another of these files too</source>
+        <translation>{rules} es también el id de otro de estos archivos</translation>
+    </message>
+    <message>
+        <source>{name} is no plain name of a rules file</source>
+        <translation>{name} no es un simple nombre de archivo de reglas</translation>
+    </message>
+    <message>
+        <source>the name of a file beside the tray, as &quot;shop.rules.json&quot;</source>
+        <translation>el nombre de un archivo junto a la bandeja, como &quot;shop.rules.json&quot;</translation>
+    </message>
+    <message>
+        <source>{name} can&apos;t be looked for: the tray has no folder</source>
+        <translation>{name} no se puede buscar: la bandeja no tiene carpeta</translation>
+    </message>
+    <message>
+        <source>a tray that is read from a file</source>
+        <translation>una bandeja leída de un archivo</translation>
+    </message>
+    <message>
+        <source>{key} is a key of version {version}</source>
+        <translation>{key} es una clave de la versión {version}</translation>
+    </message>
+    <message>
+        <source>no weld was found whose right call is {disposition}</source>
+        <translation>no se halló ningún cordón cuyo dictamen correcto sea {disposition}</translation>
+    </message>
+    <message>
+        <source>another rule set, more faces, more traps, or sizes farther from their limits</source>
+        <translation>otro juego de reglas, más caras, más trampas, o tamaños más lejos de sus límites</translation>
+    </message>
+    <message>
+        <source>{count} coupons, {doubtful} in doubt, with {answers} kinds of answer are uneven</source>
+        <translation>{count} cupones, {doubtful} en duda, con {answers} clases de respuesta no se pueden equilibrar</translation>
+    </message>
+    <message>
+        <source>more coupons, fewer in doubt, or the traps overlap and out of square as well</source>
+        <translation>más cupones, menos en duda, o también las trampas de solape y fuera de escuadra</translation>
+    </message>
+    <message>
+        <source>{count} coupons</source>
+        <translation>{count} cupones</translation>
+    </message>
+    <message>
+        <source>1 to {most}</source>
+        <translation>de 1 a {most}</translation>
+    </message>
+    <message>
+        <source>no rule set is called {value}</source>
+        <translation>ningún juego de reglas se llama {value}</translation>
+    </message>
+    <message>
+        <source>a rule set that there is</source>
+        <translation>un juego de reglas que exista</translation>
+    </message>
+    <message>
+        <source>no face is named</source>
+        <translation>no se nombra ninguna cara</translation>
+    </message>
+    <message>
+        <source>one face or more</source>
+        <translation>una cara o más</translation>
+    </message>
+    <message>
+        <source>sizes from {low} to {high} mm</source>
+        <translation>tamaños de {low} a {high} mm</translation>
+    </message>
+    <message>
+        <source>from 3 to 25 mm, the lesser first</source>
+        <translation>de 3 a 25 mm, el menor primero</translation>
+    </message>
+    <message>
+        <source>the nearest size lies {value} doubts off its limit</source>
+        <translation>el tamaño más cercano está a {value} dudas de su límite</translation>
+    </message>
+    <message>
+        <source>a number of doubts that a leaf can tell</source>
+        <translation>un número de dudas que una hoja distinga</translation>
+    </message>
+    <message>
+        <source>the farthest size lies {value} doubts off its limit</source>
+        <translation>el tamaño más lejano está a {value} dudas de su límite</translation>
+    </message>
+    <message>
+        <source>half a doubt farther than the nearest, or more</source>
+        <translation>media duda más lejos que el más cercano, o más</translation>
+    </message>
+    <message>
+        <source>too many coupons, or too few, in doubt</source>
+        <translation>demasiados cupones en duda, o muy pocos</translation>
+    </message>
+    <message>
+        <source>0 to 30 %</source>
+        <translation>de 0 a 30 %</translation>
+    </message>
+    <message>
+        <source>a number above 0</source>
+        <translation>un número mayor que 0</translation>
+    </message>
+    <message>
+        <source>a list of rows</source>
+        <translation>una lista de filas</translation>
+    </message>
+    <message>
+        <source>a list of amounts</source>
+        <translation>una lista de cantidades</translation>
+    </message>
+    <message>
+        <source>an object with &quot;amount&quot;</source>
+        <translation>un objeto con &quot;amount&quot;</translation>
+    </message>
+    <message>
+        <source>&quot;amount&quot; alone, for all the rest</source>
+        <translation>solo &quot;amount&quot;, para todo lo demás</translation>
+    </message>
+    <message>
+        <source>either &quot;up_to&quot; or &quot;below&quot;</source>
+        <translation>o &quot;up_to&quot; o &quot;below&quot;</translation>
+    </message>
+    <message>
+        <source>mm, &quot;1/16 in&quot;, or both columns as {&quot;mm&quot;: 2, &quot;in&quot;: &quot;1/16 in&quot;}</source>
+        <translation>mm, &quot;1/16 in&quot;, o ambas columnas como {&quot;mm&quot;: 2, &quot;in&quot;: &quot;1/16 in&quot;}</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <translation> o </translation>
     </message>
 </context>
 <context>
@@ -2362,8 +2678,8 @@ La bandeja abierta sigue como estaba.</translation>
         <translation>El mismo cupón otra vez</translation>
     </message>
     <message>
-        <source>Back to the tray&apos;s first</source>
-        <translation>Al primero de la bandeja</translation>
+        <source>Back to the first</source>
+        <translation>Al primero</translation>
     </message>
     <message>
         <source>Next from the tray</source>
@@ -2395,12 +2711,12 @@ La bandeja abierta sigue como estaba.</translation>
         <translation>Catetos iguales</translation>
     </message>
     <message>
-        <source>Turn over</source>
-        <translation>Voltear</translation>
+        <source>Equal legs (E)</source>
+        <translation>Catetos iguales (E)</translation>
     </message>
     <message>
-        <source>T</source>
-        <translation>T</translation>
+        <source>Turn over</source>
+        <translation>Voltear</translation>
     </message>
     <message>
         <source>Draw</source>
@@ -2413,6 +2729,10 @@ La bandeja abierta sigue como estaba.</translation>
     <message>
         <source>Reset</source>
         <translation>Reiniciar</translation>
+    </message>
+    <message>
+        <source>Home</source>
+        <translation>Inicio</translation>
     </message>
     <message>
         <source>Copy</source>
@@ -3034,6 +3354,14 @@ La bandeja abierta sigue como estaba.</translation>
         <translation>catetos de {base} y {upright}</translation>
     </message>
     <message>
+        <source>all four corners become {after}</source>
+        <translation>los cuatro rincones pasan a {after}</translation>
+    </message>
+    <message>
+        <source>{bead} under the {edge}</source>
+        <translation>{bead} bajo el {edge}</translation>
+    </message>
+    <message>
         <source>false comfort</source>
         <translation>falso alivio</translation>
     </message>
@@ -3141,6 +3469,10 @@ La bandeja abierta sigue como estaba.</translation>
     <message>
         <source>&amp;Dark</source>
         <translation>&amp;Oscuro</translation>
+    </message>
+    <message>
+        <source>Less m&amp;otion</source>
+        <translation>Menos &amp;movimiento</translation>
     </message>
     <message>
         <source>Lengths &amp;as the drawing has them</source>

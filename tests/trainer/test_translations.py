@@ -1,0 +1,151 @@
+"""Every text of the sources is translated, and what is translated is what the program loads."""
+
+from __future__ import annotations
+
+import re
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QCoreApplication, QLocale, QTranslator
+from PySide6.QtWidgets import QApplication
+
+from exercises.tray import load_tray
+from trainer.assets import asset
+from trainer.figures import figures, length_words, number_words
+from trainer.language import LANGUAGES, PSEUDO, Speech, language_for, pseudo, spoken
+from trainer.translating import catalogue, extract
+
+SPANISH = asset("translations", "es.ts")
+WORDS = catalogue(SPANISH)
+
+
+@pytest.fixture
+def speech(qapp: QApplication) -> Iterator[Speech]:
+    before = QLocale()
+    speech = Speech(qapp)
+    yield speech
+    speech.speak("en")
+    QLocale.setDefault(before)
+
+
+@pytest.fixture(scope="module")
+def fresh(tmp_path_factory: pytest.TempPathFactory) -> dict[tuple[str, str], str]:
+    """What the file of translations becomes when the texts are taken out of the sources now."""
+    file = tmp_path_factory.mktemp("ts") / "es.ts"
+    shutil.copy(SPANISH, file)
+    extract(file, "es")
+    return catalogue(file)
+
+
+def test_no_text_of_the_sources_is_missing(fresh: dict[tuple[str, str], str]) -> None:
+    """`python -m trainer.translating` adds what is."""
+    assert sorted(fresh.keys() - WORDS.keys()) == []
+
+
+def test_nothing_is_kept_that_no_source_says(fresh: dict[tuple[str, str], str]) -> None:
+    assert sorted(WORDS.keys() - fresh.keys()) == []
+
+
+def test_every_text_is_translated() -> None:
+    assert [key for key, words in WORDS.items() if not words] == []
+    assert len(WORDS) > 500
+
+
+def test_the_compiled_file_says_the_same(qapp: QApplication) -> None:
+    compiled = QTranslator()
+    assert compiled.load("es.qm", str(asset("translations")))
+    said = {key: compiled.translate(*key) for key in WORDS}
+    assert {key: (said[key], words) for key, words in WORDS.items() if said[key] != words} == {}
+
+
+def test_what_is_filled_in_is_the_same() -> None:
+    def places(text: str) -> list[str]:
+        return sorted(set(re.findall(r"\{[^}]*\}|%n", text)))
+
+    wrong = [key for key, words in WORDS.items() if words and places(key[1]) != places(words)]
+    assert wrong == []
+
+
+def test_a_menu_letter_stays_one() -> None:
+    def letters(text: str) -> int:
+        return len(re.findall(r"&(?=\w)", text.replace("&&", "")))
+
+    wrong = [key for key, words in WORDS.items() if words and letters(key[1]) != letters(words)]
+    assert wrong == []
+
+
+def test_spanish_figures_have_a_comma_and_no_point() -> None:
+    wrong = [words for words in WORDS.values() if re.search(r"\d\.\d", words)]
+    assert [words for words in wrong if "A2.4" not in words] == []
+
+
+def test_one_word_for_one_thing() -> None:
+    """What the glossary of DEVELOPERS.md gave up: other words for the same thing would puzzle."""
+    given_up = ("pierna", "lengüeta", "socavad", "solapamiento", "hueca", "pie del", "chaflán")
+    assert [words for words in WORDS.values() if any(word in words for word in given_up)] == []
+
+
+@pytest.mark.parametrize(
+    ("chosen", "system", "language"),
+    [
+        (None, "es_MX", "es"), (None, "es", "es"), (None, "de_DE", "en"), (None, "C", "en"),
+        ("en", "es_ES", "en"), ("es", "en_GB", "es"), ("xx", "es_ES", "es"), (PSEUDO, "es", PSEUDO),
+    ],
+)  # fmt: skip
+def test_what_was_chosen_is_spoken_or_else_what_the_system_speaks(
+    chosen: str | None, system: str, language: str
+) -> None:
+    assert language_for(chosen, system) == language
+
+
+def test_spanish_is_spoken_and_english_again(speech: Speech) -> None:
+    def word() -> str:
+        return QCoreApplication.translate("Bench", "Held off")
+
+    assert speech.speak("es")
+    assert not speech.speak("es")
+    assert (word(), spoken()) == ("Apartada", "es_ES")
+    # Qt's own words too.
+    assert QCoreApplication.translate("QPlatformTheme", "Close") == "Cerrar"
+    assert speech.speak("en")
+    assert (word(), spoken()) == ("Held off", "en_GB")
+
+
+@pytest.mark.parametrize(
+    ("language", "metric", "decimal", "fraction", "angle"),
+    [
+        ("en", "6.75 mm", "0.266 in", "1 5/16 in", "82.5"),
+        ("es", "6,75 mm", "0,266 in", "1 5/16 in", "82,5"),
+    ],
+)
+def test_figures_go_with_the_language(
+    speech: Speech, language: str, metric: str, decimal: str, fraction: str, angle: str
+) -> None:
+    speech.speak(language)
+    assert length_words(6.75, "mm") == metric
+    assert length_words(6.75, "in") == decimal
+    assert length_words(1.3125 * 25.4, "in") == fraction
+    assert number_words(82.5) == angle
+    assert figures("8.") == "8."
+
+
+def test_pseudo_english_shows_what_a_translation_reaches(speech: Speech) -> None:
+    speech.speak(PSEUDO)
+    assert QCoreApplication.translate("Bench", "Held off") == pseudo("Held off") != "Held off"
+    assert QCoreApplication.translate("QPlatformTheme", "Close") == pseudo("Close")
+    assert QCoreApplication.translate("Bench", "never written") == "never written"
+    assert len(pseudo("Held off")) >= 1.35 * len("Held off")
+
+
+@pytest.mark.parametrize("path", sorted(asset("trays").glob("*.tray.json")), ids=lambda p: p.name)
+def test_shipped_trays_speak_every_language(path: Path) -> None:
+    tray = load_tray(path)
+    texts = [tray.title]
+    for coupon in tray.coupons:
+        texts += [coupon.title, *coupon.hints, *([coupon.teaches] if coupon.teaches else [])]
+    for text in texts:
+        tags = dict(text.versions)
+        assert [tag for tag in LANGUAGES if not tags.get(tag)] == []
+        assert tags["en"] != tags["es"]
