@@ -40,6 +40,7 @@ _LENGTH: Final[dict[str, Any]] = {
             "properties": {"mm": {"type": ["number", "string"]}, "in": {"type": "string"}},
             "required": ["mm", "in"],
             "additionalProperties": False,
+            "patternProperties": {"^x-": {}},
         },
     ],
 }

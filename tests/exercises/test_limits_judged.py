@@ -231,6 +231,50 @@ def test_asymmetry_and_its_doubt() -> None:
     assert judge(far).acceptable == {"dress back"}
 
 
+@pytest.mark.parametrize(
+    ("long", "short", "size", "passed", "told"),
+    [
+        # 8.2 lies between the 8 and the a 6 (8.49), 7.1 above the a 5 (7.07): 1.42 at most.
+        (8.2, 7.1, 5, True, True),
+        # 2.49 at most, and 2.25 is allowed.
+        (8.2, 6.2, 5, True, False),
+        # 8.95 is above the a 6, 6.2 below the 1/4 in: 2.13 at least, and 1.95 is allowed.
+        (8.95, 6.2, 3, False, True),
+        (8.95, 6.2, 4.5, False, False),
+        # Within the doubt, leaves that seat show that it is.
+        (8.2, 6.1, 5, True, True),
+        # The long leg carries every leaf that would bound the short one.
+        (12.0, 6.2, 5, False, False),
+    ],
+)
+def test_leaves_about_both_legs_tell_their_difference_or_don_t(
+    long: float, short: float, size: float, passed: bool, told: bool
+) -> None:
+    for legs in ((long, short), (short, long)):
+        found = check(weld(legs, 0.3, rules="iso-5817-b", size=size, measure="throat"), "asymmetry")
+        assert (found.passed, found.decided_by_leaf) == (passed, told)
+
+
+@pytest.mark.parametrize(
+    ("legs", "crown", "told"),
+    [
+        # A flat face stands where the spur says; 6.75 of throat is a leaf of 9.55.
+        ((9.0, 9.0), 0.0, True),
+        ((11.0, 11.0), 0.0, True),
+        # 9.52 and 9.55 lie too near for two leaves, and a leaf of just the limit tells it.
+        ((9.52, 9.52), 0.0, True),
+        ((8.0, 8.0), 1.5, True),
+        # Its throat is 6.61, beside the bisector; on it the spur shows 6.91.
+        ((14.0, 7.5), 0.0, False),
+    ],
+)
+def test_the_spur_tells_an_excess_or_flatters_it(
+    legs: tuple[float, float], crown: float, told: bool
+) -> None:
+    made = weld(legs, crown, rules="iso-5817-b", size=5, measure="throat")
+    assert check(made, "excess_throat").decided_by_leaf == told
+
+
 def test_excess_is_over_what_is_asked_not_only_called() -> None:
     """Metal that fills an opening, or that a least size asks for, is none too much."""
     open_ = weld((11.0, 11.0), 0.0, rules="as-drawn", size=6, joint={"root_opening": 3})
