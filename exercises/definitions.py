@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import json
 import math
-from importlib.resources import files
+from pathlib import Path
 from typing import Final
 
 from exercises.doubt import COVERAGE, GAIN, LEAF_TOLERANCE, doubt, propagated
@@ -49,7 +49,7 @@ def definitions() -> tuple[Entry, ...]:
     >>> str(eye.formula)
     '0.1 mm / tan(1′) = 344 mm'
     """
-    text = (files("exercises") / "definitions.json").read_text(encoding="utf-8")
+    text = Path(__file__).with_name("definitions.json").read_text(encoding="utf-8")
     put = _figures()
     return tuple(
         Entry(

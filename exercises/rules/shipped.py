@@ -4,13 +4,16 @@ from __future__ import annotations
 
 import json
 from collections.abc import Iterator, Mapping
-from importlib.resources import files
+from pathlib import Path
 from typing import Final
 
 from exercises.rules.reading import read_rules
 from exercises.rules.ruleset import RuleSet
 
 __all__ = ["RULE_SETS", "SHIPPED", "rules_text"]
+
+# Not importlib.resources: to import that takes longer than to read a set.
+_SETS: Final = Path(__file__).resolve().parent / "sets"
 
 SHIPPED: Final = (
     "as-drawn",
@@ -31,7 +34,7 @@ def rules_text(name: str) -> bytes:
     >>> rules_text("as-drawn").startswith(b"{")
     True
     """
-    return (files("exercises.rules") / "sets" / f"{name}.rules.json").read_bytes()
+    return (_SETS / f"{name}.rules.json").read_bytes()
 
 
 class _Shipped(Mapping[str, RuleSet]):

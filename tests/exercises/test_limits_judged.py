@@ -10,7 +10,7 @@ from exercises.checks import Check
 from exercises.coupon import Coupon, Disposition
 from exercises.doubt import doubt
 from exercises.judging import judge, limit_leaves, right_handling
-from exercises.required import asked_throat, called_size, limit_for, required
+from exercises.required import Required, asked_throat, called_size, limit_for, required
 from tests.exercises.trays import coupon
 
 U_LEG, U_SPUR = doubt("leg"), doubt("throat")
@@ -414,3 +414,8 @@ def test_every_check_names_its_source() -> None:
         for found in judge(weld((8.2, 8.2), rules=rules)).checks:
             assert found.source.document
             assert found.source.sureness in ("seen", "second-hand", "from memory")
+
+
+def test_what_is_required_is_the_callout_where_nothing_changes_it() -> None:
+    plain = Required(6.0)
+    assert (plain.nominal, plain.size, plain.withheld) == (6.0, 6.0, 0.0)
