@@ -26,6 +26,7 @@ if TYPE_CHECKING:
     from exercises.file_faults import TrayError
     from exercises.tray import Tray
     from trainer.bench.screen import BenchScreen
+    from trainer.corners.screen import CornersScreen
     from trainer.first_hands import FirstHands
     from trainer.guide.guiding import Guiding
     from trainer.language import Speech
@@ -239,7 +240,20 @@ class _Opening:
         screen = BenchScreen(self.frame, bench, tray, records)
         self.frame.tray_asked.connect(self._open)
         self.frame.settings_changed.connect(self._keep_settings)
+        bench.setFocusProxy(bench.canvas)
+        self._add_corners(self.frame)
         return screen
+
+    def _add_corners(self, frame: WindowFrame) -> None:
+        """Let the four corners be shown; nothing of them is loaded before that."""
+        from PySide6.QtCore import QCoreApplication
+
+        def make() -> CornersScreen:
+            from trainer.corners.screen import CornersScreen
+
+            return CornersScreen(frame)
+
+        frame.add_screen("corners", QCoreApplication.translate("TopBar", "Four corners"), make)
 
     def _speak_anew(self) -> None:
         """Make everything anew in another language; what lies on the bench goes on there.

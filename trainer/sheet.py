@@ -42,10 +42,6 @@ def _texts(t: Theme) -> str:
             padding: 5px 10px;
         }}
         QLabel[tone="product"] {{ font-size: 18px; font-weight: 600; }}
-        QLabel[tone="here"] {{
-            color: {t.accent}; font-weight: 600; padding: 0 2px;
-            border-bottom: 3px solid {t.accent};
-        }}
     """
 
 
@@ -57,6 +53,15 @@ def _buttons(t: Theme) -> str:
         QPushButton[kind="segment"] {{ padding: 0 9px; min-height: 24px; }}
         QPushButton[kind="segment"]:checked {{ padding: 0 8px; font-weight: 600; }}
         QPushButton[kind="primary"], QPushButton[kind="tall"] {{ min-height: 28px; }}
+        QPushButton[kind="tab"] {{
+            background: transparent; color: {t.muted}; border: none; border-radius: 0;
+            padding: 3px 2px 0 2px; border-bottom: 3px solid transparent;
+        }}
+        QPushButton[kind="tab"]:hover {{ color: {t.ink}; }}
+        QPushButton[kind="tab"]:checked {{
+            color: {t.accent}; font-weight: 600; border-bottom-color: {t.accent};
+        }}
+        QPushButton[kind="tab"]:focus {{ background: {t.accent_wash}; }}
         QPushButton[kind="link"] {{
             background: transparent; border: 2px solid transparent; color: {t.accent};
             font-size: {t.text_size("body") - 1:g}px; padding: 0 2px; min-height: 20px;

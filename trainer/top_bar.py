@@ -48,9 +48,12 @@ class TopBar(QFrame):
     -------
     coupon_asked
         The place in the tray of a coupon to lay out.
+    screen_asked
+        The place of a screen among the tabs.
     """
 
     coupon_asked = Signal(int)
+    screen_asked = Signal(int)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -63,11 +66,11 @@ class TopBar(QFrame):
         name.setProperty("tone", "product")
         row.addWidget(name)
         row.addSpacing(20)
-        here = QLabel(self.tr("Bench"))
-        here.setProperty("tone", "here")
-        here.setFixedHeight(BAR)
-        here.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        row.addWidget(here)
+        self._tabs = QHBoxLayout()
+        self._tabs.setSpacing(14)
+        self.tabs: list[QPushButton] = []
+        row.addLayout(self._tabs)
+        self.add_tab(self.tr("Bench"))
         row.addSpacing(12)
         self.menus = QMenuBar()
         self.menus.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
@@ -77,6 +80,27 @@ class TopBar(QFrame):
         self._tray.setProperty("tone", "quiet")
         row.addWidget(self._tray)
         self._add_coupons(row)
+
+    def add_tab(self, title: str, keys: str = "") -> None:
+        """Put the tab of a screen beside those that are there; the first is the one shown."""
+        tab = QPushButton(title)
+        tab.setProperty("kind", "tab")
+        tab.setCheckable(True)
+        tab.setAutoExclusive(True)
+        tab.setFixedHeight(BAR)
+        tab.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        if keys:
+            tab.setToolTip(f"{title} ({keys})")
+        index = len(self.tabs)
+        tab.setChecked(index == 0)
+        tab.clicked.connect(lambda: self.screen_asked.emit(index))
+        self.tabs.append(tab)
+        self._tabs.addWidget(tab)
+
+    def show_coupons(self, shown: bool) -> None:
+        """Show the tray and its coupons, where a screen has to do with them."""
+        for widget in (self._tray, self.previous, self.chooser, self.next):
+            widget.setVisible(shown)
 
     def _add_coupons(self, row: QHBoxLayout) -> None:
         self.previous = self._arrow("\u2039", self.tr("Previous coupon"), -1)

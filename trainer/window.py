@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
 from types import TracebackType
@@ -17,7 +17,15 @@ from PySide6.QtGui import (
     QDropEvent,
     QKeySequence,
 )
-from PySide6.QtWidgets import QApplication, QFileDialog, QMainWindow, QMenu, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QApplication,
+    QFileDialog,
+    QMainWindow,
+    QMenu,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from trainer.first_start import FirstStartCard
 from trainer.key_table import KeyGroup
@@ -34,6 +42,15 @@ __all__ = ["WindowFrame"]
 TRAY_SUFFIX: Final = ".tray.json"
 
 Value = TypeVar("Value")
+
+
+@dataclass(slots=True)
+class _Screen:
+    """A screen by its key: how it is made, and what was made."""
+
+    key: str
+    make: Callable[[], QWidget] | None
+    widget: QWidget | None
 
 
 class WindowFrame(QObject):
@@ -58,12 +75,15 @@ class WindowFrame(QObject):
         There are preferences to keep and to show from now on.
     theme_changed
         Another theme is on.
+    screen_shown(key)
+        Another screen is shown.
     """
 
     tray_asked = Signal(Path)
     coupon_asked = Signal(int)
     settings_changed = Signal()
     theme_changed = Signal()
+    screen_shown = Signal(str)
 
     def __init__(self, window: QMainWindow, settings: Settings, screen: QWidget) -> None:
         super().__init__(window)
@@ -82,7 +102,11 @@ class WindowFrame(QObject):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.bar)
-        column.addWidget(screen, 1)
+        self.screens = QStackedWidget()
+        self.screens.addWidget(screen)
+        self._screens: list[_Screen] = [_Screen("bench", None, screen)]
+        self.bar.screen_asked.connect(lambda at: self.show_screen(self._screens[at].key))
+        column.addWidget(self.screens, 1)
         window.setWindowTitle("Toe & Throat")
         window.setCentralWidget(body)
         window.setAcceptDrops(True)
@@ -112,6 +136,54 @@ class WindowFrame(QObject):
             self.dress()
         if before != settings:
             self.settings_changed.emit()
+
+    # Screens
+
+    def add_screen(self, key: str, title: str, make: Callable[[], QWidget]) -> None:
+        """Add a screen: a tab in the bar, and Ctrl with its number. It is made when first shown.
+
+        Parameters
+        ----------
+        key
+            Its name, for `show_screen`.
+        title
+            What the tab says.
+        make
+            Makes it.
+        """
+        self._screens.append(_Screen(key, make, None))
+        number = len(self._screens)
+        keys = QKeySequence(f"Ctrl+{number}")
+        self.bar.add_tab(title, keys.toString(QKeySequence.SequenceFormat.NativeText))
+        if number == 2:
+            self._add_screen_key("bench", QKeySequence("Ctrl+1"))
+        self._add_screen_key(key, keys)
+
+    def _add_screen_key(self, key: str, keys: QKeySequence) -> None:
+        action = QAction(self.window)
+        action.setShortcut(keys)
+        action.triggered.connect(lambda: self.show_screen(key))
+        self.window.addAction(action)
+
+    def show_screen(self, key: str) -> None:
+        """Show a screen; make it, if it is shown for the first time."""
+        at = next(at for at, screen in enumerate(self._screens) if screen.key == key)
+        screen = self._screens[at]
+        if screen.widget is None and screen.make is not None:
+            screen.widget = screen.make()
+            self.screens.addWidget(screen.widget)
+        if screen.widget is not None:
+            self.screens.setCurrentWidget(screen.widget)
+            screen.widget.setFocus()
+        self.bar.tabs[at].setChecked(True)
+        self.bar.show_coupons(at == 0)
+        self.screen_shown.emit(key)
+
+    @property
+    def shown_screen(self) -> str:
+        """The key of the screen that is shown."""
+        shown = self.screens.currentWidget()
+        return next(screen.key for screen in self._screens if screen.widget is shown)
 
     # Menus
 
@@ -158,6 +230,12 @@ class WindowFrame(QObject):
             self.settings.appearance,
             lambda look: self.change_settings(replace(self.settings, appearance=look)),
         )
+        self.motion_action = self._action(menu, self.tr("Less m&otion"), self._switch_motion)
+        self.motion_action.setCheckable(True)
+        self.motion_action.setChecked(self.theme.reduced_motion)
+        # What the system asks for is not ours to refuse.
+        asked = theme_for(self._application()).reduced_motion
+        self.motion_action.setEnabled(not asked)
         menu.addSeparator()
         units: tuple[tuple[str, LengthUnit | None], ...] = (
             (self.tr("Lengths &as the drawing has them"), None),
@@ -183,6 +261,10 @@ class WindowFrame(QObject):
             self.settings.language,
             lambda tag: self.change_settings(replace(self.settings, language=tag)),
         )
+
+    def _switch_motion(self) -> None:
+        less = self.motion_action.isChecked()
+        self.change_settings(replace(self.settings, less_motion=less))
 
     def _one_of(
         self,

@@ -54,13 +54,16 @@ class _Words(QWidget):
         super().__init__(over)
         self.setAttribute(Qt.WidgetAttribute.WA_TransparentForMouseEvents)
         self._shown: tuple[Card, Theme] | None = None
+        self._key: tuple[Card | str, Theme] | None = None
         self._drawn: QPixmap | None = None
         self._is_card = False
 
     def show_words(self, card: Card, theme: Theme, rect: QRectF, *, is_card: bool) -> None:
         """Show a card, or its heading, at a place."""
-        if (card, theme) != self._shown:
-            self._shown, self._is_card, self._drawn = (card, theme), is_card, None
+        key = (card if is_card else card.heading, theme)
+        if key != self._key:
+            self._key, self._drawn = key, None
+            self._shown, self._is_card = (card, theme), is_card
             self.update()
         place = rect.toAlignedRect()
         if place != self.geometry():

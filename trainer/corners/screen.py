@@ -11,6 +11,7 @@ from PySide6.QtCore import QStandardPaths, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
+    QHideEvent,
     QKeyEvent,
     QKeySequence,
     QResizeEvent,
@@ -216,6 +217,12 @@ class CornersScreen(QWidget):
         else:
             window.showNormal()
         self.show_state()
+
+    def hideEvent(self, event: QHideEvent) -> None:
+        """Another screen is shown: it needs the bar."""
+        super().hideEvent(event)
+        if self.projected and not event.spontaneous():
+            self.project(False)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Keys that no control has taken for itself."""
