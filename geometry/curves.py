@@ -262,5 +262,6 @@ def arc_by_radius(start: Vec, end: Vec, radius: float, *, convex: bool) -> Curve
     if half > radius:
         text = f"points {2 * half:g} mm apart lie on no circle of radius {radius:g} mm"
         raise _refused("/radius", "radius-short", text, f"{half:g} mm or more")
-    sagitta = radius - math.sqrt(radius * radius - half * half)
+    # The radius less its reach to the chord, without the loss of digits of a flat arc.
+    sagitta = half * half / (radius + math.sqrt(radius * radius - half * half))
     return arc_by_sagitta(start, end, sagitta if convex else -sagitta)

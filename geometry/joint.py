@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from typing import Final, Literal
 
 from geometry.curves import Vec
-from geometry.faults import Fault
+from geometry.faults import Fault, GeometryError
 
 __all__ = ["LARGEST_ANGLE", "MEMBERS", "SMALLEST_ANGLE", "Joint", "Member", "other_member"]
 
@@ -29,11 +29,19 @@ _QUARTER_TURNS: Final = {90.0: (0.0, 1.0)}
 def other_member(member: Member) -> Member:
     """Return the member that is not this one.
 
+    Raises
+    ------
+    GeometryError
+        If this is no member.
+
     Examples
     --------
     >>> other_member("base")
     'upright'
     """
+    if member not in MEMBERS:
+        text = f"there is no member {member!r}"
+        raise GeometryError([Fault("", "no-such-member", text, "base or upright")])
     return "upright" if member == "base" else "base"
 
 

@@ -227,6 +227,9 @@ def rack(name: RackName) -> tuple[Leaf, ...]:
     >>> [leaf.mark for leaf in rack("inch")][:4], len(rack("metric")), rack("throat")[1].mark
     (['1/8 in', '3/16 in', '1/4 in', '5/16 in'], 12, 'a 3.5 mm')
     """
+    if name not in _SETS:
+        text = f"there is no rack {name!r}"
+        raise GeometryError([Fault("/rack", "no-such-rack", text, ", ".join(RACKS))])
     sizes, make = _SETS[name]
     return tuple(make(size) for size in sizes)
 
@@ -238,7 +241,7 @@ def leaf_of_mark(mark: str, edge: Edge = "leg", wear: float = 0.0) -> Leaf:
 
     Raises
     ------
-    ValueError
+    GeometryError
         If no rack has it; the message shows the mark with its unit where only that is missing, or
         lists the marks there are.
 
@@ -257,9 +260,13 @@ def leaf_of_mark(mark: str, edge: Edge = "leg", wear: float = 0.0) -> Leaf:
     if not throat:
         meant = [leaf.mark for unit in ("mm", "in") if (leaf := _find(f"{words} {unit}"))]
         if meant:
-            raise ValueError(f"{mark!r} has no unit; right would be: {' or '.join(meant)}")
+            raise _no_leaf(f"{mark!r} has no unit", " or ".join(meant))
     marks = "; ".join(", ".join(leaf.mark for leaf in rack(name)) for name in RACKS)
-    raise ValueError(f"no rack has a leaf {mark!r}; right would be one of: {marks}")
+    raise _no_leaf(f"no rack has a leaf {mark!r}", f"one of: {marks}")
+
+
+def _no_leaf(text: str, right: str) -> GeometryError:
+    return GeometryError([Fault("", "no-such-leaf", text, right)])
 
 
 def _find(words: str, *, throat: bool = False) -> Leaf | None:

@@ -11,12 +11,16 @@ import re
 from fractions import Fraction
 from typing import Final, Literal
 
+from geometry.faults import Fault, GeometryError
+
 __all__ = ["MM_PER_INCH", "Unit", "format_length", "inch_fraction", "parse_length"]
 
 MM_PER_INCH: Final = 25.4
 """Exact by definition (international inch, 1959)."""
 
 Unit = Literal["mm", "in"]
+
+_MOST_DIGITS: Final = 12
 
 _NUMBER = r"(?:\d+(?:\.\d*)?|\.\d+)"
 _LENGTH = re.compile(
@@ -39,7 +43,7 @@ def parse_length(text: str, *, default_unit: Unit | None = None) -> float:
 
     Raises
     ------
-    ValueError
+    GeometryError
         If the text is no length, has no unit where one is needed, or is not finite.
 
     Examples
@@ -51,20 +55,27 @@ def parse_length(text: str, *, default_unit: Unit | None = None) -> float:
     """
     match = _LENGTH.fullmatch(text.replace(",", "."))
     if match is None or (match["whole"] and match["dec"]):
-        raise ValueError(f"{text!r} is no length; right would be: '8 mm' or '5/16 in'")
+        raise _refused(f"{text!r} is no length", "'8 mm' or '5/16 in'")
     unit = match["unit"].lower() if match["unit"] else default_unit
     if unit is None:
-        raise ValueError(f"{text!r} has no unit; right would be: '{text.strip()} mm' or '... in'")
+        raise _refused(f"{text!r} has no unit", f"'{text.strip()} mm' or '... in'")
     if match["dec"]:
         number = float(match["dec"])
     else:
+        # Python counts no digits beyond some thousands, and floats none beyond three hundred.
+        if any(len(match[part] or "") > _MOST_DIGITS for part in ("whole", "num", "den")):
+            raise _refused(f"{text!r} is too long to be a length", "'8 mm'")
         if int(match["den"]) == 0:
-            raise ValueError(f"{text!r} divides by zero; right would be: '5/16 in'")
+            raise _refused(f"{text!r} divides by zero", "'5/16 in'")
         number = float(Fraction(int(match["num"]), int(match["den"])) + int(match["whole"] or 0))
     length = number if unit == "mm" else number * MM_PER_INCH
     if not math.isfinite(length):
-        raise ValueError(f"{text!r} is too long to be a length; right would be: '8 mm'")
+        raise _refused(f"{text!r} is too long to be a length", "'8 mm'")
     return length
+
+
+def _refused(text: str, right: str) -> GeometryError:
+    return GeometryError([Fault("", "no-length", text, right)])
 
 
 def inch_fraction(length: float, *, denominator: int = 16) -> str | None:
@@ -97,6 +108,11 @@ def format_length(length: float, unit: Unit = "mm", *, decimals: int | None = No
     In inches an exact sixteenth is written as a fraction. Without `decimals`, millimetres get two
     and inches three, less trailing zeros.
 
+    Raises
+    ------
+    GeometryError
+        If the length is no finite number.
+
     Examples
     --------
     >>> format_length(8.0), format_length(6.7), format_length(7.9375, "in")
@@ -109,6 +125,8 @@ def format_length(length: float, unit: Unit = "mm", *, decimals: int | None = No
         if fraction is not None:
             return f"{fraction} in"
         length /= MM_PER_INCH
+    if not math.isfinite(length):
+        raise _refused(f"{length} is no length", "finite mm")
     places = decimals if decimals is not None else (2 if unit == "mm" else 3)
     number = f"{length:.{places}f}"
     if decimals is None and "." in number:

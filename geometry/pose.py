@@ -11,7 +11,10 @@ from geometry.faults import Fault, GeometryError, number_faults
 __all__ = ["Pose", "wrap_degrees"]
 
 _FARTHEST = 1e6
-"""mm."""
+"""mm: farther off nothing lies."""
+
+_MOST_TURN = 1e9
+"""Degrees: wound up further, an angle has no digits left for what it is."""
 
 
 def wrap_degrees(angle: float) -> float:
@@ -68,14 +71,15 @@ class Pose:
 
     def __post_init__(self) -> None:
         # This runs at every step of a drag; no comparison holds for what is no number.
-        if not (abs(self.x) <= _FARTHEST >= abs(self.y) and math.isfinite(self.angle)):
+        if not (abs(self.x) <= _FARTHEST >= abs(self.y) and abs(self.angle) <= _MOST_TURN):
             raise GeometryError(self._faults())
 
     def _faults(self) -> list[Fault]:
         values = {"x": self.x, "y": self.y, "angle": self.angle}
         found = number_faults("/pose", values, "mm and degrees")
         if not found:
-            text, right = f"({self.x:g}, {self.y:g}) is no place", f"within {_FARTHEST:g} mm"
+            text = f"({self.x:g}, {self.y:g}) at {self.angle:g} degrees is no place"
+            right = f"within {_FARTHEST:g} mm and {_MOST_TURN:g} degrees"
             found.append(Fault("/pose", "pose-far", text, right, {"x": self.x, "y": self.y}))
         return found
 

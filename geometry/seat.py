@@ -79,11 +79,11 @@ def waiting_pose(section: Section, leaf: Leaf, on: Member) -> Pose:
     out = section.joint.bisector
     away = 0.0
     # A leaf is farther from the steel the farther out it is; stop where it is well free.
-    while away < 8.0 * _FARTHEST:
+    while away < 100.0 * _FARTHEST:
         pose = home.moved(away * out[0], away * out[1])
         if _gap(section, leaf, pose) > 1.0:
             return pose
-        away += 2.0
+        away += 2.0 if away < 8.0 * _FARTHEST else away / 4.0
     return home.moved(away * out[0], away * out[1])
 
 

@@ -45,22 +45,51 @@ ROOT: Final = Path(__file__).resolve().parents[2]
 _NO_MODULE: Final = 71
 _CRASH: Final = 70
 
+_READING: Final = (
+    "tests/references",
+    "tests/geometry/test_reading.py",
+    "tests/geometry/test_reading_obstacles.py",
+    "tests/geometry/test_reading_skewed.py",
+    "tests/geometry/test_reading_throat.py",
+    "tests/geometry/test_gaps.py",
+    "tests/geometry/test_oracle.py",
+    "tests/geometry/test_reading_dense.py",
+)
+_RULES: Final = (
+    "tests/references",
+    "tests/exercises/test_rules.py",
+    "tests/exercises/test_rule_files.py",
+    "tests/exercises/test_limits_judged.py",
+    "tests/exercises/test_judging.py",
+    "tests/exercises/test_gauging.py",
+    "tests/exercises/test_grading.py",
+)
+
 TARGETS: Final[dict[str, tuple[str, ...]]] = {
     "geometry.measures": (
         "geometry/measures.py",
         "tests/references",
         "tests/geometry/test_measures.py",
+        "tests/geometry/test_oracle.py",
     ),
-    "geometry.reading": (
-        "geometry/reading.py",
-        "tests/references",
-        "tests/geometry/test_reading.py",
-        "tests/geometry/test_reading_obstacles.py",
-        "tests/geometry/test_reading_skewed.py",
-        "tests/geometry/test_reading_throat.py",
-        "tests/geometry/test_gaps.py",
-        "tests/geometry/test_reading_dense.py",
-    ),
+    "geometry.reading": ("geometry/reading.py", *_READING),
+    "exercises.doubt": ("exercises/doubt.py", "tests/exercises/test_doubt.py", *_RULES),
+    **{
+        name: (f"{name.replace('.', '/')}.py", *_RULES)
+        for name in (
+            "exercises.rules.formula",
+            "exercises.rules.limits",
+            "exercises.rules.reading",
+            "exercises.rules.ruleset",
+            "exercises.rules.sizes",
+            "exercises.rules.shipped",
+            "exercises.required",
+            "exercises.checks",
+            "exercises.settling",
+            "exercises.gauging",
+            "exercises.judging",
+        )
+    },
 }
 """The modules that are mutated, each with its tests, the quick ones first."""
 
