@@ -39,7 +39,7 @@ def all_pairs(fixed: Body, moving: Body) -> Pairs:
     >>> box = Body.of_points("box", [(0.0, 0.0), (2.0, 0.0), (2.0, 1.0), (0.0, 1.0)])
     >>> pairs = all_pairs(box, box)
     >>> pairs.lines, len(pairs)
-    (32, 32)
+    (32, 48)
     >>> above = pairs.at(Spot(0.5, 1.25, 0.0))
     >>> float(pairs.floor(above).min())
     0.25
@@ -166,9 +166,8 @@ def _circles(
         axis=1,
     )
     rows = np.stack((dx, dy, in_fixed, in_moving), axis=1)
-    # A disc that is wider than a hollow never lies in it. Two corners meet in no more than a point:
-    # none goes past the other but through one of the sides that end there.
-    fits = values[:, 1] > 1e-9
+    # A disc that is wider than a hollow never lies in it.
+    fits = values[:, 1] > 1e-9 if signs[0] < 0 else np.ones(len(values), dtype=bool)
     names = _names(moving.names, fixed.names)
     return [name for name, fit in zip(names, fits, strict=True) if fit], rows[fits], values[fits]
 
