@@ -8,7 +8,7 @@ from functools import cached_property
 from exercises.callout import CalloutMeasure
 from exercises.rules.limits import Limit, MinimumSize, Opening, Source, Undersize
 from exercises.rules.sizes import SizeRow, ThroatKey, size_rows
-from exercises.rules.wording import limit_line, minimum_line, opening_line, undersize_line
+from exercises.rules.wording import Column, limit_line, minimum_line, opening_line, undersize_line
 from exercises.text import Text
 from geometry.lengths import Unit
 from geometry.measures import FaceShape
@@ -71,17 +71,21 @@ class RuleSet:
         """One row for each callout measure and face."""
         return size_rows(self.throat_is)
 
-    @cached_property
+    @property
     def lines(self) -> tuple[Text, ...]:
-        """What a job card says of it: in words of its own, or made from its limits."""
+        """What is said of it as a whole: in words of its own, or made from its limits."""
+        return self.lines_in("both")
+
+    def lines_in(self, column: Column) -> tuple[Text, ...]:
+        """What a job card says of it, lengths in one column: the one that its callout is in."""
         if self.stated_lines:
             return self.stated_lines
-        lines = [undersize_line(self.undersize)]
+        lines = [undersize_line(self.undersize, column)]
         if self.opening is not None:
-            lines.append(opening_line(self.opening))
+            lines.append(opening_line(self.opening, column))
         if self.minimum_size is not None:
-            lines.append(minimum_line(self.minimum_size))
-        return (*lines, *(limit_line(limit) for limit in self.limits), *self.notes)
+            lines.append(minimum_line(self.minimum_size, column))
+        return (*lines, *(limit_line(limit, column) for limit in self.limits), *self.notes)
 
     def row(self, measure: CalloutMeasure, face: FaceShape, *, unequal: bool = False) -> SizeRow:
         """The row for a callout measure and a face; `KeyError` if there is none."""

@@ -25,10 +25,11 @@ from exercises.rules.limits import (
     Within,
 )
 from exercises.text import Text
-from geometry.lengths import format_length
+from geometry.lengths import format_length, inch_fraction
 
 __all__ = [
     "LANGUAGES",
+    "Column",
     "amount_words",
     "joined",
     "limit_formula",
@@ -46,6 +47,9 @@ __all__ = [
 
 Language = Literal["en", "es"]
 LANGUAGES: Final[tuple[Language, ...]] = ("en", "es")
+
+Column = Literal["both", "mm", "in", "degrees"]
+"""What lengths are said in: both columns of a code, one of them; or they are angles."""
 
 _Words = dict[Language, str]
 
@@ -127,7 +131,7 @@ def joined(*parts: Text | str) -> Text:
 # --- amounts ------------------------------------------------------------------------------------
 
 
-def amount_words(amount: Amount, unit: str = "mm") -> Text:
+def amount_words(amount: Amount, column: Column = "both") -> Text:
     """Return an amount in words; a length of two columns with the inches in brackets.
 
     Examples
@@ -136,32 +140,37 @@ def amount_words(amount: Amount, unit: str = "mm") -> Text:
     >>> convexity = Linear(Length.plain(1.0), Share("face_width", 0.25), cap=Length.plain(5.0))
     >>> str(amount_words(convexity))
     '1 mm + 0.25 × face width, 5 mm at most'
+    >>> str(amount_words(Length(2.0, 1.5875), "in")), str(amount_words(Length.plain(3.0), "in"))
+    ('1/16 in', '3 mm')
     >>> str(amount_words(Length(2.0, 1.5875))), str(amount_words(Length.plain(100.0), "degrees"))
     ('2 mm [1/16 in]', '100°')
     """
-    return _in_each(lambda language: _amount(amount, language, unit))
+    return _in_each(lambda language: _amount(amount, language, column))
 
 
-def _amount(amount: Amount, language: Language, unit: str) -> str:
+def _amount(amount: Amount, language: Language, column: Column) -> str:
     if isinstance(amount, Length):
-        return _length(amount, unit)
+        return _length(amount, column)
     if isinstance(amount, Linear):
-        return _linear(amount, language)
+        return _linear(amount, language, column)
     if isinstance(amount, Table):
-        return _table(amount, language, unit)
+        return _table(amount, language, column)
     if isinstance(amount, Where):
-        then = _amount(amount.then, language, unit)
-        otherwise = _amount(amount.otherwise, language, unit)
+        then = _amount(amount.then, language, column)
+        otherwise = _amount(amount.otherwise, language, column)
         rest = {"en": "otherwise", "es": "en otro caso"}[language]
         return f"{_FACT[amount.fact][language]}: {then}; {rest} {otherwise}"
-    return _extreme(amount, language, unit)
+    return _extreme(amount, language, column)
 
 
-def _length(length: Length, unit: str) -> str:
-    if unit == "degrees":
+def _length(length: Length, column: Column) -> str:
+    if column == "degrees":
         return f"{length.mm:g}\u00b0"
     mm = format_length(length.mm)
-    if length.mm == length.inch:
+    if column == "in" and (length.mm != length.inch or inch_fraction(length.inch)):
+        # What a code states in mm alone stays so, unless it is a fraction of an inch.
+        return _inches(length.inch)
+    if length.mm == length.inch or column == "mm":
         return mm
     return f"{mm} [{_inches(length.inch)}]"
 
@@ -174,20 +183,20 @@ def _inches(length: float) -> str:
     return format_length(length, "in")
 
 
-def _linear(amount: Linear, language: Language) -> str:
+def _linear(amount: Linear, language: Language, column: Column) -> str:
     quantity, by = _QUANTITY[amount.share.of][language], amount.share.by
     said = quantity if by == 1.0 else f"{by:g} \u00d7 {quantity}"
     if amount.base.mm:
-        said = f"{_length(amount.base, 'mm')} + {said}"
+        said = f"{_length(amount.base, column)} + {said}"
     if amount.less.mm:
-        said += f" \u2212 {_length(amount.less, 'mm')}"
+        said += f" \u2212 {_length(amount.less, column)}"
     if amount.cap is not None:
         most = {"en": "at most", "es": "como máximo"}[language]
-        said += f", {_length(amount.cap, 'mm')} {most}"
+        said += f", {_length(amount.cap, column)} {most}"
     return said
 
 
-def _table(amount: Table, language: Language, unit: str) -> str:
+def _table(amount: Table, language: Language, column: Column) -> str:
     """Rows by their bounds: ``by face width: up to 8 mm: 2 mm; above that: 3 mm``."""
     rows: list[str] = []
     for before, row in zip((None, *amount.rows), amount.rows, strict=False):
@@ -196,25 +205,25 @@ def _table(amount: Table, language: Language, unit: str) -> str:
                 True: {"en": "up to", "es": "hasta"},
                 False: {"en": "below", "es": "por debajo de"},
             }[row.inclusive][language]
-            place = f"{place} {_length(row.bound, 'mm')}"
+            place = f"{place} {_length(row.bound, column)}"
         elif before is not None and not before.inclusive:
             place = {"en": "from there on", "es": "desde ahí"}[language]
         else:
             place = {"en": "above that", "es": "por encima"}[language]
-        rows.append(f"{place}: {_amount(row.amount, language, unit)}")
+        rows.append(f"{place}: {_amount(row.amount, language, column)}")
     by = {"en": "by", "es": "según"}[language]
     return f"{by} {_QUANTITY[amount.by][language]}: " + "; ".join(rows)
 
 
-def _extreme(amount: Extreme, language: Language, unit: str) -> str:
+def _extreme(amount: Extreme, language: Language, column: Column) -> str:
     but = {
         "least": {"en": "but no more than", "es": "pero no más de"},
         "greatest": {"en": "but no less than", "es": "pero no menos de"},
     }[amount.which][language]
-    return f", {but}: ".join(_amount(each, language, unit) for each in amount.of)
+    return f", {but}: ".join(_amount(each, language, column) for each in amount.of)
 
 
-def within_words(within: Within) -> Text:
+def within_words(within: Within, column: Column = "both") -> Text:
     """Return for how much of a weld's length an allowance is.
 
     Examples
@@ -225,7 +234,7 @@ def within_words(within: Within) -> Text:
     if within.length is None or within.each is None:
         share = f"{100.0 * within.share:g} %"
         return Text.of({"en": f"{share} of the length", "es": f"el {share} de la longitud"})
-    length, each = _length(within.length, "mm"), _length(within.each, "mm")
+    length, each = _length(within.length, column), _length(within.each, column)
     tail: _Words = {"en": " (shorter welds: none)", "es": " (cordones más cortos: nada)"}
     if within.prorate:
         tail = {
@@ -234,7 +243,7 @@ def within_words(within: Within) -> Text:
         }
     return Text.of(
         {
-            "en": f"{length} in any {each}{tail['en']}",
+            "en": f"{length} of any {each}{tail['en']}",
             "es": f"{length} en cada {each}{tail['es']}",
         }
     )
@@ -246,9 +255,11 @@ _NONE: Final = Text.of({"en": "not permitted", "es": "no se admite"})
 _OVER: Final = Text.of({"en": "over at most ", "es": "como máximo en "})
 
 
-def _bounded(amount: Amount, bound: Literal["at_most", "at_least"], unit: str = "mm") -> Text:
+def _bounded(
+    amount: Amount, bound: Literal["at_most", "at_least"], column: Column = "both"
+) -> Text:
     """An amount with the side of it that is right; a sign where there is one figure to sign."""
-    words = amount_words(amount, unit)
+    words = amount_words(amount, column)
     if isinstance(amount, (Length, Linear)):
         return joined("\u2265 " if bound == "at_least" else "\u2264 ", words)
     if bound == "at_least":
@@ -256,7 +267,7 @@ def _bounded(amount: Amount, bound: Literal["at_most", "at_least"], unit: str = 
     return joined(Text.of({"en": "at most, ", "es": "como máximo, "}), words)
 
 
-def limit_formula(limit: Limit) -> Text:
+def limit_formula(limit: Limit, column: Column = "both") -> Text:
     """Return what a limit allows.
 
     Examples
@@ -266,26 +277,27 @@ def limit_formula(limit: Limit) -> Text:
 Source("a shop", "", "", "own"))))
     'not permitted'
     """
-    said = _bounded(limit.amount, limit.bound, limit.unit)
+    read = "degrees" if limit.unit == "degrees" else column
+    said = _bounded(limit.amount, limit.bound, read)
     if isinstance(limit.amount, Length) and limit.amount.mm == 0.0:
         said = _NONE
     if limit.short is None or limit.within is None:
         return said
-    short = _bounded(limit.short, limit.bound, limit.unit)
-    return joined(said, "; ", _OVER, within_words(limit.within), ": ", short)
+    short = _bounded(limit.short, limit.bound, read)
+    return joined(said, "; ", _OVER, within_words(limit.within, column), ": ", short)
 
 
-def undersize_formula(undersize: Undersize) -> Text:
+def undersize_formula(undersize: Undersize, column: Column = "both") -> Text:
     """Return by how much a size may be short, and over how much of the length."""
-    said = _bounded(undersize.amount, "at_most")
+    said = _bounded(undersize.amount, "at_most", column)
     if undersize.within is None:
         return said
-    return joined(said, "; ", _OVER, within_words(undersize.within))
+    return joined(said, "; ", _OVER, within_words(undersize.within, column))
 
 
-def opening_formula(opening: Opening) -> Text:
+def opening_formula(opening: Opening, column: Column = "both") -> Text:
     """Return what a root opening adds to the size called for."""
-    free = _length(opening.free, "mm")
+    free = _length(opening.free, column)
     return Text.of(
         {
             "en": f"above {free} the whole opening is added to the leg called for",
@@ -294,9 +306,9 @@ def opening_formula(opening: Opening) -> Text:
     )
 
 
-def minimum_formula(minimum: MinimumSize) -> Text:
+def minimum_formula(minimum: MinimumSize, column: Column = "both") -> Text:
     """Return the size that a smaller callout is raised to."""
-    return _bounded(minimum.amount, "at_least")
+    return _bounded(minimum.amount, "at_least", column)
 
 
 def _line(title: _Words, formula: Text, sureness: Sureness) -> Text:
@@ -310,12 +322,12 @@ def _line(title: _Words, formula: Text, sureness: Sureness) -> Text:
     )
 
 
-def limit_line(limit: Limit) -> Text:
+def limit_line(limit: Limit, column: Column = "both") -> Text:
     """Return a limit as a line of a job card, with how surely it is known."""
-    return _line(_MEASURE[limit.measure], limit_formula(limit), limit.source.sureness)
+    return _line(_MEASURE[limit.measure], limit_formula(limit, column), limit.source.sureness)
 
 
-def undersize_line(undersize: Undersize | None) -> Text:
+def undersize_line(undersize: Undersize | None, column: Column = "both") -> Text:
     """Return the allowance as a line of a job card."""
     if undersize is None:
         return Text.of(
@@ -327,18 +339,18 @@ def undersize_line(undersize: Undersize | None) -> Text:
     title: _Words = {"en": "Leg under its size", "es": "Cateto por debajo de su tamaño"}
     if undersize.measured_as == "throat":
         title = {"en": "Throat under its size", "es": "Garganta por debajo de su tamaño"}
-    return _line(title, undersize_formula(undersize), undersize.source.sureness)
+    return _line(title, undersize_formula(undersize, column), undersize.source.sureness)
 
 
-def opening_line(opening: Opening) -> Text:
+def opening_line(opening: Opening, column: Column = "both") -> Text:
     """Return what an opening adds as a line of a job card."""
     title: _Words = {"en": "Root opening", "es": "Separación en la raíz"}
-    return _line(title, opening_formula(opening), opening.source.sureness)
+    return _line(title, opening_formula(opening, column), opening.source.sureness)
 
 
-def minimum_line(minimum: MinimumSize) -> Text:
+def minimum_line(minimum: MinimumSize, column: Column = "both") -> Text:
     """Return the least size as a line of a job card."""
     title: _Words = {"en": "Least leg", "es": "Cateto mínimo"}
     if minimum.measured_as == "throat":
         title = {"en": "Least throat", "es": "Garganta mínima"}
-    return _line(title, minimum_formula(minimum), minimum.source.sureness)
+    return _line(title, minimum_formula(minimum, column), minimum.source.sureness)

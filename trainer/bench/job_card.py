@@ -55,10 +55,13 @@ class ReadingRow(QWidget):
         seat = QLabel(words.reading_seat(reading))
         seat.setMinimumWidth(80)
         row.addWidget(seat)
-        held = words.reading_tool(reading)
+        # The seat says which edge it was, so the mark is enough.
+        held, mark = words.reading_tool(reading), reading.leaf or ""
         if aloft:
             held = self.tr("{tool}, in mid-air").format(tool=held)
-        tool = QLabel(held)
+            mark = self.tr("{tool}, in mid-air").format(tool=mark)
+        tool = QLabel(mark)
+        tool.setToolTip(held)
         tool.setProperty("tone", "quiet")
         tool.setWordWrap(True)
         row.addWidget(tool, 1)
@@ -199,7 +202,7 @@ class JobCard(QFrame):
         # Judging is what every coupon asks unless it says otherwise.
         for label in (self._keys[0], self._values[0]):
             label.setVisible(coupon.task != "judge")
-        self.rules.setToolTip(words.rules_lines(coupon.rule_set))
+        self.rules.setToolTip(words.rules_lines(coupon))
         # Judging takes two readings, mostly; a size or an exercise in reading takes more.
         rows = 2 if coupon.task == "judge" else 4
         self._readings.setFixedHeight(rows * _ROW + 2)

@@ -42,6 +42,9 @@ from trainer.window import WindowFrame
 
 __all__ = ["BenchScreen", "Course"]
 
+_SCROLL_BAR: Final = 12
+"""Logical pixels."""
+
 _SURER: Final = 0.1
 """How much surer one press of the key makes a call."""
 
@@ -320,8 +323,8 @@ class BenchScreen(QObject):
             self.hands.pick(leaf.mark)
 
     def _show_rules(self) -> None:
-        rules = self.controller.state.coupon.rule_set
-        self.window.show_notice(words.rules_word(rules), words.rules_lines(rules))
+        coupon = self.controller.state.coupon
+        self.window.show_notice(words.rules_word(coupon.rule_set), words.rules_lines(coupon))
 
     def _show_rack(self, name: str) -> None:
         self._change(lambda state, _: changes.show_rack(state, cast(RackName, name)))
@@ -417,6 +420,8 @@ class BenchScreen(QObject):
         for panel in (self.job_card, self.call_panel):
             panel.set_compact(self.bench.compact)
             panel.set_short(self.bench.short)
+        # A bar may come to stand beside it.
+        self.call_panel.fit(self.bench.side.width() - _SCROLL_BAR)
 
     def _announce(self, state: BenchState) -> None:
         """Tell a screen reader which parts touch, once the leaf is at rest."""

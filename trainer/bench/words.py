@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import QLocale
 
 from exercises.attempt import StatedReading
+from exercises.coupon import Coupon
 from exercises.rules import RuleSet
 from geometry.contact import Touch
 from geometry.lengths import Unit
@@ -74,10 +75,11 @@ def rules_word(rules: RuleSet) -> str:
     return rules.title.in_language(language())
 
 
-def rules_lines(rules: RuleSet) -> str:
-    """All that a rule set says, a line each."""
+def rules_lines(coupon: Coupon) -> str:
+    """All that a coupon's rules say, each apart, in the column that its callout is in."""
     tag = language()
-    return "\n".join(line.in_language(tag) for line in rules.lines)
+    lines = coupon.rule_set.lines_in(coupon.callout.unit)
+    return "\n\n".join(line.in_language(tag) for line in lines)
 
 
 def task_words(task: str) -> str:
