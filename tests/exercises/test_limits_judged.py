@@ -10,7 +10,14 @@ from exercises.checks import Check
 from exercises.coupon import Coupon, Disposition
 from exercises.doubt import doubt
 from exercises.judging import judge, limit_leaves, right_handling
-from exercises.required import Required, asked_throat, called_size, limit_for, required
+from exercises.required import (
+    Required,
+    asked_throat,
+    called_size,
+    limit_for,
+    required,
+    throat_of,
+)
 from tests.exercises.trays import coupon
 
 U_LEG, U_SPUR = doubt("leg"), doubt("throat")
@@ -419,3 +426,15 @@ def test_every_check_names_its_source() -> None:
 def test_what_is_required_is_the_callout_where_nothing_changes_it() -> None:
     plain = Required(6.0)
     assert (plain.nominal, plain.size, plain.withheld) == (6.0, 6.0, 0.0)
+
+
+def test_the_triangle_of_unequal_legs_in_a_skewed_joint() -> None:
+    """Area two ways: half of base x upright x sin(angle), and half of chord x height."""
+    made = unequal((6.3, 8.3), joint={"angle": 110})
+    angle = math.radians(110)
+    chord = math.dist((6.0, 0.0), (8.0 * math.cos(angle), 8.0 * math.sin(angle)))
+    height = 6.0 * 8.0 * math.sin(angle) / chord
+    assert throat_of(made, 6.0, 8.0) == pytest.approx(height)
+    assert asked_throat(made) == pytest.approx(height)
+    assert made.callout.throat(made.section.joint) == pytest.approx(height)
+    assert throat_of(made, 6.0, 6.0) == pytest.approx(6.0 * math.cos(angle / 2.0))
