@@ -79,6 +79,13 @@ class CallPanel(QFrame):
         side = 10 if compact else 18
         self._box.setContentsMargins(side, 7, side, 5)
 
+    def fit(self, width: int) -> None:
+        """Let every group find room in a column that is `width` logical pixels wide."""
+        margins = self._box.contentsMargins()
+        inner = width - margins.left() - margins.right() - 2
+        for group in (self.faces, self.states, self.dispositions):
+            group.fit(inner)
+
     def set_short(self, short: bool) -> None:
         """Where height is short, leave out what can be done without."""
         self._heading.setVisible(not short)

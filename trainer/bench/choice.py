@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
+from typing import Final
 
 from PySide6.QtCore import QSignalBlocker, Qt
 from PySide6.QtGui import QKeyEvent
@@ -20,6 +21,8 @@ from trainer.bench.glyph import Glyph
 from trainer.bench.worded import WordedButton
 
 __all__ = ["Choice", "ChoiceRow"]
+
+_GAP: Final = 4
 
 
 class Choice(WordedButton):
@@ -56,6 +59,7 @@ class Choice(WordedButton):
         if gloss:
             self.setToolTip(f"{title}: {gloss}  {key}")
         self._gloss: QLabel | None = None
+        self._key: QLabel | None = None
         box = QVBoxLayout(self)
         box.setContentsMargins(7, 4, 7, 4)
         box.setSpacing(1)
@@ -69,7 +73,8 @@ class Choice(WordedButton):
         word.addWidget(self.label(title, "choice"))
         word.addStretch(1)
         if key:
-            word.addWidget(self.label(key, "key"))
+            self._key = self.label(key, "key")
+            word.addWidget(self._key)
         box.addLayout(word)
         if gloss:
             self._gloss = self.label(gloss, "gloss")
@@ -79,6 +84,21 @@ class Choice(WordedButton):
         """Show what the word means, or leave that to the tip that hovering brings."""
         if self._gloss is not None:
             self._gloss.setVisible(shown)
+
+    def settled_width(self) -> int:
+        """The width that it needs in the style that it is shown in, logical pixels."""
+        for label in self.findChildren(QLabel):
+            label.ensurePolished()
+        self.ensurePolished()
+        layout = self.layout()
+        if layout is not None:
+            layout.invalidate()
+        return self.sizeHint().width()
+
+    def show_key(self, shown: bool) -> None:
+        """Show the key beside the word, or leave it to the tip."""
+        if self._key is not None:
+            self._key.setVisible(shown)
 
     def _stack(self, box: QVBoxLayout, title: str, glyph: str, key: str) -> None:
         """Sign and key above, the word below."""
@@ -120,17 +140,34 @@ class ChoiceRow(QWidget):
         super().__init__(parent)
         self.setAccessibleName(name)
         self._choices = tuple(choices)
-        self._columns = columns
-        grid = QGridLayout(self)
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.setSpacing(4)
-        for index, (value, button) in enumerate(self._choices):
-            grid.addWidget(button, index // columns, index % columns)
+        self._most = columns
+        self._grid = QGridLayout(self)
+        self._grid.setContentsMargins(0, 0, 0, 0)
+        self._grid.setSpacing(_GAP)
+        self._lay_out(columns)
+        for value, button in self._choices:
             button.clicked.connect(lambda _=False, value=value: chosen(value))
             button.installEventFilter(self)
-        for column in range(columns):
-            grid.setColumnStretch(column, 1)
         self._rove(0)
+
+    def _lay_out(self, columns: int) -> None:
+        self._columns = columns
+        for index, (_, button) in enumerate(self._choices):
+            self._grid.addWidget(button, index // columns, index % columns)
+        for column in range(self._most):
+            self._grid.setColumnStretch(column, 1 if column < columns else 0)
+
+    def fit(self, width: int) -> None:
+        """Find room in `width` logical pixels: first without keys, then in more rows."""
+        fewer = (self._most + 1) // 2
+        for columns, keys in ((self._most, True), (self._most, False), (fewer, True)):
+            needed = [0] * columns
+            for index, (_, button) in enumerate(self._choices):
+                button.show_key(keys)
+                needed[index % columns] = max(needed[index % columns], button.settled_width())
+            if sum(needed) + (columns - 1) * _GAP <= width:
+                break
+        self._lay_out(columns)
 
     @property
     def buttons(self) -> dict[str, Choice]:
