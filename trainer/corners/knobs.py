@@ -56,6 +56,15 @@ def _slider(least: int, most: int, page: int) -> QSlider:
     return slider
 
 
+def _grid(widget: QWidget) -> QGridLayout:
+    grid = QGridLayout(widget)
+    grid.setContentsMargins(0, 0, 0, 0)
+    grid.setHorizontalSpacing(4)
+    grid.setVerticalSpacing(2)
+    grid.setColumnStretch(1, 1)
+    return grid
+
+
 class KnobRow(QWidget):
     """One value: its name, what it stands at, and a slider between two steps.
 
@@ -81,15 +90,9 @@ class KnobRow(QWidget):
         self._shown = ""
         part = _PART[knob]
         lowest, highest = RANGES[knob]
-        grid = QGridLayout(self)
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.setHorizontalSpacing(4)
-        grid.setVerticalSpacing(2)
+        self._grid = _grid(self)
         self.label = QLabel(knob_word(knob))
         self.label.setProperty("tone", "quiet")
-        # A long word in a narrow window gives way to the value; the tooltip has it whole.
-        self.label.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
-        self.label.setToolTip(knob_word(knob))
         self.field = QLineEdit()
         self.field.setFixedWidth(76)
         self.field.setStyleSheet("padding: 2px 5px;")
@@ -100,19 +103,35 @@ class KnobRow(QWidget):
         self.more = _step_button("+", self.tr("{knob}: more").format(knob=knob_word(knob)))
         self.slider = _slider(round(lowest / part), round(highest / part), 10)
         self.slider.setAccessibleName(knob_word(knob))
-        grid.addWidget(self.label, 0, 0, 1, 2)
-        grid.addWidget(self.field, 0, 2, 1, 2, Qt.AlignmentFlag.AlignRight)
-        grid.addWidget(self.less, 1, 0)
-        grid.addWidget(self.slider, 1, 1, 1, 2)
-        grid.addWidget(self.more, 1, 3)
-        grid.setColumnStretch(1, 1)
-        grid.setRowMinimumHeight(0, 32)
+        self.stack(stacked=False)
         self.slider.valueChanged.connect(lambda at: self.turned.emit(knob, at * part))
         self.slider.sliderReleased.connect(self.settled)
         self.less.clicked.connect(lambda: self._step(-1))
         self.more.clicked.connect(lambda: self._step(1))
         self.field.editingFinished.connect(self._enter)
         self.field.installEventFilter(self)
+
+    @property
+    def wanted(self) -> int:
+        """Logical px of width that name and value need beside each other."""
+        return self.label.sizeHint().width() + self.field.width() + 8
+
+    def stack(self, *, stacked: bool) -> None:
+        """Put the name over the value and that over the slider, or the first two in one line."""
+        grid = self._grid
+        if stacked:
+            grid.addWidget(self.label, 0, 0, 1, 4)
+            grid.addWidget(self.less, 1, 0)
+            grid.addWidget(self.field, 1, 1, 1, 2, Qt.AlignmentFlag.AlignCenter)
+            grid.addWidget(self.more, 1, 3)
+            grid.addWidget(self.slider, 2, 0, 1, 4)
+        else:
+            grid.addWidget(self.label, 0, 0, 1, 2)
+            grid.addWidget(self.field, 0, 2, 1, 2, Qt.AlignmentFlag.AlignRight)
+            grid.addWidget(self.less, 1, 0)
+            grid.addWidget(self.slider, 1, 1, 1, 2)
+            grid.addWidget(self.more, 1, 3)
+        grid.setRowMinimumHeight(0, 0 if stacked else 32)
 
     def show_state(self, state: Corners, unit: Unit) -> None:
         """Show where the knob stands."""
@@ -195,12 +214,9 @@ class LeafRow(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._rack: RackName | None = None
-        grid = QGridLayout(self)
-        grid.setContentsMargins(0, 0, 0, 0)
-        grid.setHorizontalSpacing(4)
-        grid.setVerticalSpacing(2)
-        label = QLabel(self.tr("Leaf"))
-        label.setProperty("tone", "quiet")
+        self._grid = _grid(self)
+        self._label = QLabel(self.tr("Leaf"))
+        self._label.setProperty("tone", "quiet")
         self.racks = QComboBox()
         self.racks.setAccessibleName(self.tr("Rack"))
         self.racks.addItems([self.tr("mm"), self.tr("inch"), self.tr("throat")])
@@ -211,23 +227,34 @@ class LeafRow(QWidget):
         self.more = _step_button("+", self.tr("Leaf: larger"))
         self.slider = _slider(0, 11, 1)
         self.slider.setAccessibleName(self.tr("Leaf"))
-        top = QHBoxLayout()
-        top.setSpacing(6)
-        top.addWidget(label)
-        top.addStretch(1)
-        top.addWidget(self.racks)
-        top.addWidget(self.marks)
-        grid.addLayout(top, 0, 0, 1, 3)
-        grid.addWidget(self.less, 1, 0)
-        grid.addWidget(self.slider, 1, 1)
-        grid.addWidget(self.more, 1, 2)
-        grid.setColumnStretch(1, 1)
-        grid.setRowMinimumHeight(0, 32)
+        self._choices = QWidget()
+        choices = QHBoxLayout(self._choices)
+        choices.setContentsMargins(0, 0, 0, 0)
+        choices.setSpacing(6)
+        choices.addWidget(self.racks)
+        choices.addWidget(self.marks)
+        self.stack(stacked=False)
         self.slider.valueChanged.connect(self._pick)
         self.marks.activated.connect(self._pick)
         self.racks.activated.connect(lambda at: self.rack_asked.emit(RACKS[at]))
         self.less.clicked.connect(lambda: self._pick(self.slider.value() - 1))
         self.more.clicked.connect(lambda: self._pick(self.slider.value() + 1))
+
+    def stack(self, *, stacked: bool) -> None:
+        """Put the name over the choices, as the other knobs have it, or before them."""
+        grid = self._grid
+        if stacked:
+            grid.addWidget(self._label, 0, 0, 1, 4)
+            grid.addWidget(self._choices, 1, 0, 1, 4)
+            row = 2
+        else:
+            grid.addWidget(self._label, 0, 0)
+            grid.addWidget(self._choices, 0, 1, 1, 3, Qt.AlignmentFlag.AlignRight)
+            row = 1
+        grid.addWidget(self.less, row, 0)
+        grid.addWidget(self.slider, row, 1, 1, 2)
+        grid.addWidget(self.more, row, 3)
+        grid.setRowMinimumHeight(0, 0 if stacked else 32)
 
     def _pick(self, at: int) -> None:
         self.picked.emit(self.marks.itemText(min(max(at, 0), self.marks.count() - 1)))

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QWidget
 
 from geometry.curves import Vec
 from geometry.lengths import Unit
+from geometry.pose import Pose
 from trainer.bench.spoken import parts_of
 from trainer.bench.words import state_word
 from trainer.canvas.canvas import Canvas
@@ -122,7 +123,7 @@ class Pane(QWidget):
         self._heading = _Words(self.canvas)
         self._card = _Words(self.canvas)
         self._corner: Corner | None = None
-        self._grab: tuple[float, float] | None = None
+        self._grab: tuple[Pose, float, float] | None = None
         self._turn = 0.0
         self._quiet, self._hands_off, self._pointed = False, False, False
         self.setMinimumSize(_LEAST)
@@ -217,19 +218,22 @@ class Pane(QWidget):
             handle.setToolTip(name)
 
     def _take(self, x: float, y: float) -> None:
-        """Remember where on the blade the hand is, in sizes of the leaf."""
+        """Remember where on the blade the hand is, in sizes of the leaf, and how the leaf lay."""
         if self._corner is None:
             return
         pose, size = self._corner.reading.pose, self._corner.leaf.size
         at = pose.to_leaf((x, y))
-        self._grab = (at[0] / size, at[1] / size)
+        self._grab = (pose, at[0] / size, at[1] / size)
 
     def _pull(self, points: list[Vec]) -> None:
-        """Let the leaf be of such a size that the grabbed spot would be where the pointer is."""
-        if self._grab is None or self._corner is None:
+        """Let the leaf be of such a size that the grabbed spot would be where the pointer is.
+
+        Measured from where the leaf lay at first: where another one comes to rest must not pull.
+        """
+        if self._grab is None:
             return
-        x, y = self._corner.reading.pose.to_leaf(points[-1])
-        u, v = self._grab
+        pose, u, v = self._grab
+        x, y = pose.to_leaf(points[-1])
         self.leaf_pulled.emit((x * u + y * v) / max(u * u + v * v, 0.25))
 
     def _release(self) -> None:

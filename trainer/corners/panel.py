@@ -62,6 +62,7 @@ class Panel(QFrame):
         column.setSpacing(6)
         self.knobs = {knob: KnobRow(knob) for knob in KNOBS}
         self.leaf = LeafRow()
+        self._narrow = False
         knobs = QHBoxLayout()
         knobs.setSpacing(14)
         for row in (*self.knobs.values(), self.leaf):
@@ -104,8 +105,15 @@ class Panel(QFrame):
         self._rows.addWidget(self._right, *place, left if stacked else right)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
-        """Put the buttons in two rows where one is too long, in whatever language."""
+        """Put what is too long for a row, in whatever language, below each other."""
         super().resizeEvent(event)
+        each = (self.contentsRect().width() - 28 - 14 * len(self.knobs)) / (len(self.knobs) + 1)
+        narrow = any(row.wanted > each - 6 for row in self.knobs.values())
+        if narrow != self._narrow:
+            self._narrow = narrow
+            for row in self.knobs.values():
+                row.stack(stacked=narrow)
+            self.leaf.stack(stacked=narrow)
         wanted = self._left.sizeHint().width() + self._right.sizeHint().width() + 16
         self._stack(stacked=wanted > self.contentsRect().width() - 28)
 

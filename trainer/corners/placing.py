@@ -82,13 +82,30 @@ def place(
         tallest = max(card_size(card, theme, beside) for card in cards)
         free = QRectF(0.0, 0.0, wide, high - tallest - 1.5 * margin)
     view = _view(size, ratio, free, box)
+    # Where a heading would hide the leaf's mark it stands over the card instead, in all four.
+    mark = view.to_screen((0.48 * box[2], 0.9 * box[3]))
+    hides = any(
+        margin + heading_size(card.heading, theme).width() > mark[0]
+        and margin + heading_size(card.heading, theme).height() > mark[1]
+        for card in cards
+    )
+    above = lies_beside and hides and tallest + _over(cards[0], theme) + 2.0 * margin <= high
     placed = []
     for card in cards:
         needed = card_size(card, theme, beside)
         rect = QRectF(wide - margin - beside, high - margin - needed, beside, needed)
-        heading = QRectF(QPointF(margin, margin), heading_size(card.heading, theme))
+        chip = heading_size(card.heading, theme)
+        at = QPointF(margin, margin)
+        if above:
+            at = QPointF(rect.right() - chip.width(), rect.top() - chip.height() - 0.5 * margin)
+        heading = QRectF(at, chip)
         placed.append(Placed(heading, rect, view))
     return tuple(placed)
+
+
+def _over(card: Card, theme: Theme) -> float:
+    """Height that a heading takes over a card, logical px."""
+    return heading_size(card.heading, theme).height() + 0.4 * theme.text_size("body")
 
 
 def _view(size: tuple[float, float], ratio: float, free: QRectF, box: Box) -> View:

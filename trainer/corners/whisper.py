@@ -30,10 +30,16 @@ class Whisper(Saying):
         self.setMaximumWidth(_LARGEST)
         self.setWordWrap(False)
         self.setText(words)
-        room = max(180, self._pane.width() - self._pane.heading_rect.right() - 20)
+        room = max(180, self._pane.width() - self._left - 12)
         self.setFixedWidth(min(self.sizeHint().width(), room))
         self.setWordWrap(True)
         super().say(words)
 
+    @property
+    def _left(self) -> int:
+        """Where it begins, logical px: beside a heading that stands at the upper left."""
+        heading = self._pane.heading_rect
+        return heading.right() + 8 if heading.left() < 0.25 * self._pane.width() else 8
+
     def _place(self) -> None:
-        self.move(self._pane.heading_rect.right() + 8, 8)
+        self.move(self._left, 8)

@@ -78,6 +78,17 @@ def test_the_leaf_is_dragged_larger(instructor: Instructor) -> None:
     assert {corner.leaf.mark for corner in instructor.corners} == {instructor.state.mark}
 
 
+def test_a_leaf_dragged_smaller_stays_with_the_pointer(instructor: Instructor) -> None:
+    """Smaller leaves come to rest elsewhere: that must not pull the size down by itself."""
+    pane = instructor.screen.stage.panes[0]
+    x, y = pane.canvas.view.to_screen((16.0, 12.0))
+    at = QPoint(round(x), round(y))
+    back = pane.canvas.view.to_screen((12.0, 9.0))
+    end = QPoint(round(back[0]), round(back[1]))
+    instructor.drag(pane.canvas, at, (at + end) / 2, end, end, end)
+    assert instructor.state.mark == "6 mm"
+
+
 def test_handles_are_targets_and_move_by_keys(instructor: Instructor) -> None:
     grip = handle(instructor, 0, "leg_base")
     assert grip.width() >= 24
