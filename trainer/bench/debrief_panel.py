@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import (
     QFrame,
     QGridLayout,
@@ -41,6 +42,9 @@ _MEASURES = (
     "concavity",
 )
 
+
+_NEXT_EDGES: Final = 52
+"""Logical pixels beside the words on the way to the next coupon: gap, padding, a little air."""
 
 _VERDICTS: Final[dict[Verdict, str]] = {"meets": "disc", "fails": "ring", "near": "slash"}
 
@@ -291,6 +295,7 @@ class NextBar(QWidget):
         self.again.clicked.connect(self.again_asked)
         row.addWidget(self.again)
         self.next = QPushButton()
+        self._with_key = self._words = ""
         self.next.setProperty("kind", "primary")
         self.next.clicked.connect(self.next_asked)
         row.addWidget(self.next, 1)
@@ -300,5 +305,20 @@ class NextBar(QWidget):
     def show_last(self, last: bool) -> None:
         """Say where the next step leads."""
         words_of = self.tr("Back to the first") if last else self.tr("Next from the tray")
-        self.next.setText(f"{words_of}   {self.tr('PgDn')}")
+        key = self.tr("PgDn")
+        self._with_key, self._words = f"{words_of}   {key}", words_of
         self.next.setAccessibleName(words_of)
+        self.next.setAccessibleDescription(key)
+        self.next.setToolTip(self._with_key)
+        self._fit()
+
+    def _fit(self) -> None:
+        """Show the key where there is room for it; the tip has it anyway."""
+        room = self.width() - self.again.sizeHint().width() - _NEXT_EDGES
+        wide = self.next.fontMetrics().horizontalAdvance(self._with_key)
+        self.next.setText(self._with_key if wide <= room else self._words)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """See anew what there is room for."""
+        super().resizeEvent(event)
+        self._fit()

@@ -19,6 +19,7 @@ from geometry.measures import FaceShape
 from tests.trainer.bench.conftest import Person
 from trainer.bench import moves
 from trainer.bench import state as changes
+from trainer.bench.debrief_panel import NextBar
 from trainer.bench.grounds import sureness
 from trainer.bench.review_picture import flaw_overlays, review_scene
 from trainer.bench.state import BenchState, attempt_of, open_coupon
@@ -319,3 +320,15 @@ def test_a_reading_alone_is_asked_and_told(person: Person, tray: Tray) -> None:
     said = texts(person)
     assert "Not all that you said of the leaf is what it showed." in said
     assert "the leaf shows daylight (0.3 mm); you said touch" in said
+
+
+@pytest.mark.parametrize("width", [230, 372])
+def test_the_way_on_is_never_cut(qapp: QApplication, width: int) -> None:
+    """Where the words and their key have no room side by side, the key is left to the tip."""
+    bar = NextBar()
+    bar.resize(width, 44)
+    bar.show_last(last=False)
+    room = width - bar.again.sizeHint().width()
+    assert bar.next.fontMetrics().horizontalAdvance(bar.next.text()) < max(room, 150)
+    assert "PgDn" in bar.next.toolTip()
+    assert ("PgDn" in bar.next.text()) == (width > 300)
