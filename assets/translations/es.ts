@@ -1228,6 +1228,10 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <source>You said {share} % sure, and were wrong: your doubt was right. When that unsure, gauge again before you call.</source>
         <translation>Dijo una seguridad del {share} %, y se equivocó: su duda era fundada. Con tanta duda, mida otra vez antes de dictaminar.</translation>
     </message>
+    <message>
+        <source>spatter</source>
+        <translation>salpicadura</translation>
+    </message>
 </context>
 <context>
     <name>DebriefPanel</name>
@@ -2685,6 +2689,10 @@ La bandeja abierta sigue como estaba.</translation>
         <source>Next from the tray</source>
         <translation>Siguiente de la bandeja</translation>
     </message>
+    <message>
+        <source>PgDn</source>
+        <translation>AvPág</translation>
+    </message>
 </context>
 <context>
     <name>NoteSlip</name>
@@ -3267,6 +3275,10 @@ La bandeja abierta sigue como estaba.</translation>
         <translation>{count} tramos de {length}, {pitch} entre centros ({gap} libres)</translation>
     </message>
     <message>
+        <source>staggered</source>
+        <translation>al tresbolillo</translation>
+    </message>
+    <message>
         <source>arrow side</source>
         <translation>lado de la flecha</translation>
     </message>
@@ -3415,6 +3427,10 @@ La bandeja abierta sigue como estaba.</translation>
     <message>
         <source>{n} of {count}  {title}</source>
         <translation>{n} de {count}  {title}</translation>
+    </message>
+    <message>
+        <source>Four corners</source>
+        <translation>Cuatro rincones</translation>
     </message>
 </context>
 <context>

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import ast
 import re
 import shutil
 from collections.abc import Iterator
@@ -13,10 +14,12 @@ from PySide6.QtWidgets import QApplication
 
 from exercises.tray import load_tray
 from trainer.assets import asset
+from trainer.bench.first_picture import rack_told
 from trainer.figures import figures, length_words, number_words
 from trainer.language import LANGUAGES, PSEUDO, Speech, language_for, pseudo, spoken
 from trainer.translating import catalogue, extract
 
+ROOT = Path(__file__).resolve().parents[2]
 SPANISH = asset("translations", "es.ts")
 WORDS = catalogue(SPANISH)
 
@@ -58,6 +61,19 @@ def test_the_compiled_file_says_the_same(qapp: QApplication) -> None:
     assert compiled.load("es.qm", str(asset("translations")))
     said = {key: compiled.translate(*key) for key in WORDS}
     assert {key: (said[key], words) for key, words in WORDS.items() if said[key] != words} == {}
+
+
+def test_no_text_hides_in_an_f_string() -> None:
+    """Qt's tool doesn't look into them."""
+    hidden = []
+    for path in sorted((ROOT / "trainer").rglob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            for inner in ast.walk(node) if isinstance(node, ast.JoinedStr) else ():
+                called = inner.func if isinstance(inner, ast.Call) else None
+                name = getattr(called, "attr", getattr(called, "id", ""))
+                if name in ("tr", "translate", "QT_TRANSLATE_NOOP"):
+                    hidden.append(f"{path.name}:{node.lineno}: {ast.unparse(inner)}")
+    assert hidden == []
 
 
 def test_what_is_filled_in_is_the_same() -> None:
@@ -149,3 +165,12 @@ def test_shipped_trays_speak_every_language(path: Path) -> None:
         tags = dict(text.versions)
         assert [tag for tag in LANGUAGES if not tags.get(tag)] == []
         assert tags["en"] != tags["es"]
+
+
+def test_leaves_hang_where_the_first_paint_shows_them_in_every_language(speech: Speech) -> None:
+    first = load_tray(asset("trays", "heron-footbridge.tray.json")).coupons[0]
+    insets = []
+    for language in LANGUAGES:
+        speech.speak(language)
+        insets.append(rack_told(first)["insets"])
+    assert insets[1:] == insets[:-1]

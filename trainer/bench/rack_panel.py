@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from PySide6.QtCore import QPoint, QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QBoxLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
@@ -12,6 +14,10 @@ from trainer.bench.steps import StepPanel
 from trainer.look.tokens import Theme
 
 __all__ = ["RackPanel"]
+
+_STEPS: Final = 380
+"""Logical pixels that the steps have beside the rack, whatever language they speak: the leaves hang
+where the first paint showed them, before any word was known."""
 
 
 class RackPanel(QWidget):
@@ -118,6 +124,7 @@ class RackPanel(QWidget):
         self._body.setDirection(below)
         self._body.setSpacing(6 if narrow else 14)
         self.steps.arrange(columns=3 if narrow else 2)
+        self.steps.setMinimumWidth(0 if narrow else _STEPS)
         self._hint.setVisible(not narrow)
         self.sets["throat"].setText(self.tr("Throat") if narrow else self.tr("Throat-marked"))
         side = 10 if narrow else 14

@@ -58,21 +58,25 @@ def flaw_overlays(section: Section, unit: Unit) -> tuple[Overlay, ...]:
         if groove is not None:
             at = bead.leg(member) + groove.width / 2.0
             top, bottom = joint.point(member, at), _beside(joint, member, at, -groove.depth)
-            words = f"{translate('Debrief', 'undercut')} {_said(groove.depth, unit)}"
+            words = _named(translate("Debrief", "undercut"), groove.depth, unit)
             found.append(Dimension(top, bottom, words, "fault"))
         if lip is not None:
             toe, end = section.toe(member), section.seen_toe(member)
-            words = f"{translate('Debrief', 'overlap')} {_said(lip.length, unit)}"
+            words = _named(translate("Debrief", "overlap"), lip.length, unit)
             found.append(Dimension(toe, end, words, "fault", side * _LIP_BESIDE))
     if joint.root_opening > 0.0:
-        words = f"{translate('Debrief', 'root opening')} {_said(joint.root_opening, unit)}"
+        words = _named(translate("Debrief", "root opening"), joint.root_opening, unit)
         gap = joint.point("upright", joint.root_opening)
         found.append(Dimension((0.0, 0.0), gap, words, "note", _OPENING_BESIDE))
     for drop in section.spatter:
-        words = f"{translate('Debrief', 'spatter')} {_said(drop.height, unit)}"
+        words = _named(translate("Debrief", "spatter"), drop.height, unit)
         top = _beside(joint, drop.on, drop.at, drop.height)
         found.append(Mark(top, "note", words))
     return tuple(found)
+
+
+def _named(name: str, length: float, unit: Unit) -> str:
+    return f"{name} {_said(length, unit)}"
 
 
 def _beside(joint: Joint, member: Member, at: float, off: float) -> Vec:

@@ -71,7 +71,8 @@ def _pieces(weld: Intermittent, unit: Unit) -> str:
         pitch=length_words(weld.pitch, unit),
         gap=length_words(weld.gap, unit),
     )
-    return f"{text}, {translate('Symbols', 'staggered')}" if weld.staggered else text
+    staggered = translate("Symbols", "staggered")
+    return f"{text}, {staggered}" if weld.staggered else text
 
 
 def marks_word(callout: Callout) -> str:
