@@ -282,6 +282,12 @@ def test_the_spur_tells_an_excess_or_flatters_it(
     assert check(made, "excess_throat").decided_by_leaf == told
 
 
+def test_no_spur_tells_an_excess_where_no_throat_edge_seats() -> None:
+    closed = weld((11.0, 11.0), 0.0, rules="iso-5817-b", size=5, joint={"angle": 80})
+    assert not check(closed, "excess_throat").decided_by_leaf
+    assert not check(closed, "asymmetry").decided_by_leaf
+
+
 def test_excess_is_over_what_is_asked_not_only_called() -> None:
     """Metal that fills an opening, or that a least size asks for, is none too much."""
     open_ = weld((11.0, 11.0), 0.0, rules="as-drawn", size=6, joint={"root_opening": 3})
