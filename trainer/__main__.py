@@ -14,7 +14,7 @@ from trainer.start import StartError, check_siblings
 
 __all__ = ["COMMANDS", "main"]
 
-COMMANDS = ("check", "measure", "read", "grade", "schema")
+COMMANDS = ("check", "measure", "read", "grade", "schema", "make")
 
 
 def main(arguments: Sequence[str] | None = None) -> int:

@@ -1,4 +1,4 @@
-"""The five commands that need no display: check, measure, read, grade, schema.
+"""The commands that need no display: check, measure, read, grade, schema and make.
 
 Each works out an exit code and what to print before it prints anything. So a fault leaves
 standard output empty, and with ``--json`` it holds JSON and nothing else.
@@ -11,7 +11,7 @@ import json
 import os
 import sys
 from collections.abc import Callable, Sequence
-from dataclasses import asdict, dataclass
+from dataclasses import asdict
 from importlib.metadata import PackageNotFoundError, version
 from pathlib import Path
 from typing import TextIO
@@ -28,11 +28,12 @@ from geometry.measures import Measures, measure
 from geometry.pose import Pose, wrap_degrees
 from geometry.reading import Reading, read
 from geometry.seat import press_home, waiting_pose
+from trainer.making import add_make
+from trainer.outcome import FAULTY, Outcome
 
 __all__ = ["run"]
 
 PROGRAM = "toe-and-throat"
-_FAULTY = 2
 _BUG = 70
 """EX_SOFTWARE: not the user's trouble but ours."""
 
@@ -49,7 +50,8 @@ examples:
   toe-and-throat check *.tray.json                    say what is wrong with trays
   toe-and-throat measure brackets.tray.json --json    the true measures of every coupon
   toe-and-throat read brackets.tray.json --coupon hb-04 --leaf "8 mm" --edge leg --on upright
-  toe-and-throat grade brackets.tray.json attempts.jsonl"""
+  toe-and-throat grade brackets.tray.json attempts.jsonl
+  toe-and-throat make friday.tray.json --seed 7       a new tray out of dice"""
 
 
 _ATTEMPTS = """\
@@ -61,15 +63,6 @@ an attempts file holds a header, then one attempt a line; only "coupon" is requi
 
 _STEP = 6
 """Decimals of a printed gap and pose: below a nanometre there is only the kernel's rounding."""
-
-
-@dataclass(frozen=True)
-class _Outcome:
-    """What a command came to: exit code, standard output, standard error."""
-
-    code: int
-    out: str = ""
-    err: str = ""
 
 
 class _UseError(Exception):
@@ -85,18 +78,18 @@ def run(words: Sequence[str]) -> int:
     for stream in (sys.stdout, sys.stderr):
         _speak_plainly(stream)
     arguments = _parser().parse_args(list(words))
-    command: Callable[[argparse.Namespace], _Outcome] | None = arguments.command
+    command: Callable[[argparse.Namespace], Outcome] | None = arguments.command
     if command is None:
         _parser().error("say what to do: one of the commands, or one tray to open")
     try:
         outcome = command(arguments)
     except FileError as error:
-        outcome = _Outcome(_FAULTY, err=_lines(error.faults))
+        outcome = Outcome(FAULTY, err=_lines(error.faults))
     except _UseError as error:
-        outcome = _Outcome(_FAULTY, err=f"{PROGRAM}: {error}\n")
+        outcome = Outcome(FAULTY, err=f"{PROGRAM}: {error}\n")
     except Exception as error:  # noqa: BLE001 - the last door: a bug gets a line, not a traceback
         text = f"{PROGRAM}: a fault of the program, not of your files: {error!r}\n"
-        outcome = _Outcome(_BUG, err=text)
+        outcome = Outcome(_BUG, err=text)
     sys.stderr.write(outcome.err)
     return _write(outcome)
 
@@ -108,7 +101,7 @@ def _speak_plainly(stream: TextIO | None) -> None:
         reconfigure(errors="backslashreplace")
 
 
-def _write(outcome: _Outcome) -> int:
+def _write(outcome: Outcome) -> int:
     try:
         sys.stdout.write(outcome.out)
         sys.stdout.flush()
@@ -117,7 +110,7 @@ def _write(outcome: _Outcome) -> int:
     except OSError as error:
         _let_go_of_stdout()
         sys.stderr.write(f"{PROGRAM}: can't write: {error.strerror or error}\n")
-        return _FAULTY
+        return FAULTY
     return outcome.code
 
 
@@ -194,20 +187,22 @@ def _parser() -> argparse.ArgumentParser:
     schema = commands.add_parser("schema", help="print the JSON Schema of a tray")
     schema.add_argument("--rules", action="store_true", help="of a rules file instead")
     schema.set_defaults(command=_schema)
+
+    add_make(commands)
     return parser
 
 
-def _check(arguments: argparse.Namespace) -> _Outcome:
+def _check(arguments: argparse.Namespace) -> Outcome:
     faults = [
         fault
         for name in arguments.trays
         for fault in (check_rules if name.endswith(SUFFIX) else check_tray)(Path(name))
     ]
-    return _Outcome(_FAULTY if faults else 0, _lines(faults))
+    return Outcome(FAULTY if faults else 0, _lines(faults))
 
 
-def _schema(arguments: argparse.Namespace) -> _Outcome:
-    return _Outcome(0, _json(rules_schema() if arguments.rules else tray_schema()))
+def _schema(arguments: argparse.Namespace) -> Outcome:
+    return Outcome(0, _json(rules_schema() if arguments.rules else tray_schema()))
 
 
 def _found(tray: Tray, name: str) -> Coupon:
@@ -218,7 +213,7 @@ def _found(tray: Tray, name: str) -> Coupon:
         raise _UseError(f"no coupon {name!r} in this tray; right would be: {known}") from None
 
 
-def _measure(arguments: argparse.Namespace) -> _Outcome:
+def _measure(arguments: argparse.Namespace) -> Outcome:
     tray = load_tray(Path(arguments.tray))
     if arguments.coupon is None:
         found = {coupon.id: measure(coupon.section) for coupon in tray.coupons}
@@ -228,8 +223,8 @@ def _measure(arguments: argparse.Namespace) -> _Outcome:
         found = {coupon.id: measure(coupon.section)}
         printed = found[coupon.id].as_dict()
     if arguments.json:
-        return _Outcome(0, _json(printed))
-    return _Outcome(0, "\n".join(_measure_text(name, each) for name, each in found.items()))
+        return Outcome(0, _json(printed))
+    return Outcome(0, "\n".join(_measure_text(name, each) for name, each in found.items()))
 
 
 def _measure_text(name: str, measures: Measures) -> str:
@@ -243,7 +238,7 @@ def _measure_text(name: str, measures: Measures) -> str:
     return "\n".join(lines) + "\n"
 
 
-def _read(arguments: argparse.Namespace) -> _Outcome:
+def _read(arguments: argparse.Namespace) -> Outcome:
     coupon = _found(load_tray(Path(arguments.tray)), arguments.coupon)
     try:
         leaf = leaf_of_mark(arguments.leaf, arguments.edge, coupon.leaf_wear)
@@ -253,8 +248,8 @@ def _read(arguments: argparse.Namespace) -> _Outcome:
     motion = press_home(section, leaf, waiting_pose(section, leaf, arguments.on))
     shown = read(section, leaf, motion.pose, coupon.eye_limit)
     if arguments.json:
-        return _Outcome(0, _json(_reading_document(shown)))
-    return _Outcome(0, _reading_text(shown))
+        return Outcome(0, _json(_reading_document(shown)))
+    return Outcome(0, _reading_text(shown))
 
 
 def _reading_document(shown: Reading) -> dict[str, object]:
@@ -291,14 +286,14 @@ def _reading_text(shown: Reading) -> str:
     return "\n".join(lines) + "\n"
 
 
-def _grade(arguments: argparse.Namespace) -> _Outcome:
+def _grade(arguments: argparse.Namespace) -> Outcome:
     tray = load_tray(Path(arguments.tray))
     known = [coupon.id for coupon in tray.coupons]
     attempts = load_attempts(Path(arguments.attempts), known=known)
     grades = [grade(tray.coupon(attempt.coupon), attempt) for attempt in attempts]
     if arguments.json:
-        return _Outcome(0, _json([each.as_dict() for each in grades]))
-    return _Outcome(0, "\n".join(_grade_text(each) for each in grades))
+        return Outcome(0, _json([each.as_dict() for each in grades]))
+    return Outcome(0, "\n".join(_grade_text(each) for each in grades))
 
 
 def _grade_text(given: Grade) -> str:
