@@ -63,11 +63,14 @@ class Panel(QFrame):
         self.knobs = {knob: KnobRow(knob) for knob in KNOBS}
         self.leaf = LeafRow()
         self._narrow = False
-        knobs = QHBoxLayout()
+        self._knobs = QWidget()
+        self._knobs.setProperty("kind", "holder")
+        knobs = QHBoxLayout(self._knobs)
+        knobs.setContentsMargins(0, 0, 0, 0)
         knobs.setSpacing(14)
         for row in (*self.knobs.values(), self.leaf):
             knobs.addWidget(row, 1)
-        column.addLayout(knobs)
+        column.addWidget(self._knobs)
         self._add_buttons(column)
         # Not the panel's own wish in one row: else no window could become narrow.
         self.setMinimumWidth(_LEAST)
@@ -179,6 +182,8 @@ class Panel(QFrame):
         for drawn, button in self.drawn.items():
             button.setChecked(drawn in state.drawn)
         self.undo.setEnabled(can_undo)
+        # The talk turns them; its caption has their place.
+        self._knobs.setVisible(not talking)
         self.talk.setText(self.tr("End the talk") if talking else self.tr("Give the talk"))
 
 

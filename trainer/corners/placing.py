@@ -69,7 +69,7 @@ def place(
     """
     margin = 0.75 * theme.text_size("body")
     wide, high = size
-    beside = min(max(0.36 * wide, 15.5 * theme.text_size("body")), 26.0 * theme.text_size("body"))
+    beside = _beside(size, cards, theme, margin)
     aspect = (box[2] - box[0]) / (box[3] - box[1])
     tallest = max(card_size(card, theme, beside) for card in cards)
     lies_beside = wide - beside - 2.0 * margin > 0.62 * aspect * high and (
@@ -101,6 +101,26 @@ def place(
         heading = QRectF(at, chip)
         placed.append(Placed(heading, rect, view))
     return tuple(placed)
+
+
+def _beside(
+    size: tuple[float, float], cards: tuple[Card, ...], theme: Theme, margin: float
+) -> float:
+    """The least width of a card beside a section that keeps clear of the heading, logical px."""
+    wide, high = size
+    body = theme.text_size("body")
+    beside = 0.0
+    for share in (0.36, 0.42, 0.48):
+        beside = min(max(share * wide, 15.5 * body), 26.0 * body)
+        clear = True
+        for card in cards:
+            chip = heading_size(card.heading, theme)
+            under = margin + chip.width() > wide - margin - beside
+            top = margin + (chip.height() + 0.3 * margin if under else 0.0)
+            clear = clear and card_size(card, theme, beside) + top + margin <= high
+        if clear:
+            break
+    return beside
 
 
 def _over(card: Card, theme: Theme) -> float:
