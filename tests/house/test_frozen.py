@@ -18,9 +18,9 @@ def values() -> Iterator[type]:
         for module in pkgutil.walk_packages(package.__path__, f"{package.__name__}."):
             loaded = importlib.import_module(module.name)
             for found in vars(loaded).values():
-                if isinstance(found, type) and dataclasses.is_dataclass(found):
-                    if found.__module__ == module.name:
-                        yield found
+                is_value = isinstance(found, type) and dataclasses.is_dataclass(found)
+                if is_value and found.__module__ == module.name:
+                    yield found
 
 
 FOUND = sorted(set(values()), key=lambda each: f"{each.__module__}.{each.__qualname__}")

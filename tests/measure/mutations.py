@@ -50,6 +50,10 @@ _SYMMETRIC = {"min", "max", "dist", "hypot"}
 """Functions that give the same whichever of two arguments comes first."""
 
 
+Place = tuple[tuple[str, int | None], ...]
+"""The way from the module to a node: fields, and indices where a field is a list."""
+
+
 @dataclass(frozen=True)
 class Mutant:
     """One change: where it is, what kind it is, what it does, and the module that has it."""
@@ -58,7 +62,14 @@ class Mutant:
     line: int
     kind: str
     change: str
-    tree: ast.Module
+    sound: ast.Module
+    place: Place
+    instead: ast.AST | None
+
+    @property
+    def tree(self) -> ast.Module:
+        """The module with the change in it."""
+        return _replaced(self.sound, self.place, self.instead)
 
     def __str__(self) -> str:
         return f"{self.module}:{self.line} [{self.kind}] {self.change}"
@@ -166,9 +177,6 @@ def _is_export(node: ast.AST) -> bool:
     return isinstance(node, ast.Assign) and ast.unparse(node.targets[0]) == "__all__"
 
 
-Place = tuple[tuple[str, int | None], ...]
-
-
 def _places(node: ast.AST, at: Place = ()) -> Iterator[tuple[Place, ast.AST]]:
     """Every node that does something, with the way to it from the module."""
     for field, value in ast.iter_fields(node):
@@ -214,4 +222,4 @@ def mutants_of(module: str, source: str) -> Iterator[Mutant]:
                 line = getattr(node, "lineno", 0) or 0
                 new = "nothing" if instead is None else _shown(instead)
                 change = f"{_shown(node)}  ->  {new}"
-                yield Mutant(module, line, kind, change, _replaced(tree, place, instead))
+                yield Mutant(module, line, kind, change, tree, place, instead)
