@@ -139,6 +139,7 @@ class _Opening:
         self.screen: BenchScreen | None = None
         self.guiding: Guiding | None = None
         self._speech: Speech | None = None
+        self._corners: CornersScreen | None = None
 
     def _likely_look(self) -> str:
         """Light or dark, as chosen or as the system's colours are.
@@ -251,7 +252,11 @@ class _Opening:
         def make() -> CornersScreen:
             from trainer.corners.screen import CornersScreen
 
-            return CornersScreen(frame)
+            before, self._corners = self._corners, CornersScreen(frame)
+            if before is not None:
+                state = before.controller.state
+                self._corners.controller.do(lambda _: state)
+            return self._corners
 
         frame.add_screen("corners", QCoreApplication.translate("TopBar", "Four corners"), make)
 
@@ -264,18 +269,20 @@ class _Opening:
 
         from trainer.guide.guiding import Guiding
 
-        before = self.screen
-        if before is None:
+        before, frame = self.screen, self.frame
+        if before is None or frame is None:
             return
-        self.window.takeCentralWidget()
+        shown, body = frame.shown_screen, self.window.takeCentralWidget()
         old = [child for child in self.window.children() if not isinstance(child, QLayout)]
         self.screen = self._make_screen(before.course.tray)
         self.screen.go_on_from(before)
-        if self.frame is not None:
-            self.guiding = Guiding(self.frame, self.screen)
-        for child in (*old, before.bench):
-            child.deleteLater()
+        self.guiding = Guiding(self.screen.window, self.screen)
         self.screen.canvas.setFocus()
+        if shown != "bench":
+            self.screen.window.show_screen(shown)
+        for child in (*old, body):
+            if child is not None:
+                child.deleteLater()
 
     def _hand_over(self, screen: BenchScreen, broken: TrayError | None) -> None:
         """Let the bench have what was done on the first paint, and what is being done."""
