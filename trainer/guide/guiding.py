@@ -101,6 +101,7 @@ class Guiding(QObject):
 
     def show_again(self) -> None:
         """Begin with the tray's first coupon, laid out anew if its call is on record."""
+        self._frame.show_screen("bench")
         if self._screen.course.index != 0:
             self._screen.go_to(0)
         if self._state.phase == "debrief":
