@@ -28,20 +28,20 @@ def _surfaces(t: Theme) -> str:
 
 
 def _texts(t: Theme) -> str:
-    caption, body = t.text_size("caption"), t.text_size("body")
+    caption, small = t.text_size("caption"), t.text_size("small")
     return f"""
-        QLabel[tone="quiet"] {{ font-size: {body - 1:g}px; }}
+        QLabel[tone="quiet"] {{ font-size: {small:g}px; }}
         QLabel[tone="gloss"] {{ color: {t.muted}; font-size: {caption:g}px; }}
         QLabel[tone="key"] {{ color: {t.muted}; font-size: {caption:g}px; font-weight: 600; }}
         QLabel[tone="gloss"]:disabled, QLabel[tone="key"]:disabled {{ color: {t.disabled}; }}
         QLabel[tone="heading"] {{ font-weight: 600; }}
-        QLabel[tone="word"], QLabel[tone="step"] {{ font-size: {body - 1:g}px; }}
-        QLabel[tone="score"] {{ font-size: 28px; font-weight: 600; }}
+        QLabel[tone="word"], QLabel[tone="step"] {{ font-size: {small:g}px; }}
+        QLabel[tone="score"] {{ font-size: {t.text_size("score"):g}px; font-weight: 600; }}
         QLabel[tone="saying"] {{
-            background: {t.panel}; border: 1px solid {t.outline}; border-radius: 6px;
+            background: {t.panel}; border: 1px solid {t.outline}; border-radius: {t.rounding}px;
             padding: 5px 10px;
         }}
-        QLabel[tone="product"] {{ font-size: 18px; font-weight: 600; }}
+        QLabel[tone="product"] {{ font-size: {t.text_size("product"):g}px; font-weight: 600; }}
     """
 
 
@@ -64,7 +64,7 @@ def _buttons(t: Theme) -> str:
         QPushButton[kind="tab"]:focus {{ background: {t.accent_wash}; }}
         QPushButton[kind="link"] {{
             background: transparent; border: 2px solid transparent; color: {t.accent};
-            font-size: {t.text_size("body") - 1:g}px; padding: 0 2px; min-height: 20px;
+            font-size: {t.text_size("small"):g}px; padding: 0 2px; min-height: 20px;
         }}
         QPushButton[kind="cue"] {{
             background: {t.panel}; border: 2px solid {t.accent}; color: {t.ink};

@@ -12,14 +12,13 @@ from trainer.look.tokens import Theme
 
 __all__ = ["TextStyle", "engraving_font", "font", "load_fonts"]
 
-TextStyle = Literal["caption", "body", "strong", "title", "display"]
+TextStyle = Literal["caption", "body", "strong", "title"]
 
 _WEIGHTS: Final[dict[str, QFont.Weight]] = {
     "caption": QFont.Weight.Normal,
     "body": QFont.Weight.Normal,
     "strong": QFont.Weight.DemiBold,
     "title": QFont.Weight.DemiBold,
-    "display": QFont.Weight.DemiBold,
 }
 
 

@@ -6,13 +6,12 @@ from functools import cache
 from typing import Final
 
 from PySide6.QtCore import QByteArray, QRectF, Qt
-from PySide6.QtGui import QIcon, QPainter, QPixmap
+from PySide6.QtGui import QPainter, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 
 from trainer.assets import asset
-from trainer.look.tokens import Theme
 
-__all__ = ["ICONS", "icon", "icon_pixmap"]
+__all__ = ["ICONS", "icon_pixmap"]
 
 ICONS: Final = (
     "arrow-down",
@@ -20,20 +19,12 @@ ICONS: Final = (
     "arrow-right",
     "arrow-up",
     "clean",
-    "dark",
     "disc",
     "face-convex",
     "face-flat",
     "face-hollow",
-    "fit",
-    "light",
-    "loupe",
-    "open",
-    "pause",
-    "play",
     "press-home",
     "put-back",
-    "redo",
     "ring",
     "slash",
     "swap-ends",
@@ -42,11 +33,7 @@ ICONS: Final = (
     "turn-over",
     "turn-right",
     "undo",
-    "zoom-in",
-    "zoom-out",
 )
-
-_SIZES: Final = (16, 20, 24, 32, 48, 64)
 
 
 @cache
@@ -70,21 +57,3 @@ def icon_pixmap(name: str, colour: str, size: int, ratio: float = 1.0) -> QPixma
     painter.end()
     pixmap.setDevicePixelRatio(ratio)
     return pixmap
-
-
-def icon(name: str, theme: Theme, *, colour: str | None = None) -> QIcon:
-    """Return an icon in the theme's ink (or `colour`), greyed where disabled.
-
-    Raises
-    ------
-    FileNotFoundError
-        If there is no icon of that name; `ICONS` lists them.
-    """
-    result = QIcon()
-    for size in _SIZES:
-        for mode, tone in (
-            (QIcon.Mode.Normal, colour or theme.ink),
-            (QIcon.Mode.Disabled, theme.disabled),
-        ):
-            result.addPixmap(icon_pixmap(name, tone, size), mode)
-    return result

@@ -42,7 +42,6 @@ def _texts(t: Theme) -> str:
         QLabel[tone="caption"] {{ color: {t.muted}; font-size: {t.text_size("caption"):g}px; }}
         QLabel[tone="strong"] {{ font-weight: 600; }}
         QLabel[tone="title"] {{ font-size: {t.text_size("title"):g}px; font-weight: 600; }}
-        QLabel[tone="display"] {{ font-size: {t.text_size("display"):g}px; font-weight: 600; }}
     """
 
 
@@ -50,7 +49,7 @@ def _buttons(t: Theme) -> str:
     return f"""
         QPushButton {{
             background: {t.raised}; color: {t.ink}; border: 1px solid {t.outline};
-            border-radius: 6px; padding: 4px 12px; min-height: {t.target - 10}px;
+            border-radius: {t.rounding}px; padding: 4px 12px; min-height: {t.target - 10}px;
         }}
         QPushButton:hover {{ border-color: {t.accent}; background: {t.accent_wash};
             color: {t.accent_wash_ink}; }}
@@ -91,7 +90,7 @@ def _tools(t: Theme) -> str:
     return f"""
         QToolButton {{
             background: transparent; color: {t.ink}; border: 2px solid transparent;
-            border-radius: 6px; padding: 2px; min-width: 24px; min-height: 24px;
+            border-radius: {t.rounding}px; padding: 2px; min-width: 24px; min-height: 24px;
         }}
         QToolButton:hover {{ background: {t.accent_wash}; color: {t.accent_wash_ink}; }}
         QToolButton:pressed {{ background: {t.well}; color: {t.ink}; }}
@@ -111,7 +110,7 @@ def _fields(t: Theme) -> str:
     return f"""
         {fields} {{
             background: {t.raised}; color: {t.ink}; border: 1px solid {t.outline};
-            border-radius: 6px; padding: 3px 8px; min-height: 24px;
+            border-radius: {t.rounding}px; padding: 3px 8px; min-height: 24px;
             selection-background-color: {t.accent}; selection-color: {t.accent_ink};
         }}
         {focused} {{ border: 2px solid {t.accent}; padding: 2px 7px; }}

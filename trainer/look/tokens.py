@@ -1,4 +1,4 @@
-"""Design tokens: colour roles, spacing, type scale, in light and dark.
+"""Design tokens: colour roles, type scale, roundings, in light and dark.
 
 Colours are ``#rrggbb`` strings, so that this module needs no Qt and a test can check every pair
 that must be told apart.
@@ -9,7 +9,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import Final, Literal
 
-__all__ = ["DARK", "LIGHT", "ROLES", "Bench", "Role", "Theme", "contrast", "spacing"]
+__all__ = ["DARK", "LIGHT", "ROLES", "Bench", "Role", "Theme", "contrast"]
 
 Role = Literal[
     "truth",
@@ -78,7 +78,7 @@ class Theme:
     window, panel, raised, well
         Surfaces: behind the panels, the panels, controls that stand on them, and sunk grooves.
     line, outline
-        Quiet separators, and the borders of controls (3:1 against the panel).
+        Quiet separators, and the borders of controls (3:1 against every surface they stand on).
     ink, muted, disabled
         Text; `ink` and `muted` reach 4.5:1 on every surface.
     accent, accent_hover, accent_pressed, accent_ink, accent_wash, accent_wash_ink
@@ -87,6 +87,12 @@ class Theme:
         Colour of each overlay role (4.5:1 on a panel).
     bench
         The light table.
+    text_sizes
+        The type scale, logical pixels.
+    radius, rounding
+        Of the corners of panels, and of controls, logical pixels.
+    target
+        Height of a control that has room, logical pixels.
     reduced_motion
         Whether anything that moves of its own accord must stand still.
     """
@@ -114,13 +120,16 @@ class Theme:
     text_sizes: tuple[tuple[str, float], ...] = field(
         default=(
             ("caption", 12.0),
+            ("small", 13.0),
             ("body", 14.0),
             ("strong", 14.0),
             ("title", 16.0),
-            ("display", 20.0),
+            ("product", 18.0),
+            ("score", 28.0),
         )
     )
     radius: int = 8
+    rounding: int = 6
     target: int = 32
 
     def role(self, role: Role) -> str:
@@ -134,7 +143,7 @@ class Theme:
         return dict(self.roles)[role]
 
     def text_size(self, name: str) -> float:
-        """Size of a text style in logical pixels: caption, body, strong, title, display.
+        """Size of a text style in logical pixels: caption, small, body, strong, title and so on.
 
         Examples
         --------
@@ -142,17 +151,6 @@ class Theme:
         14.0
         """
         return dict(self.text_sizes)[name]
-
-
-def spacing(steps: int) -> int:
-    """Return `steps` of the 4 px grid, in logical pixels.
-
-    Examples
-    --------
-    >>> spacing(3)
-    12
-    """
-    return 4 * steps
 
 
 def _luminance(colour: str) -> float:
@@ -182,7 +180,7 @@ LIGHT: Final = Theme(
     raised="#ffffff",
     well="#d9dcda",
     line="#dcddd8",
-    outline="#858d93",
+    outline="#798288",
     ink="#1a2027",
     muted="#57616a",
     disabled="#8d959b",
@@ -282,7 +280,7 @@ DARK: Final = Theme(
         engraving="#10161b",
         engraving_light="#d3dbe0",
         shadow="#120d06",
-        tether="#0b4f96",
+        tether="#0a4885",
         brass="#d8b23a",
     ),
 )

@@ -8,7 +8,7 @@ import sys
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor, QFontInfo, QIcon, QPalette
+from PySide6.QtGui import QFontInfo, QPalette
 from PySide6.QtWidgets import (
     QApplication,
     QCheckBox,
@@ -25,7 +25,7 @@ from pytestqt.qtbot import QtBot
 
 from trainer.assets import asset
 from trainer.look.fonts import font, load_fonts
-from trainer.look.icons import ICONS, icon, icon_pixmap
+from trainer.look.icons import ICONS, icon_pixmap
 from trainer.look.sheet import stylesheet
 from trainer.look.theme import apply, theme_for
 from trainer.look.tokens import DARK, LIGHT, Theme
@@ -133,7 +133,7 @@ def test_the_shipped_fonts_load_and_bring_their_licence() -> None:
 
 def test_text_styles_are_set_in_the_shipped_font(app: QApplication) -> None:
     load_fonts()
-    for style in ("caption", "body", "strong", "title", "display"):
+    for style in ("caption", "body", "strong", "title"):
         info = QFontInfo(font(LIGHT, style))
         assert info.family() == "Inter"
         assert info.pixelSize() == round(LIGHT.text_size(style))
@@ -155,15 +155,6 @@ def test_icons_take_the_colour_they_are_given(app: QApplication, name: str) -> N
         if picture.pixelColor(x, y).alpha() == 255
     }
     assert tones == {"#ff0000"}
-
-
-def test_a_disabled_icon_is_greyed(app: QApplication) -> None:
-    glyph = icon("disc", LIGHT)
-    normal, grey = (
-        QColor(glyph.pixmap(24, 24, mode).toImage().pixelColor(12, 12))
-        for mode in (QIcon.Mode.Normal, QIcon.Mode.Disabled)
-    )
-    assert (normal.name(), grey.name()) == (LIGHT.ink, LIGHT.disabled)
 
 
 def test_an_unknown_icon_is_refused(app: QApplication) -> None:
