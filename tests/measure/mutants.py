@@ -3,6 +3,7 @@
     python -m tests.measure.mutants                  # 600 mutants of everything that judges
     python -m tests.measure.mutants reading          # all of that number from this module
     python -m tests.measure.mutants --count 50 --seed 2
+    python -m tests.measure.mutants --again OUTPUT   # what survived then, with the tests of now
 
 Mutants of rules, judging, readings and measures are drawn by a seed, and each is run against the
 tests of its module in a process of its own, which stops at the first failure. A mutant is killed
@@ -201,7 +202,17 @@ def chosen(names: Sequence[str], count: int, seed: int) -> list[Mutant]:
     return [everything[index] for index in sorted(drawn)]
 
 
-def measure(names: Sequence[str], count: int, seed: int) -> int:
+def survivors(log: Path) -> frozenset[str]:
+    """The mutants that an earlier run's output says survived."""
+    lines = log.read_text(encoding="utf-8").splitlines()
+    return frozenset(
+        line.removeprefix("SURVIVED ").rpartition(" | ")[0].rpartition(" | ")[0]
+        for line in lines
+        if line.startswith("SURVIVED ")
+    )
+
+
+def measure(names: Sequence[str], mutants: Sequence[Mutant]) -> int:
     """Run the mutants; print each survivor and the share killed."""
     limits: dict[tuple[str, ...], float] = {}
     for tests in dict.fromkeys(TARGETS[name] for name in names):
@@ -212,7 +223,7 @@ def measure(names: Sequence[str], count: int, seed: int) -> int:
         limits[tests] = 10.0 + 5.0 * sound.seconds
         print(f"{len(tests)} test files: sound in {sound.seconds:.1f} s", flush=True)
     killed, drawn, seconds = Counter[str](), Counter[str](), 0.0
-    for mutant in chosen(names, count, seed):
+    for mutant in mutants:
         tests = TARGETS[mutant.module]
         outcome = run(mutant, (str(_file(mutant.module)), *tests), limits[tests])
         drawn[mutant.module] += 1
@@ -233,6 +244,7 @@ def main() -> int:
     parser.add_argument("modules", nargs="*", help="the ends of modules' names; all without")
     parser.add_argument("--count", type=int, default=600)
     parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--again", type=Path, help="only what survived, by an earlier output")
     given = parser.parse_args()
     wanted = given.modules or [""]
     names = [name for name in TARGETS if any(name.endswith(end) for end in wanted)]
@@ -246,7 +258,12 @@ def main() -> int:
         phases=(hypothesis.Phase.explicit, hypothesis.Phase.generate),
     )
     began = time.monotonic()
-    code = measure(names, given.count, given.seed)
+    mutants = chosen(names, given.count, given.seed)
+    if given.again:
+        once_alive = survivors(given.again)
+        mutants = [mutant for mutant in mutants if str(mutant) in once_alive]
+        names = list(dict.fromkeys(mutant.module for mutant in mutants))
+    code = measure(names, mutants)
     print(f"{(time.monotonic() - began) / 60.0:.1f} minutes")
     return code
 
