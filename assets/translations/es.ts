@@ -581,11 +581,11 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
     <message>
         <source>Upper crown</source>
-        <translation>Cara de arriba</translation>
+        <translation>Curva de arriba</translation>
     </message>
     <message>
         <source>Lower crown</source>
-        <translation>Cara de abajo</translation>
+        <translation>Curva de abajo</translation>
     </message>
     <message>
         <source>Joint angle</source>
@@ -3233,7 +3233,7 @@ La bandeja abierta sigue como estaba.</translation>
     <name>SymbolMenu</name>
     <message>
         <source>&amp;Weld symbols</source>
-        <translation>&amp;Símbolos de soldadura</translation>
+        <translation>Símbolos de sol&amp;dadura</translation>
     </message>
     <message>
         <source>As the drawing&apos;s unit suggests</source>
@@ -3488,7 +3488,7 @@ La bandeja abierta sigue como estaba.</translation>
     </message>
     <message>
         <source>Less m&amp;otion</source>
-        <translation>Menos &amp;movimiento</translation>
+        <translation>Menos mo&amp;vimiento</translation>
     </message>
     <message>
         <source>Lengths &amp;as the drawing has them</source>

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 import sys
 from collections.abc import Iterator
 from pathlib import Path
@@ -11,7 +12,7 @@ import pytest
 from PySide6.QtCore import QEvent, QLocale, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QLabel
+from PySide6.QtWidgets import QApplication, QLabel, QMenu
 from pytestqt.qtbot import QtBot
 
 from trainer import late
@@ -85,6 +86,16 @@ def test_only_the_new_actions_have_the_shortcuts(opening: late._Opening, qtbot: 
     assert any(before)
     speak(opening, qtbot, "es")
     assert shortcuts() == before
+
+
+def test_each_menu_letter_leads_to_one_thing(opening: late._Opening, qtbot: QtBot) -> None:
+    speak(opening, qtbot, "es")
+    menus = opening.window.findChildren(QMenu)
+    assert len(menus) >= 4
+    for menu in menus:
+        words = [action.text() for action in menu.actions()]
+        letters = [letter.lower() for text in words for letter in re.findall(r"&(\w)", text)]
+        assert len(letters) == len(set(letters)), words
 
 
 def test_the_choice_is_kept(opening: late._Opening, qtbot: QtBot, home: Path) -> None:
