@@ -18,6 +18,7 @@ from exercises.required import (
     required,
     throat_of,
 )
+from exercises.settling import leg_bounds
 from tests.exercises.trays import coupon
 
 U_LEG, U_SPUR = doubt("leg"), doubt("throat")
@@ -444,3 +445,12 @@ def test_the_triangle_of_unequal_legs_in_a_skewed_joint() -> None:
     assert asked_throat(made) == pytest.approx(height)
     assert made.callout.throat(made.section.joint) == pytest.approx(height)
     assert throat_of(made, 6.0, 6.0) == pytest.approx(6.0 * math.cos(angle / 2.0))
+    drawn = required(weld((6.0, 6.0), rules="as-drawn", size=6))
+    assert drawn == plain
+
+
+def test_a_leg_that_no_leaf_bounds_settles_no_throat() -> None:
+    # The 9.6 carries every leaf below the 5.1; the one above it still shows daylight.
+    made = weld((5.1, 9.6), 0.0, rules="en-1993-1-8", size=4, measure="throat")
+    assert leg_bounds(made.section, "base", 0.1)[0] is None
+    assert not check(made, "theoretical_throat").decided_by_leaf
