@@ -197,7 +197,7 @@ def _added_entries(rules: RuleSet) -> list[Entry]:
 
 def _row_title(measure: str, face: str, *, unequal: bool) -> Text:
     english = {"convex": "convex face", "flat": "flat face", "concave": "hollow face"}[face]
-    spanish = {"convex": "cara convexa", "flat": "cara plana", "concave": "cara hueca"}[face]
+    spanish = {"convex": "cara convexa", "flat": "cara plana", "concave": "cara cóncava"}[face]
     if measure == "throat":
         return Text.of({"en": f"throat, {english}", "es": f"garganta, {spanish}"})
     if unequal:
@@ -213,7 +213,7 @@ def _seats_text(seats: Sequence[tuple[str, str]]) -> Text:
             {
                 "en": "Held with the leg edge at both legs and with the throat edge: the leaf of "
                 "the size needed, or the two about it.",
-                "es": "Se apoya el borde de cateto en los dos catetos, y el de garganta: la hoja "
+                "es": "Se apoya el canto de cateto en los dos catetos, y el de garganta: la hoja "
                 "del tamaño necesario, o las dos vecinas.",
             }
         )
@@ -222,14 +222,14 @@ def _seats_text(seats: Sequence[tuple[str, str]]) -> Text:
             {
                 "en": "Held with the leg edge at both legs, two placements: the leaf of the size "
                 "needed, or the two about it.",
-                "es": "Se apoya el borde de cateto en los dos catetos, dos posiciones: la hoja del "
+                "es": "Se apoya el canto de cateto en los dos catetos, dos posiciones: la hoja del "
                 "tamaño necesario, o las dos vecinas.",
             }
         )
     return Text.of(
         {
             "en": "Held with the throat edge: the leaf of the size needed, or the two about it.",
-            "es": "Se apoya el borde de garganta: la hoja del tamaño necesario, o las dos vecinas.",
+            "es": "Se apoya el canto de garganta: la hoja del tamaño necesario, o las dos vecinas.",
         }
     )
 

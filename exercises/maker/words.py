@@ -43,7 +43,7 @@ _PARTS: Final[tuple[_Words, ...]] = (
 HINTS: Final[list[Json]] = [
     {
         "en": "Name the face first: it says which edge to hold to the weld.",
-        "es": "Nombre primero la cara: ella dice qué borde se apoya en el cordón.",
+        "es": "Nombre primero la cara: ella dice qué canto se apoya en el cordón.",
     },
     {
         "en": "Look at all there is, not at the size alone, before you make the call.",

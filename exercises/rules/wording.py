@@ -64,7 +64,7 @@ _QUANTITY: Final[dict[Quantity, _Words]] = {
         "en": "thickness of the thinner member (without low hydrogen, of the thicker)",
         "es": "espesor de la pieza más delgada (sin bajo hidrógeno, de la más gruesa)",
     },
-    "edge": {"en": "thickness of the edge", "es": "espesor del borde"},
+    "edge": {"en": "thickness of the edge", "es": "espesor del canto"},
 }
 
 _FACT: Final[dict[Fact, _Words]] = {
@@ -86,7 +86,7 @@ _MEASURE: Final[dict[LimitMeasure, _Words]] = {
     "asymmetry": {"en": "Difference of the legs", "es": "Diferencia de los catetos"},
     "excess_throat": {"en": "Excess throat", "es": "Exceso de garganta"},
     "root_opening": {"en": "Root opening", "es": "Separación en la raíz"},
-    "maximum_size": {"en": "Size called for along an edge", "es": "Tamaño indicado en un borde"},
+    "maximum_size": {"en": "Size called for along an edge", "es": "Tamaño indicado en un canto"},
     "joint_angle": {"en": "Angle of the joint", "es": "Ángulo de la unión"},
 }
 

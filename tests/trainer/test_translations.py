@@ -99,8 +99,14 @@ def test_spanish_figures_have_a_comma_and_no_point() -> None:
 
 def test_one_word_for_one_thing() -> None:
     """What the glossary of DEVELOPERS.md gave up: other words for the same thing would puzzle."""
-    given_up = ("pierna", "lengüeta", "socavad", "solapamiento", "hueca", "pie del", "chaflán")
-    assert [words for words in WORDS.values() if any(word in words for word in given_up)] == []
+    given_up = re.compile(
+        r"pierna|leng\u00fceta|socavad|solapamiento|hueca\b|pie del cord|chafl\u00e1n"
+        r"|borde (?:de cateto|de garganta|largo|del extremo)"
+    )
+    files = [path for name in ("exercises", "assets/trays") for path in (ROOT / name).rglob("*.*")]
+    texts = [*WORDS.values()]
+    texts += [path.read_text("utf-8") for path in files if path.suffix in (".py", ".json")]
+    assert [match[0] for text in texts for match in given_up.finditer(text)] == []
 
 
 @pytest.mark.parametrize(
