@@ -36,7 +36,6 @@ def _texts(t: Theme) -> str:
         QLabel[tone="gloss"]:disabled, QLabel[tone="key"]:disabled {{ color: {t.disabled}; }}
         QLabel[tone="heading"] {{ font-weight: 600; }}
         QLabel[tone="word"], QLabel[tone="step"] {{ font-size: {small:g}px; }}
-        QLabel[tone="score"] {{ font-size: {t.text_size("score"):g}px; font-weight: 600; }}
         QLabel[tone="saying"] {{
             background: {t.panel}; border: 1px solid {t.outline}; border-radius: {t.rounding}px;
             padding: 5px 10px;

@@ -125,7 +125,6 @@ class Theme:
             ("strong", 14.0),
             ("title", 16.0),
             ("product", 18.0),
-            ("score", 28.0),
         )
     )
     radius: int = 8
