@@ -156,11 +156,11 @@ class WindowFrame(QObject):
         keys = QKeySequence(f"Ctrl+{number}")
         self.bar.add_tab(title, keys.toString(QKeySequence.SequenceFormat.NativeText))
         if number == 2:
-            self._add_screen_key("bench", QKeySequence("Ctrl+1"))
-        self._add_screen_key(key, keys)
+            self._add_screen_key("bench", self.bar.tabs[0].text(), QKeySequence("Ctrl+1"))
+        self._add_screen_key(key, title, keys)
 
-    def _add_screen_key(self, key: str, keys: QKeySequence) -> None:
-        action = QAction(self.window)
+    def _add_screen_key(self, key: str, title: str, keys: QKeySequence) -> None:
+        action = QAction(title, self.window)
         action.setShortcut(keys)
         action.triggered.connect(lambda: self.show_screen(key))
         self.window.addAction(action)
