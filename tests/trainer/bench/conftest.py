@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QCoreApplication, QEvent, QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QMainWindow, QPushButton, QWidget
 from pytestqt.qtbot import QtBot
@@ -93,6 +93,8 @@ def tray() -> Tray:
 
 @pytest.fixture
 def person(qtbot: QtBot, tray: Tray, tmp_path: Path) -> Iterator[Person]:
+    # The windows of tests before are gone for good: a change of theme would go through them all.
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete.value)
     window = QMainWindow()
     qtbot.addWidget(window)
     bench = BenchLayout(Canvas())

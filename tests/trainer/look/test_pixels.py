@@ -74,9 +74,9 @@ def on_show(person: Person, kind: type[QWidget]) -> Iterator[QWidget]:
         assert isinstance(widget, QWidget)
         if not widget.isVisible() or not widget.isEnabled() or widget.width() < 4:
             continue
-        if not column.isAncestorOf(widget):
-            yield widget
-        elif column.rect().contains(widget.mapTo(column, widget.rect().bottomRight())):
+        if not column.isAncestorOf(widget) or column.rect().contains(
+            widget.mapTo(column, widget.rect().bottomRight())
+        ):
             yield widget
 
 

@@ -85,10 +85,10 @@ def test_switched_before_or_after_is_the_same_picture(
     "show",
     [
         lambda person: person.frame.show_first_start(),
-        lambda person: person.frame.show_keys(),
+        lambda person: person.frame.show_notice("As drawn", "No undercut is allowed."),
         lambda person: person.frame.show_faults("a.tray.json", [FaultRow("/a", "b", "c")]),
     ],
-    ids=["first start", "keys", "faults"],
+    ids=["first start", "notice", "faults"],
 )
 def test_an_open_dialog_switches_too(person: Person, show: Callable[[Person], object]) -> None:
     wear(person, "dark")
