@@ -112,9 +112,17 @@ FAULTS: Final = (
     FaultRow("/coupons/3", 'there is a key "colour" that trays don\'t have', "no such key"),
 )
 
+
+def keys(on: Stage) -> None:
+    """The sheet of keys, of both screens: one that was never shown has said none yet."""
+    on.frame.show_screen("corners")
+    on.frame.show_screen("bench")
+    on.frame.show_keys()
+
+
 DIALOGS: Final[dict[str, Callable[[Stage], object]]] = {
     "first-start": lambda on: on.frame.show_first_start(),
-    "keys": lambda on: on.frame.show_keys(),
+    "keys": keys,
     "faults": lambda on: on.frame.show_faults("railings.tray.json", FAULTS),
     "rules": lambda on: on.click(on.bench.job_card.rules),
 }
