@@ -28,6 +28,7 @@ _CHOICES: Final[dict[str, tuple[object, ...]]] = {
     "language": ("en", "es", "qps", None),
     "symbols": ("a2.4", "iso-a", "iso-b", None),
     "loupe": (True, False),
+    "less_motion": (True, False),
     "first_start_seen": (True, False),
     "guide_done": (True, False),
 }
@@ -50,6 +51,8 @@ class Settings:
         one that the drawing's unit suggests.
     loupe
         Whether the loupe stands on the tip.
+    less_motion
+        Whether nothing should glide or shake, even if the system doesn't ask for that.
     first_start_seen
         Whether the card of the first start has been read.
     guide_done
@@ -61,6 +64,7 @@ class Settings:
     language: str | None = None
     symbols: SymbolStandard | None = None
     loupe: bool = True
+    less_motion: bool = False
     first_start_seen: bool = False
     guide_done: bool = False
 

@@ -123,7 +123,8 @@ class WindowFrame(QObject):
         app = self._application()
         wanted = theme_for(app)
         chosen = {"light": LIGHT, "dark": DARK}.get(self.settings.appearance, wanted)
-        theme = replace(chosen, reduced_motion=wanted.reduced_motion)
+        less = wanted.reduced_motion or self.settings.less_motion
+        theme = replace(chosen, reduced_motion=less)
         self.theme = theme
         apply(app, theme)
         self.window.setStyleSheet(screen_sheet(theme))
@@ -132,7 +133,11 @@ class WindowFrame(QObject):
     def change_settings(self, settings: Settings) -> None:
         """Replace the preferences."""
         before, self.settings = self.settings, settings
-        if before.appearance != settings.appearance:
+        looks = (before.appearance, before.less_motion) != (
+            settings.appearance,
+            settings.less_motion,
+        )
+        if looks:
             self.dress()
         if before != settings:
             self.settings_changed.emit()

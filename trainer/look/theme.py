@@ -9,6 +9,7 @@ from PySide6.QtGui import QColor, QGuiApplication, QPalette
 from PySide6.QtWidgets import QApplication
 
 from trainer.look.fonts import font, load_fonts
+from trainer.look.motion import calm, wants_less_motion
 from trainer.look.sheet import stylesheet
 from trainer.look.tokens import DARK, LIGHT, Theme
 
@@ -19,17 +20,7 @@ def theme_for(app: QGuiApplication) -> Theme:
     """Return the theme that the system's colour scheme and motion preference ask for."""
     hints = app.styleHints()
     theme = DARK if hints.colorScheme() == Qt.ColorScheme.Dark else LIGHT
-    return replace(theme, reduced_motion=_wants_less_motion(app))
-
-
-def _wants_less_motion(app: QGuiApplication) -> bool:
-    # QAccessibilityHints came with Qt 6.10 and its motion preference later; before that, unknown.
-    accessibility = getattr(app.styleHints(), "accessibility", None)
-    hints = accessibility() if accessibility is not None else None
-    preference = getattr(hints, "motionPreference", None)
-    if preference is None:
-        return False
-    return str(preference()).endswith("ReducedMotion")
+    return replace(theme, reduced_motion=wants_less_motion(app))
 
 
 def palette_of(theme: Theme) -> QPalette:
@@ -79,3 +70,5 @@ def apply(app: QApplication, theme: Theme) -> None:
     app.setFont(font(theme))
     app.setPalette(palette_of(theme))
     app.setStyleSheet(stylesheet(theme))
+    if theme.reduced_motion:
+        calm(app)
