@@ -13,6 +13,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
+from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
@@ -28,6 +29,7 @@ HAIR = 1e-6
 
 _HAIR_OFF_END = 2e-6
 _ROUNDING = 1e-9
+_NOWHERE = 1e-12
 
 
 @dataclass(frozen=True, slots=True)
@@ -138,55 +140,55 @@ class Pairs:
     circle_rows: Floats
     circle_values: Floats
 
-    @property
+    @cached_property
     def offset(self) -> Floats:
         """Rows (n_lines, 7) of the line pairs' offsets."""
-        return self.line_rows[:, 0]
+        return np.ascontiguousarray(self.line_rows[:, 0])
 
-    @property
+    @cached_property
     def length(self) -> Floats:
         """Lengths of the lines, mm."""
-        return self.line_values[:, 0]
+        return np.ascontiguousarray(self.line_values[:, 0])
 
-    @property
+    @cached_property
     def disc_radius(self) -> Floats:
         """Radii of the discs against lines, mm."""
-        return self.line_values[:, 1]
+        return np.ascontiguousarray(self.line_values[:, 1])
 
-    @property
+    @cached_property
     def disc_cos(self) -> Floats:
         """Cosines of half the cones of the discs against lines."""
-        return self.line_values[:, 2]
+        return np.ascontiguousarray(self.line_values[:, 2])
 
-    @property
+    @cached_property
     def disc_arm(self) -> Floats:
         """How far the discs against lines lie from their own frame's origin, mm."""
-        return self.line_values[:, 3]
+        return np.ascontiguousarray(self.line_values[:, 3])
 
-    @property
+    @cached_property
     def sign(self) -> Floats:
         """1 for disc on disc, -1 for a disc in a hollow."""
-        return self.circle_values[:, 0]
+        return np.ascontiguousarray(self.circle_values[:, 0])
 
-    @property
+    @cached_property
     def radius(self) -> Floats:
         """Distance of the centres of circle pairs at contact, mm."""
-        return self.circle_values[:, 1]
+        return np.ascontiguousarray(self.circle_values[:, 1])
 
-    @property
+    @cached_property
     def fixed_cos(self) -> Floats:
         """Cosines of half the fixed features' cones."""
-        return self.circle_values[:, 2]
+        return np.ascontiguousarray(self.circle_values[:, 2])
 
-    @property
+    @cached_property
     def moving_cos(self) -> Floats:
         """Cosines of half the moving features' cones."""
-        return self.circle_values[:, 3]
+        return np.ascontiguousarray(self.circle_values[:, 3])
 
-    @property
+    @cached_property
     def arm(self) -> Floats:
         """How far the moving centres lie from the moving frame's origin, mm."""
-        return self.circle_values[:, 5]
+        return np.ascontiguousarray(self.circle_values[:, 5])
 
     def __len__(self) -> int:
         return int(self.order.size)
@@ -195,7 +197,7 @@ class Pairs:
         """Names of the moving and the fixed piece of a pair."""
         return self.names[self.order[which]]
 
-    @property
+    @cached_property
     def lines(self) -> int:
         """How many of the pairs are line pairs; the rest are circle pairs."""
         return int(self.line_rows.shape[0])
@@ -256,7 +258,7 @@ class Pairs:
             rows[:split] = self.offset[which[:split]] @ jacobian
         if split < which.size:
             circles = which[split:] - self.lines
-            pull = self.sign[circles] / at.away[circles]
+            pull = self.sign[circles] / np.maximum(at.away[circles], _NOWHERE)
             offsets = self.circle_rows[circles, :2] @ jacobian
             ux, uy = pull * at.dx[circles], pull * at.dy[circles]
             rows[split:] = ux[:, None] * offsets[:, 0] + uy[:, None] * offsets[:, 1]
@@ -270,7 +272,7 @@ class Pairs:
         i = which - self.lines
         v1 = at.spot.jacobian @ np.array(move)
         ex, ey = float(self.circle_rows[i, 0] @ v1), float(self.circle_rows[i, 1] @ v1)
-        away = float(at.away[i])
+        away = max(float(at.away[i]), _NOWHERE)
         ux, uy = float(at.dx[i]) / away, float(at.dy[i]) / away
         across = ex * uy - ey * ux
         lean = self.circle_rows[i, :2] @ v2
@@ -337,7 +339,9 @@ class Pairs:
 
     def _circle_meeting(self, at: At, i: int) -> tuple[float, float]:
         fixed_radius = float(self.circle_values[i, 4])
-        ux, uy = float(at.dx[i] / at.away[i]), float(at.dy[i] / at.away[i])
+        # A corner that lies on another has no direction, and needs none.
+        away = max(float(at.away[i]), _NOWHERE)
+        ux, uy = float(at.dx[i]) / away, float(at.dy[i]) / away
         cx, cy = -float(self.circle_rows[i, 0, 6]), -float(self.circle_rows[i, 1, 6])
         return cx + ux * fixed_radius, cy + uy * fixed_radius
 
