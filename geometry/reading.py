@@ -278,7 +278,7 @@ class _Lie:
     def _bears(self, name: str, edge: tuple[Vec, Vec]) -> bool:
         """Whether a piece touches an edge of the leaf, or crosses it."""
         line = LineString(self._placed(edge))
-        return bool(shapely.dwithin(self.section.piece_lines[name], line, self._touching))
+        return bool(_within(self.section.piece_lines[name], line, self._touching))
 
     @property
     def _touching(self) -> float:
@@ -321,9 +321,7 @@ class _Lie:
 
     def _at_point(self, names: Iterable[str], distance: float) -> bool:
         lines, point = self.section.piece_lines, Point(self.point)
-        return any(
-            bool(shapely.dwithin(lines[name], point, distance)) for name in names if name in lines
-        )
+        return any(bool(_within(lines[name], point, distance)) for name in names if name in lines)
 
     @property
     def spur_to_face(self) -> float | None:
@@ -346,7 +344,7 @@ class _Lie:
         beneath = {name for edge in needed for name in self._beneath[edge]}
         names, lines = self._pieces
         parts = self._parts
-        touching = shapely.dwithin(
+        touching = _within(
             lines[:, None],
             np.array(list(parts.values()), dtype=np.object_)[None, :],
             self._touching,
@@ -419,3 +417,14 @@ class _Lie:
         )
         # At an angle of 1e-170 degrees GEOS would divide by zero, and numpy would warn of it.
         return placed.round(12)
+
+
+def _within(one: object, other: object, distance: float) -> NDArray[np.bool_]:
+    """Whether shapes lie within `distance` mm of each other, element by element.
+
+    GEOS reckons with infinities on its way, and older versions of shapely hand on the flag that
+    the processor keeps of it; the shapes themselves are finite.
+    """
+    ones, others = np.asarray(one, dtype=np.object_), np.asarray(other, dtype=np.object_)
+    with np.errstate(invalid="ignore"):
+        return np.asarray(shapely.dwithin(ones, others, distance))
