@@ -46,12 +46,14 @@ _NO_MODULE: Final = 71
 _CRASH: Final = 70
 
 _MEASURES: Final = (
+    "tests/geometry/test_values.py",
     "tests/references/test_eurocode_throat.py",
     "tests/references/test_inspection_trends.py",
     "tests/geometry/test_measures.py",
     "tests/geometry/test_oracle.py",
 )
 _READING: Final = (
+    "tests/geometry/test_values.py",
     "tests/references/test_inspection_trends.py",
     "tests/references/test_skewed_joints.py",
     "tests/geometry/test_reading.py",
@@ -64,6 +66,7 @@ _READING: Final = (
     "tests/geometry/test_oracle.py",
 )
 _RULES: Final = (
+    "tests/exercises/test_values.py",
     "tests/references/test_iso_5817.py",
     "tests/references/test_aws_d1_1.py",
     "tests/exercises/test_limits_judged.py",
@@ -72,6 +75,7 @@ _RULES: Final = (
     "tests/exercises/test_judging.py",
 )
 _JUDGING: Final = (
+    "tests/exercises/test_values.py",
     "tests/references/test_iso_5817.py",
     "tests/references/test_aws_d1_1.py",
     "tests/references/test_light_and_sight.py",
