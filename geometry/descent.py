@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from typing import NamedTuple
 
 import numpy as np
@@ -32,9 +32,8 @@ _MOST_CUTS = 24
 """How often a step is halved before it is given up."""
 _STRIDE = 3
 """Steps from which the way of a longer one is taken."""
-_AFTER_LEAP = 1
-_AFTER_STUMBLE = 3
-"""Steps after which a longer one is tried again: after one that went well, and one that didn't."""
+_PACE = 2
+"""Every how many steps a longer one is tried."""
 _LEAP_CUTS = 2
 """How often a longer one is halved before it is given up."""
 _CRAWL = 1e-5
@@ -84,7 +83,6 @@ class Descent:
     grab: Vec
     target: Triple
     hand_reach: float
-    _due: int = field(init=False, default=_STRIDE)
 
     # -- the hand's own coordinates -----------------------------------------------------------
 
@@ -135,7 +133,6 @@ class Descent:
         if _entered(band.pairs, at):
             return path, band.pairs, at
         trail = [self._held(spot)]
-        self._due = _STRIDE
         for _ in range(_MOST_STEPS):
             taken = self._leap(band, at, trail, allowed) or self._go(band, at, allowed)
             if taken is None:
@@ -152,7 +149,7 @@ class Descent:
 
         Facet by facet a body would crawl over a scanned face; its crawl shows where it goes.
         """
-        if len(trail) < self._due:
+        if len(trail) < _STRIDE or (len(trail) - _STRIDE) % _PACE:
             return None
         if _square(_less(trail[-1], trail[-2])) < _CRAWL:
             return None
@@ -163,9 +160,7 @@ class Descent:
         if share < 1.0:
             return None
         step = (share * way[0], share * way[1], share * way[2])
-        taken = self._take(band, at, step, allowed, cuts=_LEAP_CUTS)
-        self._due = len(trail) + (_AFTER_STUMBLE if taken is None else _AFTER_LEAP)
-        return taken
+        return self._take(band, at, step, allowed, cuts=_LEAP_CUTS)
 
     def _go(self, band: Near, at: At, allowed: float) -> _Taken | None:
         """The first step that pays, or a way past a line's end; None at rest."""

@@ -76,7 +76,7 @@ def _with(
     """The projection onto the few half-spaces `indices`, the last of which is active."""
     last = indices[-1]
     best: tuple[float, Triple, dict[int, float]] | None = None
-    for size in range(min(2, len(indices) - 1), -1, -1):
+    for size in range(min(3, len(indices))):
         for others in combinations(indices[:-1], size):
             chosen = (*others, last)
             solved = _onto(target, [spaces[i] for i in chosen])

@@ -98,28 +98,25 @@ def _doubtful_lines(pairs: Pairs, start: At, end: At, shift: float) -> list[tupl
     count = pairs.lines
     a, b = start.spot, end.spot
     dturn = b.turn - a.turn
-    gap, later = start.gap[:count], end.gap[:count]
-    low, high = np.minimum(gap, later), np.maximum(gap, later)
+    bends = pairs.line_rows[:, :2] @ middle(a, b).bend(b.x - a.x, b.y - a.y, dturn)
     # The second derivative is taken at the middle; what the third makes of it, for every pair at
     # the distance of its own points (a flat crown's centre is metres away).
-    arms = pairs.disc_arm + (math.hypot(a.x, a.y) + shift)
-    errors = arms * (abs(dturn) ** 3 / 48.0) + 3.0 * shift * dturn * dturn / 48.0
-    # No offset bends by more than this; most pairs are done with here.
-    most = arms * (dturn * dturn / 8.0) + shift * abs(dturn) / 4.0 + errors
+    arms = pairs.disc_arm + math.hypot(a.x, a.y)
+    errors = (arms * abs(dturn) ** 3 + 3.0 * shift * dturn * dturn) / 48.0
+    low, high = (
+        np.minimum(start.gap[:count], end.gap[:count]),
+        np.maximum(start.gap[:count], end.gap[:count]),
+    )
+    sag = np.abs(bends[:, 0]) / 8.0 + errors
     # A line that is behind all the way is never crossed.
-    doubtful = np.flatnonzero((low < most) & (high > -most))
-    if not doubtful.size:
-        return []
-    bends = pairs.line_rows[doubtful, :2] @ middle(a, b).bend(b.x - a.x, b.y - a.y, dturn)
-    sag = np.abs(bends[:, 0]) / 8.0 + errors[doubtful]
-    meets = (low[doubtful] < sag) & (high[doubtful] > -sag)
+    doubtful = np.flatnonzero((low < sag) & (high > -sag))
     if doubtful.size > _MANY:
-        meets &= _feet_meet(pairs, start, end, doubtful, sag, bends[:, 1])
+        doubtful = doubtful[
+            _feet_meet(pairs, start, end, doubtful, sag[doubtful], bends[doubtful, 1])
+        ]
     return [
-        (i, _Crossing(i, bend, foot_bend, float(errors[i])))
-        for i, (bend, foot_bend) in zip(
-            doubtful[meets].tolist(), bends[meets].tolist(), strict=True
-        )
+        (i, _Crossing(i, float(bends[i, 0]), float(bends[i, 1]), float(errors[i])))
+        for i in doubtful.tolist()
     ]
 
 
