@@ -10,6 +10,7 @@ from PySide6.QtWidgets import (
     QAbstractButton,
     QApplication,
     QComboBox,
+    QDialog,
     QScrollArea,
     QSlider,
     QWidget,
@@ -46,6 +47,12 @@ class Ring(QWidget):
         self.setVisible(self._about.isVisibleTo(self._beside))
         self.raise_()
 
+    def wear(self, colour: str) -> None:
+        """Be of another colour from now on."""
+        if colour != self._colour:
+            self._colour = colour
+            self.update()
+
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Go along when it moves."""
         kinds = (QEvent.Type.Move, QEvent.Type.Resize, QEvent.Type.Show, QEvent.Type.Hide)
@@ -69,17 +76,28 @@ class FocusRing(QObject):
     Parameters
     ----------
     window
-        Only what lies in it gets one; the picture shows its focus itself.
+        Only what lies in it or in its dialogs gets one; the picture shows its focus itself.
     """
 
     def __init__(self, window: QWidget) -> None:
         super().__init__(window)
         self._window = window
-        self.theme: Theme = LIGHT
+        self._theme: Theme = LIGHT
         self.ring: Ring | None = None
         app = QApplication.instance()
         assert isinstance(app, QApplication)
         app.focusChanged.connect(self._move)
+
+    @property
+    def theme(self) -> Theme:
+        """Whose ink it is drawn in; one that is there takes a new one on at once."""
+        return self._theme
+
+    @theme.setter
+    def theme(self, theme: Theme) -> None:
+        self._theme = theme
+        if self.ring is not None:
+            self.ring.wear(theme.ink)
 
     def _move(self, _: QWidget | None, now: QWidget | None) -> None:
         ring, self.ring = self.ring, None
@@ -87,12 +105,17 @@ class FocusRing(QObject):
             ring.destroyed.disconnect(self._forget)
             ring.hide()
             ring.deleteLater()
-        if not isinstance(now, (QAbstractButton, QSlider, QComboBox)):
+        if not isinstance(now, (QAbstractButton, QSlider, QComboBox, QScrollArea)):
             return
         beside = _room_of(now)
-        if now.window() is self._window and beside is not None:
+        if self._is_ours(now.window()) and beside is not None:
             self.ring = Ring(now, beside, self.theme.ink)
             self.ring.destroyed.connect(self._forget)
+
+    def _is_ours(self, window: QWidget) -> bool:
+        """Whether it is the window, or a dialog over it."""
+        over = isinstance(window, QDialog) and window.parentWidget() is self._window
+        return over or window is self._window
 
     def _forget(self) -> None:
         """The ring went with the panel that it lay in."""
@@ -104,6 +127,8 @@ def _room_of(widget: QWidget) -> QWidget | None:
     room = widget.parentWidget()
     while room is not None and not room.isWindow():
         outer = room.parentWidget()
+        if isinstance(outer, QDialog):
+            return outer
         if outer is None or outer.isWindow() or isinstance(outer.parentWidget(), QScrollArea):
             return room
         room = outer

@@ -7,13 +7,18 @@ from dataclasses import replace
 from pathlib import Path
 from typing import Final, cast
 
-from PySide6.QtCore import QStandardPaths, Qt, QTimer, Signal
+from PySide6.QtCore import QRectF, QStandardPaths, Qt, QTimer, Signal
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
+    QColor,
+    QFocusEvent,
     QHideEvent,
     QKeyEvent,
     QKeySequence,
+    QPainter,
+    QPaintEvent,
+    QPen,
     QResizeEvent,
     QShortcut,
 )
@@ -48,6 +53,9 @@ _TYPE_FOR: Final = 760.0
 """Logical px of height of the pictures at which the cards' type has its usual size."""
 _PROJECTED: Final = 1.25
 """Times that, for who sits at the back."""
+
+_RING: Final = 2.0
+"""Logical pixels: how wide the ring of the focus is."""
 
 
 class CornersScreen(QWidget):
@@ -223,6 +231,28 @@ class CornersScreen(QWidget):
         super().hideEvent(event)
         if self.projected and not event.spontaneous():
             self.project(False)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """A ring about all of it while the keys are the talk's; on a projector nothing but it."""
+        super().paintEvent(event)
+        if self.hasFocus() and not self.projected:
+            painter = QPainter(self)
+            painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+            painter.setPen(QPen(QColor(self.window_frame.theme.accent), _RING))
+            inset = _RING + 1.0
+            ring = QRectF(self.rect()).adjusted(inset, inset, -inset, -inset)
+            painter.drawRoundedRect(ring, 8.0, 8.0)
+            painter.end()
+
+    def focusInEvent(self, event: QFocusEvent) -> None:
+        """Show the focus."""
+        super().focusInEvent(event)
+        self.update()
+
+    def focusOutEvent(self, event: QFocusEvent) -> None:
+        """Hide the focus."""
+        super().focusOutEvent(event)
+        self.update()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Keys that no control has taken for itself."""

@@ -196,13 +196,22 @@ def _bars(t: Theme) -> str:
 def _menus(t: Theme) -> str:
     return f"""
         QMenuBar {{ background: transparent; color: {t.ink}; }}
-        QMenuBar::item {{ padding: 6px 10px; border-radius: 4px; background: transparent; }}
-        QMenuBar::item:selected {{ background: {t.accent_wash}; color: {t.accent_wash_ink}; }}
+        QMenuBar::item {{
+            padding: 5px 9px; border: 1px solid transparent; border-radius: 4px;
+            background: transparent;
+        }}
+        QMenuBar::item:selected {{
+            background: {t.accent_wash}; color: {t.accent_wash_ink}; border-color: {t.accent};
+        }}
         QMenu {{
             background: {t.panel}; color: {t.ink}; border: 1px solid {t.outline}; padding: 4px;
         }}
-        QMenu::item {{ padding: 6px 24px 6px 12px; border-radius: 4px; }}
-        QMenu::item:selected {{ background: {t.accent_wash}; color: {t.accent_wash_ink}; }}
+        QMenu::item {{
+            padding: 5px 23px 5px 11px; border: 1px solid transparent; border-radius: 4px;
+        }}
+        QMenu::item:selected {{
+            background: {t.accent_wash}; color: {t.accent_wash_ink}; border-color: {t.accent};
+        }}
         QMenu::item:disabled {{ color: {t.disabled}; }}
         QMenu::separator {{ height: 1px; background: {t.line}; margin: 4px 8px; }}
         QHeaderView::section {{
