@@ -1,0 +1,1 @@
+"""The coupon shop: where an instructor makes coupons, and lays them into trays."""
