@@ -10,7 +10,7 @@ from __future__ import annotations
 import math
 from collections.abc import Callable
 from dataclasses import dataclass, replace
-from functools import cached_property
+from functools import cache, cached_property
 from typing import Final, Literal
 
 from geometry.bodies import Body, Piece
@@ -230,6 +230,12 @@ def rack(name: RackName) -> tuple[Leaf, ...]:
     if name not in _SETS:
         text = f"there is no rack {name!r}"
         raise GeometryError([Fault("/rack", "no-such-rack", text, ", ".join(RACKS))])
+    return _hung(name)
+
+
+@cache
+def _hung(name: RackName) -> tuple[Leaf, ...]:
+    """The leaves of a rack: frozen values, so one set of them serves all, with the bodies built."""
     sizes, make = _SETS[name]
     return tuple(make(size) for size in sizes)
 
