@@ -360,9 +360,10 @@ class _Lie:
         """Whether a piece that meets these parts of the leaf is in the way, or carries it."""
         if name == "face":
             return bool(met - {"point"})
-        if name in (self.long_member, f"undercut_{self.long_member}"):
+        # An edge that overhangs its member's end meets the corner there, and rests all the same.
+        if name in _along(self.long_member):
             return not self._rests("long", met)
-        if name in (self.end_member, f"undercut_{self.end_member}"):
+        if name in _along(self.end_member):
             return not self._rests("end", met)
         return True
 
@@ -417,6 +418,11 @@ class _Lie:
         )
         # At an angle of 1e-170 degrees GEOS would divide by zero, and numpy would warn of it.
         return placed.round(12)
+
+
+def _along(member: Member) -> tuple[str, ...]:
+    """Names of the pieces that an edge meets which lies along a member."""
+    return member, f"undercut_{member}", f"{member}_end"
 
 
 def _within(one: object, other: object, distance: float) -> NDArray[np.bool_]:
