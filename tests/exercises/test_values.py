@@ -10,8 +10,11 @@ import pytest
 from exercises.coupon import Callout, Coupon
 from exercises.judging import judge
 from exercises.required import given
+from exercises.rules import RULE_SETS, RuleSet
 from exercises.rules.formula import Length
-from exercises.rules.limits import Source
+from exercises.rules.limits import Source, Within
+from exercises.rules.reading import read_rules
+from exercises.rules.wording import minimum_line
 from exercises.text import NO_TEXT
 from geometry.bead import Bead
 from geometry.joint import Joint
@@ -96,3 +99,64 @@ def test_the_thicker_plate_is_told_from_the_thinner() -> None:
     section = Section.of(Joint(90.0, 0.0, 10.0, 16.0), Bead(8.0, 8.0))
     known = given(Coupon("a", section, Callout(8.0, "leg", "8 mm"))).quantities
     assert (known["thinner"], known["thicker"]) == (10.0, 16.0)
+
+
+# --- a rules document --------------------------------------------------------------------------
+
+OWN = {"document": "a shop", "sureness": "own"}
+SHOP: dict[str, object] = {"id": "shop", "title": "Shop", "source": OWN}
+
+
+def test_what_a_rules_document_leaves_out() -> None:
+    rules = read_rules(SHOP)
+    assert rules == RuleSet("shop", 1, rules.title, Source("a shop", "", "", "own"))
+    assert (rules.undersize, rules.opening, rules.minimum_size) == (None, None, None)
+    assert (rules.limits, rules.stated_lines, rules.notes, rules.digest) == ((), (), (), "")
+    assert rules.throat_is == "effective_throat"
+
+
+def test_a_source_is_read_as_stated() -> None:
+    stated = {**OWN, "edition": "2024", "clause": "3.1", "note": "Since the new hall."}
+    source = read_rules({**SHOP, "source": stated}).source
+    assert (source.document, source.edition, source.clause) == ("a shop", "2024", "3.1")
+    assert (source.sureness, str(source.note)) == ("own", "Since the new hall.")
+
+
+def test_a_share_of_a_length_is_prorated_where_it_says_so() -> None:
+    for prorate in (True, False):
+        within = {"length": 50, "each": 300, "prorate": prorate}
+        limit = {
+            "measure": "undercut", "at_most": 1, "short": 2, "within": within, "source": OWN,
+        }  # fmt: skip
+        read = read_rules({**SHOP, "limits": [limit]}).limits[0].within
+        assert read == Within(length=Length.plain(50.0), each=Length.plain(300.0), prorate=prorate)
+        # A weld of 200 mm has its share, 33 mm of it, or none.
+        assert read.admits(1.0 / 6.0, 200.0, "mm") is prorate
+
+
+def test_each_column_has_its_own_share_of_a_length() -> None:
+    """50 in 300 mm is a sixth; 3 in 12 inches, kept in mm, a quarter."""
+    within = Within(length=Length(50.0, 76.2), each=Length(300.0, 304.8))
+    assert within.share_in("mm") == pytest.approx(1.0 / 6.0)
+    assert within.share_in("in") == pytest.approx(0.25)
+    assert [within.admits(0.2, None, unit) for unit in ("mm", "in")] == [False, True]
+    # A weld of 302 mm is as long as the one, and shorter than the other.
+    assert [within.admits(0.1, 302.0, unit) for unit in ("mm", "in")] == [True, False]
+
+
+def test_rules_that_say_the_same_are_the_same_whatever_file_they_came_in() -> None:
+    assert read_rules(SHOP, "one") == read_rules(SHOP, "other")
+    assert read_rules(SHOP, "one").digest == "one"
+
+
+def test_a_job_card_says_every_rule_once() -> None:
+    """Undersize, opening, least size, then each limit, then the notes."""
+    rules = RULE_SETS["aws-d1.1-static"]
+    assert rules.opening is not None
+    assert rules.minimum_size is not None
+    assert len(rules.lines) == 3 + len(rules.limits) + len(rules.notes)
+    assert len(set(map(str, rules.lines))) == len(rules.lines)
+    least = str(minimum_line(rules.minimum_size, "both"))
+    assert [str(line) for line in rules.lines].count(least) == 1
+    bare = read_rules(SHOP)
+    assert len(bare.lines) == 1
