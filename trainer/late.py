@@ -31,6 +31,7 @@ if TYPE_CHECKING:
     from trainer.guide.guiding import Guiding
     from trainer.language import Speech
     from trainer.loading import Loading
+    from trainer.shop.screen import ShopScreen
     from trainer.window import WindowFrame
 
 __all__ = ["open_window", "run_command", "shipped_tray"]
@@ -140,6 +141,7 @@ class _Opening:
         self.guiding: Guiding | None = None
         self._speech: Speech | None = None
         self._corners: CornersScreen | None = None
+        self._shop: ShopScreen | None = None
 
     def _likely_look(self) -> str:
         """Light or dark, as chosen or as the system's colours are.
@@ -243,6 +245,7 @@ class _Opening:
         self.frame.settings_changed.connect(self._keep_settings)
         bench.setFocusProxy(bench.canvas)
         self._add_corners(self.frame)
+        self._add_shop(self.frame)
         return screen
 
     def _add_corners(self, frame: WindowFrame) -> None:
@@ -259,6 +262,20 @@ class _Opening:
             return self._corners
 
         frame.add_screen("corners", QCoreApplication.translate("TopBar", "Four corners"), make)
+
+    def _add_shop(self, frame: WindowFrame) -> None:
+        """Let the coupon shop be shown; nothing of it is loaded before that."""
+        from PySide6.QtCore import QCoreApplication
+
+        def make() -> ShopScreen:
+            from trainer.shop.screen import ShopScreen
+
+            before, self._shop = self._shop, ShopScreen(frame, {})
+            if before is not None:
+                self._shop.go_on_from(before)
+            return self._shop
+
+        frame.add_screen("shop", QCoreApplication.translate("TopBar", "Coupon shop"), make)
 
     def _speak_anew(self) -> None:
         """Make everything anew in another language; what lies on the bench goes on there.

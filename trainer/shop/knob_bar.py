@@ -1,0 +1,167 @@
+"""Below the picture: the handle that is worked with, its value, and a step by a click."""
+
+from __future__ import annotations
+
+from typing import Final
+
+from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtWidgets import (
+    QApplication,
+    QComboBox,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QWidget,
+)
+
+from geometry.lengths import Unit
+from geometry.section import Section
+from trainer.shop.handles import step_of
+from trainer.shop.knobs import knob_of, knobs_of
+from trainer.shop.words import knob_word, value_words
+
+__all__ = ["KnobBar"]
+
+_STEPS: Final = (-1.0, 1.0)
+
+
+class KnobBar(QFrame):
+    """Which handle, what it stands at, steps.
+
+    Signals
+    -------
+    stepped(key, value)
+        A step to another value is wanted, mm or degrees.
+    nudged(dx, dy)
+        The chosen point of a trace is wanted so far off, mm.
+    settled()
+        The end of a gesture.
+    chosen(key)
+        Another handle is to be worked with.
+    asked(name)
+        ``point in``, ``point out``, ``fit``, ``closer``, ``back``.
+    """
+
+    stepped = Signal(str, float)
+    nudged = Signal(float, float)
+    settled = Signal()
+    chosen = Signal(str)
+    asked = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("kind", "panel")
+        row = QHBoxLayout(self)
+        row.setContentsMargins(10, 6, 10, 6)
+        row.setSpacing(6)
+        label = QLabel(self.tr("Handle"))
+        label.setProperty("tone", "quiet")
+        self.choice = QComboBox()
+        self.choice.setAccessibleName(self.tr("Handle to work with"))
+        self.choice.setMinimumWidth(150)
+        self.choice.activated.connect(self._pick)
+        self.less = self._button("\u2212", self.tr("Less (with Shift ten times, Ctrl a tenth)"))
+        self.more = self._button("+", self.tr("More (with Shift ten times, Ctrl a tenth)"))
+        self.value = QLabel()
+        self.value.setMinimumWidth(64)
+        self.value.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.arrows = {
+            way: self._button(sign, name)
+            for way, sign, name in (
+                ((-1, 0), "\u2190", self.tr("Point to the left")),
+                ((1, 0), "\u2192", self.tr("Point to the right")),
+                ((0, 1), "\u2191", self.tr("Point up")),
+                ((0, -1), "\u2193", self.tr("Point down")),
+            )
+        }
+        self.point_in = self._button(self.tr("Insert point"), self.tr("Insert a point after it"))
+        self.point_out = self._button(self.tr("Delete point"), self.tr("Delete the point"))
+        for button in (self.point_in, self.point_out):
+            button.setMaximumWidth(16777215)
+            button.setProperty("kind", "segment")
+            button.setAutoRepeat(False)
+        row.addWidget(label)
+        row.addWidget(self.choice)
+        for widget in (self.less, self.value, self.more, *self.arrows.values()):
+            row.addWidget(widget)
+        row.addWidget(self.point_in)
+        row.addWidget(self.point_out)
+        row.addStretch(1)
+        for words, sign, name in (
+            (self.tr("Closer"), "+", "closer"),
+            (self.tr("Farther"), "\u2212", "back"),
+            (self.tr("All of it"), self.tr("Fit"), "fit"),
+        ):
+            button = self._button(sign, words)
+            button.setMaximumWidth(16777215 if name == "fit" else 28)
+            if name == "fit":
+                button.setProperty("kind", "segment")
+                button.setAutoRepeat(False)
+            button.clicked.connect(lambda _=False, name=name: self.asked.emit(name))
+            row.addWidget(button)
+        for way_on, button in zip(_STEPS, (self.less, self.more), strict=True):
+            button.clicked.connect(lambda _=False, way_on=way_on: self._step(way_on))
+            button.released.connect(self._settle)
+        for way, button in self.arrows.items():
+            button.clicked.connect(lambda _=False, way=way: self._nudge(way))
+            button.released.connect(self._settle)
+        self.point_in.clicked.connect(lambda: self.asked.emit("point in"))
+        self.point_out.clicked.connect(lambda: self.asked.emit("point out"))
+        self._keys: list[str] = []
+        self._section: Section | None = None
+        self._key = ""
+
+    def _button(self, sign: str, name: str) -> QPushButton:
+        button = QPushButton(sign)
+        button.setProperty("kind", "small")
+        button.setMinimumSize(28, 28)
+        button.setMaximumWidth(28)
+        button.setAccessibleName(name)
+        button.setToolTip(name)
+        button.setAutoRepeat(True)
+        return button
+
+    def show_section(self, section: Section, key: str, unit: Unit) -> None:
+        """Show the handles there are, and the one that is worked with."""
+        self._section, self._key = section, key
+        keys = [knob.key for knob in knobs_of(section)]
+        point = key.startswith("trace.")
+        if section.bead.trace is not None and len(section.bead.trace) > 2:
+            keys.append(key if point else "trace.1")
+        with QSignalBlocker(self.choice):
+            if keys != self._keys:
+                self._keys = keys
+                self.choice.clear()
+                self.choice.addItems([knob_word(each) for each in keys])
+            self.choice.setCurrentIndex(keys.index(key) if key in keys else -1)
+        knob = knob_of(section, key)
+        for widget in (self.less, self.value, self.more):
+            widget.setVisible(not point)
+        for widget in (*self.arrows.values(), self.point_in, self.point_out):
+            widget.setVisible(point)
+        if knob is not None:
+            self.value.setText(value_words(knob, unit))
+            self.value.setAccessibleName(f"{knob_word(key)}, {value_words(knob, unit)}")
+
+    def _pick(self, at: int) -> None:
+        if 0 <= at < len(self._keys):
+            self.chosen.emit(self._keys[at])
+
+    def _step(self, sign: float) -> None:
+        knob = knob_of(self._section, self._key) if self._section is not None else None
+        if knob is not None:
+            step = step_of(QApplication.keyboardModifiers(), knob.kind)
+            value = knob.value + sign * step
+            grain = min(step, 1.0 if knob.kind == "angle" else 0.1)
+            self.stepped.emit(self._key, round(value / grain) * grain)
+
+    def _nudge(self, way: tuple[int, int]) -> None:
+        step = step_of(QApplication.keyboardModifiers(), "length")
+        self.nudged.emit(step * way[0], step * way[1])
+
+    def _settle(self) -> None:
+        button = self.sender()
+        # A button that repeats is released with each repeat; only the last one is a hand's.
+        if isinstance(button, QPushButton) and not button.isDown():
+            self.settled.emit()

@@ -1,0 +1,112 @@
+"""What the shop says: names of knobs, why one was held, what a gesture was; in the user's language.
+
+Every text is looked up when it is asked for, so that a change of language needs no restart.
+"""
+
+from __future__ import annotations
+
+from exercises.file_faults import TrayFault
+from geometry.faults import Fault
+from geometry.lengths import Unit
+from trainer.bench.translation import translate
+from trainer.fault_words import fault_words
+from trainer.figures import length_words, number_words
+from trainer.shop.knobs import Knob
+from trainer.shop.turning import Limit
+
+__all__ = [
+    "fault_sentence",
+    "gesture_word",
+    "knob_word",
+    "limit_words",
+    "said_value",
+    "value_words",
+]
+
+
+def knob_word(key: str) -> str:
+    """What a knob sets."""
+    if key.startswith("trace."):
+        return translate("Shop", "Point {n} of the trace").format(n=int(key[6:]) + 1)
+    if key.startswith("spatter."):
+        _, index, what = key.split(".")
+        words = {
+            "at": translate("Shop", "Spatter {n}: place"),
+            "height": translate("Shop", "Spatter {n}: height"),
+        }[what]
+        return words.format(n=int(index) + 1)
+    return {
+        "leg_base": translate("Shop", "Base leg"),
+        "leg_upright": translate("Shop", "Upright leg"),
+        "crown": translate("Shop", "Crown"),
+        "angle": translate("Shop", "Joint angle"),
+        "root_opening": translate("Shop", "Root opening"),
+        "undercut_base.depth": translate("Shop", "Base undercut: depth"),
+        "undercut_base.width": translate("Shop", "Base undercut: width"),
+        "undercut_upright.depth": translate("Shop", "Upright undercut: depth"),
+        "undercut_upright.width": translate("Shop", "Upright undercut: width"),
+        "overlap_base": translate("Shop", "Base overlap"),
+        "overlap_upright": translate("Shop", "Upright overlap"),
+        "base_thickness": translate("Shop", "Base thickness"),
+        "upright_thickness": translate("Shop", "Upright thickness"),
+        "base_length": translate("Shop", "Base length"),
+        "upright_length": translate("Shop", "Upright length"),
+    }[key]
+
+
+def said_value(value: float, kind: str, unit: Unit) -> str:
+    """A value as one reads it: a length in `unit`, or an angle."""
+    if kind == "angle":
+        return f"{number_words(round(value, 2))}\u00b0"
+    sign = "\u2212" if value < 0.0 else ""
+    return f"{sign}{length_words(abs(value), unit)}"
+
+
+def value_words(knob: Knob, unit: Unit) -> str:
+    """What a knob stands at."""
+    return said_value(knob.value, knob.kind, unit)
+
+
+def fault_sentence(fault: Fault) -> str:
+    """What is wrong, and what would be right."""
+    wrong, right = fault_words(TrayFault.of("", fault))
+    return translate("Shop", "{wrong}; right would be: {right}").format(wrong=wrong, right=right)
+
+
+def limit_words(limit: Limit, unit: Unit) -> str:
+    """Why a knob was held."""
+    wrong, right = fault_words(TrayFault.of("", limit.fault))
+    if limit.value is None:
+        return translate("Shop", "{knob} stays there: {wrong}.").format(
+            knob=knob_word(limit.key), wrong=wrong
+        )
+    kind = "angle" if limit.key == "angle" else "length"
+    return translate("Shop", "{knob} stays at {value}: beyond, {wrong} (right: {right}).").format(
+        knob=knob_word(limit.key),
+        value=said_value(limit.value, kind, unit),
+        wrong=wrong,
+        right=right,
+    )
+
+
+def gesture_word(what: str) -> str:
+    """What a gesture was, for undo and redo."""
+    known = {
+        "add": translate("Shop", "add a coupon"),
+        "delete": translate("Shop", "delete a coupon"),
+        "duplicate": translate("Shop", "duplicate a coupon"),
+        "move": translate("Shop", "move a coupon"),
+        "split": translate("Shop", "split the tray"),
+        "merge": translate("Shop", "merge a tray in"),
+        "dice": translate("Shop", "coupons from dice"),
+        "title": translate("Shop", "title of the tray"),
+    }
+    if what in known:
+        return known[what]
+    if what.startswith("field "):
+        return translate("Shop", "an entry")
+    try:
+        word = knob_word(what)
+    except KeyError:
+        return translate("Shop", "a change")
+    return word[:1].lower() + word[1:]
