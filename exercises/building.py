@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
+from exercises.backdrop import Backdrop
 from exercises.callout import Callout, Intermittent
 from exercises.conditions import Conditions
 from exercises.coupon import Coupon
 from exercises.models import (
+    BackdropModel,
     CalloutModel,
     CouponModel,
     DrawnBeadModel,
@@ -35,6 +37,11 @@ def build_coupon(model: CouponModel, source: Mapping[str, Json]) -> Coupon:
         With a `Fault` for each thing that no section can be, placed below the coupon.
     """
     found = _callout_faults(model.callout)
+    backdrop: Backdrop | None = None
+    try:
+        backdrop = _backdrop(model.backdrop)
+    except GeometryError as error:
+        found += error.faults
     try:
         section = _section(model)
     except GeometryError as error:
@@ -54,8 +61,15 @@ def build_coupon(model: CouponModel, source: Mapping[str, Json]) -> Coupon:
         hints=tuple(Text.of(hint) for hint in model.hints),
         teaches=Text.of(model.teaches) if model.teaches else NO_TEXT,
         conditions=Conditions(**model.conditions.model_dump()),
+        backdrop=backdrop,
         source=source,
     )
+
+
+def _backdrop(model: BackdropModel | None) -> Backdrop | None:
+    if model is None:
+        return None
+    return Backdrop.from_text(model.jpeg, model.left, model.top, model.mm_per_pixel)
 
 
 def _section(model: CouponModel) -> Section:

@@ -8,6 +8,7 @@ from collections.abc import Mapping
 from dataclasses import asdict, dataclass, field, fields
 from typing import Final, Literal
 
+from exercises.backdrop import Backdrop
 from exercises.callout import Callout, CalloutMeasure
 from exercises.conditions import USUAL, Conditions
 from exercises.disposition import DISPOSITIONS, Disposition
@@ -60,6 +61,9 @@ class Coupon:
         Shown one by one on asking.
     conditions
         What a rule may ask beside the section.
+    backdrop
+        The picture that the section was taken from, to be looked at after the call. Nothing is
+        judged by it, so it is no part of the digest.
     source
         The coupon as its file states it, keys that begin ``x-`` included. Not to be changed.
 
@@ -86,6 +90,7 @@ class Coupon:
     teaches: Text = NO_TEXT
     conditions: Conditions = USUAL
     shop_rules: RuleSet | None = field(default=None, repr=False)
+    backdrop: Backdrop | None = field(default=None, repr=False)
     source: Mapping[str, Json] = field(default_factory=dict, compare=False, repr=False)
 
     @property
@@ -96,6 +101,7 @@ class Coupon:
     def canonical(self) -> dict[str, object]:
         """What the coupon says, defaults filled in, lengths as mm; keys ``x-`` left out.
 
+        The backdrop is left out too: it changes no call, and a record would keep it with each.
         Two files that mean the same give the same document, however they are written.
         """
         section = self.section

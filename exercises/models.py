@@ -14,6 +14,7 @@ from pydantic import BaseModel, BeforeValidator, ConfigDict, Discriminator, Fiel
 from pydantic.config import JsonDict
 from pydantic_core import PydanticCustomError
 
+from exercises.backdrop import LARGEST_PIXEL, LONGEST_JPEG, SMALLEST_PIXEL
 from exercises.callout import CalloutMeasure, Side
 from exercises.coupon import Disposition, Task
 from exercises.strict_json import quoted
@@ -32,6 +33,7 @@ __all__ = [
     "PRIVATE_PREFIX",
     "TRAY_FORMAT",
     "AttemptModel",
+    "BackdropModel",
     "BeadModel",
     "CalloutModel",
     "ConditionsModel",
@@ -263,6 +265,15 @@ class ConditionsModel(StrictModel):
     weld_length: Annotated[float, Field(gt=0.0, le=_LONGEST_WELD)] | None = None
 
 
+class BackdropModel(StrictModel):
+    """A picture behind the section: a JPEG in base 64, and where its upper left corner lies, mm."""
+
+    jpeg: Annotated[str, Field(max_length=LONGEST_JPEG)]
+    left: Coordinate
+    top: Coordinate
+    mm_per_pixel: Annotated[float, Field(ge=SMALLEST_PIXEL, le=LARGEST_PIXEL)]
+
+
 class CouponModel(StrictModel):
     """One weld to be judged."""
 
@@ -280,13 +291,14 @@ class CouponModel(StrictModel):
     hints: list[TextModel] = []
     teaches: TextModel = ""
     conditions: ConditionsModel = ConditionsModel()
+    backdrop: BackdropModel | None = None
 
 
 class TrayModel(StrictModel):
     """A tray: a file of coupons."""
 
     format: Literal["toe-and-throat/tray"]
-    version: Literal[1, 2]
+    version: Literal[1, 2, 3]
     title: TextModel = ""
     rule_files: Annotated[list[Name], Field(max_length=MOST_RULE_FILES)] = []
     coupons: Annotated[list[CouponModel], Field(min_length=1, max_length=MOST_COUPONS)]

@@ -22,7 +22,7 @@ __all__ = [
 
 Document = dict[str, Json]
 
-HEAD: Final = 2
+HEAD: Final = 3
 """The version of trays that this program writes."""
 
 ATTEMPTS_HEAD: Final = 1
@@ -40,7 +40,8 @@ LATER_KEYS: Final[Mapping[int, tuple[tuple[str, ...], ...]]] = {
         ("coupons", "*", "callout", "site"),
         ("coupons", "*", "callout", "built_out"),
         ("coupons", "*", "callout", "tail"),
-    )
+    ),
+    3: (("coupons", "*", "backdrop"),),
 }
 """The keys that each version of trays brought; ``*`` is every member of a list."""
 
@@ -50,7 +51,12 @@ def _from_1(document: Document) -> Document:
     return dict(document)
 
 
-MIGRATIONS: Final[Mapping[int, Callable[[Document], Document]]] = {1: _from_1}
+def _from_2(document: Document) -> Document:
+    """Version 3 only added a key: a coupon without a picture behind it says nothing of one."""
+    return dict(document)
+
+
+MIGRATIONS: Final[Mapping[int, Callable[[Document], Document]]] = {1: _from_1, 2: _from_2}
 """From each older version of trays to the next: a pure function from document to document.
 
 A version rises whenever a key is added; each rise adds one function here and one golden file to
@@ -99,7 +105,7 @@ def check_version(document: Json, expected: str, head: int = HEAD) -> list[Fault
     >>> for fault in check_version({"format": "toe-and-throat/tray", "version": 7}, \
 "toe-and-throat/tray"):
     ...     print(fault)
-    /version: version 7 is newer than this program reads; right would be: 2, or a newer program
+    /version: version 7 is newer than this program reads; right would be: 3, or a newer program
     """
     if not isinstance(document, dict):
         what = quoted(document)

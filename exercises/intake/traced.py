@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 
+from exercises.backdrop import Backdrop
 from geometry.curves import Vec
 
 __all__ = ["Traced"]
@@ -39,4 +40,4 @@ class Traced:
     trace: tuple[Vec, ...]
     uncertainty: float | None
     source: Mapping[str, object] = field(default_factory=dict)
-    backdrop: None = None
+    backdrop: Backdrop | None = None

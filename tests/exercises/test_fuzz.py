@@ -141,7 +141,7 @@ def test_any_shape_is_a_section_or_a_fault(joint: Json, bead: Json, spatter: Jso
     stated: Json = {
         "id": "a", "joint": joint, "bead": bead, "spatter": spatter, "callout": {"size": 8},
     }  # fmt: skip
-    said = answer({"format": "toe-and-throat/tray", "version": 2, "coupons": [stated]})
+    said = answer({"format": "toe-and-throat/tray", "version": 3, "coupons": [stated]})
     if isinstance(said, Tray):
         assert said.coupons[0].section.outline.polygon.is_valid
     else:

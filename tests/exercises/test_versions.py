@@ -34,6 +34,10 @@ DIGESTS[2] = {
     "hb-07": "cf281778aea331279303bfcef597615e4902e5d23a146966b1c4591f68bda3c0",
     "hb-08": "a6414cd98f1ee1dd92c848ecd5b1ed201f8c1406109562c2764654a3327f6fad",
 }
+DIGESTS[3] = {
+    **DIGESTS[2],
+    "hb-09": "016e9ce7bafe2def1310015b33e3338e9e18f032546d81ac9b9e3b495bf4ab2a",
+}
 """Of the coupons in each version's golden file: what an old file means must never change."""
 
 
@@ -105,6 +109,13 @@ def test_a_key_of_version_2_is_none_of_version_1() -> None:
     with pytest.raises(TrayError) as caught:
         read_tray({**golden(2), "version": 1})
     assert {fault.code for fault in caught.value.faults} == {"later-key"}
+
+
+def test_a_key_of_version_3_is_none_of_version_2() -> None:
+    (fault,) = later_keys({**golden(3), "version": 2})
+    assert (fault.at, fault.code, fault.right) == (
+        "/coupons/5/backdrop", "later-key", '"version": 3',
+    )  # fmt: skip
 
 
 def test_older_and_newer_are_told_apart() -> None:

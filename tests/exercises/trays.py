@@ -10,7 +10,7 @@ from typing import Any
 from exercises.coupon import Coupon
 from exercises.tray import read_tray
 
-GOLDEN = Path(__file__).parent / "golden" / "version-2.tray.json"
+GOLDEN = Path(__file__).parent / "golden" / "version-3.tray.json"
 
 COUPON: dict[str, Any] = {
     "id": "hb-04",
@@ -22,7 +22,7 @@ COUPON: dict[str, Any] = {
 def document(*coupons: dict[str, Any]) -> dict[str, Any]:
     """A sound tray of these coupons, or of one."""
     listed = [copy.deepcopy(coupon) for coupon in coupons or (COUPON,)]
-    return {"format": "toe-and-throat/tray", "version": 2, "title": "T", "coupons": listed}
+    return {"format": "toe-and-throat/tray", "version": 3, "title": "T", "coupons": listed}
 
 
 def coupon(**changes: object) -> Coupon:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import base64
 import json
 import re
 from collections.abc import Iterator
@@ -15,6 +16,7 @@ from PySide6.QtWidgets import QApplication
 
 from exercises.file_faults import TrayFault
 from exercises.tray import check_tray
+from exercises.versions import HEAD
 from trainer.fault_words import CODES, fault_words
 from trainer.language import Speech
 
@@ -62,6 +64,11 @@ def trace(*points: list[float]) -> dict[str, Any]:
     return {"bead": {"trace": list(points)}}
 
 
+def backdrop(jpeg: bytes, **changed: Any) -> dict[str, Any]:
+    text = base64.b64encode(jpeg).decode("ascii")
+    return {"jpeg": text, "left": 0, "top": 0, "mm_per_pixel": 0.1, **changed}
+
+
 BROKEN: list[Any] = [
     coupon(joint={"angle": 30}),
     coupon(joint={"base_thickness": 0}),
@@ -98,6 +105,11 @@ BROKEN: list[Any] = [
     coupon(callout={"size": -8}),
     coupon(callout={}),
     coupon(hints=["h"] * 500),
+    coupon(backdrop=backdrop(b"", left=5000)),
+    coupon(backdrop={**backdrop(b""), "jpeg": "?"}),
+    coupon(backdrop=backdrop(b"GIF89a")),
+    coupon(backdrop=backdrop(bytes.fromhex("ffd8 ffc0 000b 08 0010 0020 01 011100"))),
+    coupon(backdrop=backdrop(bytes.fromhex("ffd8 ffc0 000b 08 ea60 ea60 01 011100 ffd9"))),
 ]
 TEXTS = [
     b"", b"{", b'{"a" 1}', b"[1,]", b"\xff", b"\xef\xbb\xbf{}", b"[" * 60, b"5", b"{}",
@@ -113,7 +125,7 @@ def faults(tmp_path_factory: pytest.TempPathFactory) -> list[TrayFault]:
     found = check_tray(folder / "none.tray.json") + check_tray(folder)
     for number, broken in enumerate([*BROKEN, None]):
         coupons = [coupon(), coupon()] if broken is None else [broken]
-        document = {"format": "toe-and-throat/tray", "version": 1, "coupons": coupons}
+        document = {"format": "toe-and-throat/tray", "version": HEAD, "coupons": coupons}
         file = folder / f"{number}.tray.json"
         file.write_text(json.dumps(document), encoding="utf-8")
         found += check_tray(file)
