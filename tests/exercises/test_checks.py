@@ -2,12 +2,18 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
 from exercises.checks import Check
 from exercises.coupon import Coupon
 from exercises.judging import judge
-from exercises.required import called_size, limit_for
+from exercises.required import called_size, limit_for, required
+from exercises.rules import RuleSet, Source
+from exercises.rules.formula import Length, Linear, Share
+from exercises.rules.limits import MinimumSize, Undersize
+from exercises.text import Text
 from tests.exercises.trays import coupon
 
 ISO = ("iso-5817-b", "iso-5817-c", "iso-5817-d")
@@ -81,3 +87,20 @@ def test_without_a_member_the_smaller_leg_is_meant() -> None:
         assert called_size(made) == limit_for(made, "leg") == 6.0
         assert limit_for(made, "leg", "base") == legs[0]
         assert limit_for(made, "leg", "upright") == legs[1]
+
+
+def test_an_allowance_by_the_throat_goes_by_the_throat_that_is_asked() -> None:
+    """6 raised to 8: a tenth of 8 cos 45 = 5.657 is 0.566 of throat, which is 0.8 of leg."""
+    own = Source("a shop", "", "", "own")
+    tenth = Linear(Length.plain(0.0), Share("throat", 0.1))
+    rules = RuleSet(
+        "shop",
+        1,
+        Text.of("Shop"),
+        own,
+        undersize=Undersize("throat", tenth, own),
+        minimum_size=MinimumSize("leg", Length.plain(8.0), own),
+    )
+    asked = required(replace(flat((8.0, 8.0), "as-drawn", callout={"size": 6}), shop_rules=rules))
+    assert (asked.called, asked.nominal) == (6.0, 8.0)
+    assert asked.size == pytest.approx(7.2)

@@ -11,11 +11,11 @@ from dataclasses import replace
 import pytest
 
 from exercises.checks import Check
-from exercises.gauging import right_leaves, seat_pose
+from exercises.gauging import leg_leaf_size, right_leaves, seat_pose, shows
 from exercises.judging import judge
 from exercises.rules import Limit, RuleSet, Source
 from exercises.rules.formula import Length
-from exercises.settling import leg_bounds
+from exercises.settling import answers, leg_bounds
 from exercises.text import Text
 from geometry.bead import Bead
 from geometry.joint import Joint
@@ -72,6 +72,28 @@ def test_a_leg_of_a_skewed_joint_is_not_shown_by_a_leaf_of_its_own_size() -> Non
     """A leg of 8 is met by a leaf of 7.878: between 7.778 (a 5.5) and 7.9375 (5/16)."""
     by = math.sin(math.radians(100.0))
     assert bounds(8.0, angle=100.0) == pytest.approx((5.5 * math.sqrt(2.0) / by, 7.9375 / by))
+
+
+def test_a_leaf_of_just_the_limit_shows_daylight_where_the_leg_is_within_the_doubt() -> None:
+    """8.88 for 9: 0.12 apart, U is 0.129, and no leaf lies between; a 9 mm leaf shows 0.12."""
+    section = Section.of(Joint(), Bead(8.88, 8.88))
+    assert answers(section, "leg", "upright", (8.88, 9.0), 0.1)
+    assert not answers(section, "leg", "upright", (8.86, 9.0), 0.1)
+
+
+@pytest.mark.parametrize(("angle", "size"), [(90.0, 8.0), (112.5, 7.3910), (135.0, 5.6569)])
+def test_a_leg_is_met_by_a_leaf_of_its_sine(angle: float, size: float) -> None:
+    """8 sin 112.5 = 7.3910, 8 sin 135 = 5.6569."""
+    assert leg_leaf_size(8.0, Joint(angle=angle)) == pytest.approx(size, abs=5e-5)
+
+
+def test_a_leaf_that_would_have_to_enter_steel_is_not_seated() -> None:
+    """The hump at (9, 7) is 10.53 from the arc's centre (0.3106 S, -0.1591 S), its radius 9.6."""
+    humped = Bead.traced(((10.0, 0.0), (9.0, 7.0), (0.0, 5.0)), Joint())
+    assert shows(Section.of(Joint(), humped), leaf_of_mark("8 mm"), "upright", 0.1) == "not seated"
+    # At (8, 6) it would be 9.13 away: clear, and the leg of 5 shows daylight.
+    lower = Bead.traced(((10.0, 0.0), (8.0, 6.0), (0.0, 5.0)), Joint())
+    assert shows(Section.of(Joint(), lower), leaf_of_mark("8 mm"), "upright", 0.1) == "daylight"
 
 
 # --- where a throat edge is slid ------------------------------------------------------------------
