@@ -70,8 +70,8 @@ class TrayError(FileError):
     """A tray that can't be used."""
 
 
-def read_bytes(path: Path) -> bytes:
-    """Return what a file holds, one byte more than the cap at most.
+def read_bytes(path: Path, at_most: int = LARGEST_FILE) -> bytes:
+    """Return what a file holds, one byte more than `at_most` at most.
 
     Raises
     ------
@@ -81,7 +81,7 @@ def read_bytes(path: Path) -> bytes:
     try:
         # Not Path.read_bytes: a device or a mistaken disk image would fill the memory first.
         with path.open("rb") as file:
-            return file.read(LARGEST_FILE + 1)
+            return file.read(at_most + 1)
     except (OSError, ValueError) as error:
         kind, reason, right = _why_unreadable(error)
         fault = Fault(
