@@ -12,12 +12,15 @@ import os
 import sys
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
+from dataclasses import replace
 from pathlib import Path
 from types import TracebackType
 from typing import TYPE_CHECKING, Final, NamedTuple
 
 from trainer.assets import asset
-from trainer.settings import load_settings, save_settings
+from trainer.placement import LIKELY_FRAME, USUAL, Frame, Placement, Screen, placed
+from trainer.places import NAME, move_in, old_places, places
+from trainer.settings import read_settings, save_settings
 from trainer.start import StartError, check_platform_libraries, explain_missing_library
 
 if TYPE_CHECKING:
@@ -35,9 +38,6 @@ if TYPE_CHECKING:
     from trainer.window import WindowFrame
 
 __all__ = ["open_window", "run_command", "shipped_tray"]
-
-NAME: Final = "toe-and-throat"
-_SIZE: Final = (1280, 760)
 
 _PLAIN_IMPORT: Final = builtins.__import__
 """Python's own, taken before Qt is there."""
@@ -118,20 +118,18 @@ class _Opening:
     """
 
     def __init__(self, app: QApplication, tray: Path | None) -> None:
-        from PySide6.QtCore import QStandardPaths
-
         from trainer.first_paint import FirstPaint, MainWindow
 
         self._app = app
         self._tray = tray
-        place = QStandardPaths.StandardLocation
-        config = QStandardPaths.writableLocation(place.GenericConfigLocation)
-        self._data = QStandardPaths.writableLocation(place.GenericDataLocation)
-        self._settings_file = Path(config) / NAME / "settings.json"
-        self._settings = load_settings(self._settings_file)
+        self._places = places()
+        move_in(old_places(), self._places)
+        self._keeps_on_screen = False
+        self._kept = read_settings(self._places.settings)
+        self._settings = self._kept.settings
         self.window = MainWindow()
         self.window.setWindowTitle("Toe & Throat")
-        self.window.resize(*_SIZE)
+        self.window.resize(*USUAL)
         look = self._likely_look()
         self.first = FirstPaint(asset("stills"), look, self.window, pictured=tray is None)
         self.hands: FirstHands | None = None
@@ -162,9 +160,45 @@ class _Opening:
         return "dark" if scheme == type(scheme).Dark else "light"
 
     def keep_on_screen(self) -> None:
-        """Make the window no larger than the screen has room for."""
-        room = self._app.primaryScreen().availableSize()
-        self.window.resize(self.window.size().boundedTo(room))
+        """Let the window stand where it stood, if it fits there, and on a screen in any case."""
+        self._keeps_on_screen = True
+        kept = self._settings.placement
+        stand = placed(kept, self._screens(), LIKELY_FRAME)
+        self.window.resize(stand.width, stand.height)
+        if kept is not None:
+            # Else the window manager knows better.
+            self.window.setGeometry(stand.x, stand.y, stand.width, stand.height)
+
+    def _screens(self) -> list[Screen]:
+        """The screens there are, the usual one first."""
+        usual = self._app.primaryScreen()
+        others = [screen for screen in self._app.screens() if screen is not usual]
+        rooms = [(screen.name(), screen.availableGeometry()) for screen in (usual, *others)]
+        return [
+            Screen(name, room.x(), room.y(), room.width(), room.height()) for name, room in rooms
+        ]
+
+    def _stand(self) -> Placement:
+        """Where the window stands now, or would if it weren't maximised."""
+        window = self.window
+        large = window.isMaximized() or window.isFullScreen()
+        stands = window.normalGeometry() if large else window.geometry()
+        x, y, width, height = stands.x(), stands.y(), stands.width(), stands.height()
+        return Placement(x, y, width, height, window.isMaximized(), window.screen().name())
+
+    def _clear_frame(self) -> None:
+        """Now that the window manager has put its frame around the window, keep that on the screen.
+
+        Else a title bar would push the lowest row off it.
+        """
+        if not self._keeps_on_screen or self.window.isMaximized() or self.window.isFullScreen():
+            return
+        margins = self.window.windowHandle().frameMargins()
+        frame = Frame(margins.left(), margins.top(), margins.right(), margins.bottom())
+        stands = self._stand()
+        fits = placed(stands, self._screens(), frame)
+        if fits != stands:
+            self.window.setGeometry(fits.x, fits.y, fits.width, fits.height)
 
     def show(self) -> None:
         """Show the window; once its first paint is on the screen, load the rest."""
@@ -177,13 +211,18 @@ class _Opening:
 
         sys.excepthook = self._unforeseen
         self.first.painted.connect(painted)
-        self.window.show()
+        kept = self._settings.placement
+        if kept is not None and kept.maximised:
+            self.window.showMaximized()
+        else:
+            self.window.show()
 
     def _begin(self) -> None:
         """Let leaves be taken, and load the rest beside that."""
         from trainer.first_hands import FirstHands
         from trainer.loading import Loading
 
+        self._clear_frame()
         look = self._look()
         if look != self.first.look:
             self.first.wear(look)
@@ -193,7 +232,11 @@ class _Opening:
         self._loading.start()
 
     def finish(self) -> None:
-        """Wait for what may still be loading behind a window that has been closed."""
+        """Keep how the window was left, and wait for what may still be loading behind it."""
+        settings = self._settings if self.frame is None else self.frame.settings
+        stands = replace(settings, placement=self._stand())
+        if stands != settings:
+            save_settings(self._places.settings, stands)
         if self._loading is not None:
             self._loading.wait()
 
@@ -239,7 +282,7 @@ class _Opening:
         bench = BenchLayout(Canvas())
         settings = self._settings if self.frame is None else self.frame.settings
         self.frame = WindowFrame(self.window, settings, bench)
-        records = Records(Path(self._data) / NAME / "calls.jsonl")
+        records = Records(self._places.calls)
         screen = BenchScreen(self.frame, bench, tray, records)
         self.frame.tray_asked.connect(self._open)
         self.frame.settings_changed.connect(self._keep_settings)
@@ -339,8 +382,9 @@ class _Opening:
         except TrayError as error:
             self._say_broken(error)
             return
-        if self.screen is not None:
+        if self.screen is not None and self.frame is not None:
             self.screen.open_tray(tray)
+            self.frame.change_settings(self.frame.settings.with_recent(path.absolute()))
 
     def _say_broken(self, error: TrayError) -> None:
         from trainer.fault_words import fault_words
@@ -355,7 +399,7 @@ class _Opening:
 
         if self.frame is None:
             return
-        save_settings(self._settings_file, self.frame.settings)
+        save_settings(self._places.settings, self.frame.settings)
         if self._speech is not None and self._speech.speak(self.frame.settings.language):
             # Not from within the menu that it was chosen in.
             QTimer.singleShot(0, self._speak_anew)

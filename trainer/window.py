@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
 from types import TracebackType
-from typing import Final, TypeVar
+from typing import TypeVar
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import (
@@ -19,6 +19,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import (
     QApplication,
+    QDialogButtonBox,
     QFileDialog,
     QMainWindow,
     QMenu,
@@ -27,19 +28,19 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from trainer.band import Band
 from trainer.first_start import FirstStartCard
 from trainer.key_table import KeyGroup
 from trainer.language import LANGUAGES
 from trainer.look.theme import DARK, LIGHT, Theme, apply, theme_for
 from trainer.notices import FaultRow, FaultsDialog, KeysDialog, Notice, UnforeseenDialog
+from trainer.recent_menu import TRAY_SUFFIX, RecentMenu
 from trainer.settings import Appearance, LengthUnit, Settings
 from trainer.sheet import screen_sheet
 from trainer.spoken_buttons import speak_buttons
 from trainer.top_bar import TopBar
 
 __all__ = ["WindowFrame"]
-
-TRAY_SUFFIX: Final = ".tray.json"
 
 Value = TypeVar("Value")
 
@@ -102,6 +103,8 @@ class WindowFrame(QObject):
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(0)
         column.addWidget(self.bar)
+        self.band = Band()
+        column.addWidget(self.band)
         self.screens = QStackedWidget()
         self.screens.addWidget(screen)
         self._screens: list[_Screen] = [_Screen("bench", None, screen)]
@@ -139,6 +142,7 @@ class WindowFrame(QObject):
         )
         if looks:
             self.dress()
+        self.recent_menu.set_recent(settings.recent)
         if before != settings:
             self.settings_changed.emit()
 
@@ -218,6 +222,14 @@ class WindowFrame(QObject):
             self.ask_for_tray,
             QKeySequence(QKeySequence.StandardKey.Open),
         )
+        self.recent_menu = RecentMenu(self.tr("&Recent trays"), menu)
+        self.recent_menu.set_recent(self.settings.recent)
+        self.recent_menu.chosen.connect(self.tray_asked)
+        self.recent_menu.missed.connect(self._miss_tray)
+        self.recent_menu.cleared.connect(
+            lambda: self.change_settings(self.settings.without_recent())
+        )
+        menu.addMenu(self.recent_menu)
         menu.addSeparator()
         self.quit_action = self._action(
             menu, self.tr("&Quit"), self.window.close, QKeySequence(QKeySequence.StandardKey.Quit)
@@ -363,11 +375,32 @@ class WindowFrame(QObject):
         name, _ = QFileDialog.getOpenFileName(
             self.window,
             self.tr("Open tray"),
-            "",
+            self.settings.folder("trays"),
             self.tr("Trays (*{suffix});;All files (*)").format(suffix=TRAY_SUFFIX),
         )
         if name:
+            folder = Path(name).parent
+            self.change_settings(self.settings.with_folder("trays", folder))
             self.tray_asked.emit(Path(name))
+
+    def _miss_tray(self, path: Path) -> None:
+        """Say that a tray is gone; it may come back, so only who wants to forgets it."""
+        notice = Notice(
+            self.tr("This tray is not there"),
+            self.tr(
+                "{file}\n\nIt may have been moved or renamed, or its disk is not connected."
+            ).format(file=path),
+            self.window,
+        )
+        forget = notice.buttons.addButton(
+            self.tr("Take it off the list"), QDialogButtonBox.ButtonRole.DestructiveRole
+        )
+        forget.clicked.connect(
+            lambda: self.change_settings(self.settings.without_recent(str(path)))
+        )
+        forget.clicked.connect(notice.accept)
+        notice.finish()
+        self._show(notice)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Hear what happens to the window: a file dragged over it or dropped, its end."""
