@@ -3,7 +3,9 @@
     python -m tests.measure.mutants                  # 600 mutants of everything that judges
     python -m tests.measure.mutants reading          # all of that number from this module
     python -m tests.measure.mutants --count 50 --seed 2
+    python -m tests.measure.mutants --part 1/2       # the odd ones; 2/2 the even, beside it
     python -m tests.measure.mutants --again OUTPUT   # what survived then, with the tests of now
+    python -m tests.measure.mutants --total OUTPUT.. # runs one after another: what came of it all
 
 Mutants of rules, judging, readings and measures are drawn by a seed, and each is run against the
 tests of its module in a process of its own, which stops at the first failure. A mutant is killed
@@ -11,6 +13,10 @@ by a failing test, by a module that no longer loads, or by a hang (more than fiv
 processor time that the sound module takes). Whatever else happens is survival. Hypothesis tries
 the first thirty of its hundred examples and doesn't shrink, or a mutant would cost minutes; so a
 run notices a little less than the tests do.
+
+`survivors.toml` says of mutants that are known to survive why they do. They count as survivors all
+the same; the account at the end shows them with their reasons, and apart from them those that have
+none, and those that are listed though something kills them.
 """
 
 from __future__ import annotations
@@ -27,7 +33,7 @@ import sys
 import time
 import traceback
 from collections import Counter
-from collections.abc import Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from types import ModuleType
@@ -39,6 +45,7 @@ import pytest
 import shapely  # noqa: F401
 
 from tests.measure.mutations import Mutant, mutants_of
+from tests.measure.survivors import Reason, known_survivors
 
 ROOT: Final = Path(__file__).resolve().parents[2]
 
@@ -54,6 +61,7 @@ _MEASURES: Final = (
 )
 _READING: Final = (
     "tests/geometry/test_values.py",
+    "tests/geometry/test_reading_fine.py",
     "tests/references/test_inspection_trends.py",
     "tests/references/test_skewed_joints.py",
     "tests/geometry/test_reading.py",
@@ -67,6 +75,7 @@ _READING: Final = (
 )
 _RULES: Final = (
     "tests/exercises/test_values.py",
+    "tests/exercises/test_checks.py",
     "tests/references/test_iso_5817.py",
     "tests/references/test_aws_d1_1.py",
     "tests/exercises/test_limits_judged.py",
@@ -76,6 +85,8 @@ _RULES: Final = (
 )
 _JUDGING: Final = (
     "tests/exercises/test_values.py",
+    "tests/exercises/test_checks.py",
+    "tests/exercises/test_settling.py",
     "tests/references/test_iso_5817.py",
     "tests/references/test_aws_d1_1.py",
     "tests/references/test_light_and_sight.py",
@@ -206,40 +217,57 @@ def chosen(names: Sequence[str], count: int, seed: int) -> list[Mutant]:
     return [everything[index] for index in sorted(drawn)]
 
 
-def survivors(log: Path) -> frozenset[str]:
-    """The mutants that an earlier run's output says survived."""
-    lines = log.read_text(encoding="utf-8").splitlines()
-    return frozenset(
-        line.removeprefix("SURVIVED ").rpartition(" | ")[0].rpartition(" | ")[0]
-        for line in lines
-        if line.startswith("SURVIVED ")
-    )
+def outcomes(logs: Iterable[Path]) -> dict[str, bool]:
+    """Whether each mutant of earlier runs was killed; the last run that has it says so."""
+    found: dict[str, bool] = {}
+    for log in logs:
+        for line in log.read_text(encoding="utf-8").splitlines():
+            word, _, rest = line.partition(" ")
+            if word in {"killed", "SURVIVED"}:
+                found[rest.rpartition(" | ")[0].rpartition(" | ")[0]] = word == "killed"
+    return found
 
 
-def measure(names: Sequence[str], mutants: Sequence[Mutant]) -> int:
-    """Run the mutants; print each survivor and the share killed."""
+def measure(names: Sequence[str], mutants: Sequence[Mutant]) -> dict[str, bool]:
+    """Run the mutants and print what became of each; nothing if the tests fail without one."""
     limits: dict[tuple[str, ...], float] = {}
     for tests in dict.fromkeys(TARGETS[name] for name in names):
         sound = run(None, tests, 600.0)
         if sound.by != "exit 0":
             print(f"the tests fail without a mutant: {sound.by}")
-            return 2
+            return {}
         limits[tests] = 10.0 + 5.0 * sound.seconds
         print(f"{len(tests)} test files: sound in {sound.seconds:.1f} s", flush=True)
-    killed, drawn, seconds = Counter[str](), Counter[str](), 0.0
+    found: dict[str, bool] = {}
     for mutant in mutants:
         tests = TARGETS[mutant.module]
         outcome = run(mutant, (str(_file(mutant.module)), *tests), limits[tests])
-        drawn[mutant.module] += 1
-        killed[mutant.module] += outcome.killed
-        seconds += outcome.seconds
+        found[str(mutant)] = outcome.killed
         word = "killed" if outcome.killed else "SURVIVED"
         print(f"{word} {mutant} | {outcome.by} | {outcome.seconds:.1f} s", flush=True)
-    for name in names:
-        print(f"{name}: {killed[name]} of {drawn[name]} killed")
-    total = killed.total() / max(1, drawn.total())
-    print(f"all: {killed.total()} of {drawn.total()} killed, {total:.1%}; {seconds:.0f} s")
-    return 0
+    return found
+
+
+def account(mutants: Sequence[Mutant], found: Mapping[str, bool]) -> None:
+    """Print the share killed by module and in all, and of each survivor why it is one."""
+    ran = [mutant for mutant in mutants if str(mutant) in found]
+    drawn = Counter(mutant.module for mutant in ran)
+    killed = Counter(mutant.module for mutant in ran if found[str(mutant)])
+    for name, count in drawn.items():
+        print(f"{name}: {killed[name]} of {count} killed")
+    share = killed.total() / max(1, drawn.total())
+    print(f"all: {killed.total()} of {drawn.total()} killed, {share:.1%}")
+    known = known_survivors(mutants)
+    survived = [mutant for mutant in ran if not found[str(mutant)]]
+    for kind in Reason:
+        listed = [m for m in survived if m in known and known[m].reason is kind]
+        print(f"{len(listed)} survived: {kind.value}")
+        for mutant in listed:
+            print(f"  {mutant}\n    {known[mutant].why}")
+    bare = [mutant for mutant in survived if mutant not in known]
+    wrong = [mutant for mutant in ran if found[str(mutant)] and mutant in known]
+    print("\n  ".join([f"{len(bare)} survived with no reason known", *map(str, bare)]))
+    print("\n  ".join([f"{len(wrong)} killed that are listed as survivors", *map(str, wrong)]))
 
 
 def main() -> int:
@@ -248,10 +276,12 @@ def main() -> int:
     parser.add_argument("modules", nargs="*", help="the ends of modules' names; all without")
     parser.add_argument("--count", type=int, default=600)
     parser.add_argument("--seed", type=int, default=1)
+    parser.add_argument("--part", default="1/1", help="of so many runs, which this is")
     parser.add_argument("--again", type=Path, help="only what survived, by an earlier output")
+    parser.add_argument("--total", type=Path, nargs="+", help="the account of earlier outputs")
     given = parser.parse_args()
-    wanted = given.modules or [""]
-    names = [name for name in TARGETS if any(name.endswith(end) for end in wanted)]
+    ends = given.modules or [""]
+    names = [name for name in TARGETS if any(name.endswith(end) for end in ends)]
     os.chdir(ROOT)
     hypothesis.settings.register_profile(
         "mutants",
@@ -263,13 +293,18 @@ def main() -> int:
     )
     began = time.monotonic()
     mutants = chosen(names, given.count, given.seed)
+    if given.total:
+        account(mutants, outcomes(given.total))
+        return 0
+    part, parts = (int(figure) for figure in given.part.split("/"))
+    wanted = mutants[part - 1 :: parts]
     if given.again:
-        once_alive = survivors(given.again)
-        mutants = [mutant for mutant in mutants if str(mutant) in once_alive]
-        names = list(dict.fromkeys(mutant.module for mutant in mutants))
-    code = measure(names, mutants)
+        once = outcomes([given.again])
+        wanted = [mutant for mutant in wanted if once.get(str(mutant)) is False]
+    found = measure(list(dict.fromkeys(mutant.module for mutant in wanted)), wanted)
+    account(mutants, found)
     print(f"{(time.monotonic() - began) / 60.0:.1f} minutes")
-    return code
+    return 0 if len(found) == len(wanted) else 2
 
 
 if __name__ == "__main__":

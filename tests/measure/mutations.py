@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import ast
 import copy
+from collections import Counter
 from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 
@@ -56,10 +57,16 @@ Place = tuple[tuple[str, int | None], ...]
 
 @dataclass(frozen=True)
 class Mutant:
-    """One change: where it is, what kind it is, what it does, and the module that has it."""
+    """One change: where it is, what kind it is, what it does, and the module that has it.
+
+    `within` is the line of the source that the change begins in, and `ordinal` numbers those in
+    it that read alike, from 1.
+    """
 
     module: str
     line: int
+    within: str
+    ordinal: int
     kind: str
     change: str
     sound: ast.Module
@@ -72,7 +79,8 @@ class Mutant:
         return _replaced(self.sound, self.place, self.instead)
 
     def __str__(self) -> str:
-        return f"{self.module}:{self.line} [{self.kind}] {self.change}"
+        number = f" #{self.ordinal}" if self.ordinal > 1 else ""
+        return f"{self.module}:{self.line} [{self.kind}] {self.change}{number}"
 
 
 Change = tuple[str, ast.AST | None]
@@ -215,11 +223,25 @@ def _shown(node: ast.AST) -> str:
 
 def mutants_of(module: str, source: str) -> Iterator[Mutant]:
     """Yield every mutant of a module's source, in the order of its tree."""
-    tree = ast.parse(source)
+    tree, lines = ast.parse(source), source.splitlines()
+    alike = Counter[tuple[int, str]]()
     for place, node in _places(tree):
+        # A generator's clause has no place of its own: it is where what it binds is.
+        at = node.target if isinstance(node, ast.comprehension) else node
+        line = getattr(at, "lineno", 1)
         for kind_of in _KINDS:
             for kind, instead in kind_of(node):
-                line = getattr(node, "lineno", 0) or 0
                 new = "nothing" if instead is None else _shown(instead)
                 change = f"{_shown(node)}  ->  {new}"
-                yield Mutant(module, line, kind, change, tree, place, instead)
+                alike[line, change] += 1
+                yield Mutant(
+                    module,
+                    line,
+                    lines[line - 1].strip(),
+                    alike[line, change],
+                    kind,
+                    change,
+                    tree,
+                    place,
+                    instead,
+                )
