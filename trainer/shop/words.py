@@ -11,10 +11,12 @@ from geometry.lengths import Unit
 from trainer.bench.translation import translate
 from trainer.fault_words import fault_words
 from trainer.figures import length_words, number_words
+from trainer.shop.expressions import EntryError
 from trainer.shop.knobs import Knob
 from trainer.shop.turning import Limit
 
 __all__ = [
+    "entry_words",
     "fault_sentence",
     "gesture_word",
     "knob_word",
@@ -110,3 +112,26 @@ def gesture_word(what: str) -> str:
     except KeyError:
         return translate("Shop", "a change")
     return word[:1].lower() + word[1:]
+
+
+def entry_words(error: EntryError, text: str, measure: str) -> str:
+    """Why an entry is no value, and what would be one."""
+    wrong = {
+        "empty": translate("Shop", "Something has to stand here"),
+        "long": translate("Shop", "This is longer than an entry can be"),
+        "deep": translate("Shop", "These brackets are deeper than anyone needs"),
+        "end": translate("Shop", "Something is missing at the end"),
+        "sign": translate("Shop", "\u201c{found}\u201d can\u2019t stand there"),
+        "unit": translate("Shop", "\u201c{found}\u201d is no unit of this"),
+        "closing": translate("Shop", "A bracket lacks its other half"),
+        "zero": translate("Shop", "This divides by zero"),
+        "large": translate("Shop", "This is beyond all measure"),
+        "kind": translate("Shop", "A length and a bare number don\u2019t go together so"),
+        "square": translate("Shop", "A length times a length is an area"),
+    }[error.code].format(found=error.found.strip() or text[error.at : error.at + 8])
+    right = {
+        "angle": translate("Shop", "82.5\u00b0 or 90 \u2212 7.5"),
+        "share": translate("Shop", "0.25 or 25 %"),
+        "count": translate("Shop", "3"),
+    }.get(measure, translate("Shop", "8 mm, 5/16 in or 5/16 in \u2212 0.3 mm"))
+    return translate("Shop", "{wrong}; right would be: {right}").format(wrong=wrong, right=right)
