@@ -29,7 +29,7 @@ def faults(**callout: object) -> list[tuple[str, str]]:
 
 
 def test_pitch_is_centre_to_centre_and_the_gap_is_clear() -> None:
-    """check_values, section 7: l = 50, e = 100 is P = 150; three welds are 350 overall."""
+    """Computed: l = 50, e = 100 is P = 150; three welds are 50 + 2 * 150 = 350 overall."""
     by_gap = called(intermittent={"length": 50, "gap": 100, "count": 3}).callout.intermittent
     by_pitch = called(intermittent={"length": 50, "pitch": 150, "count": 3}).callout.intermittent
     assert by_gap == by_pitch == Intermittent(50.0, 150.0, 3)

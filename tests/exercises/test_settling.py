@@ -11,7 +11,7 @@ from dataclasses import replace
 import pytest
 
 from exercises.checks import Check
-from exercises.gauging import leg_leaf_size, right_leaves, seat_pose, shows
+from exercises.gauging import bisector_size, leg_leaf_size, right_leaves, seat_pose, shows
 from exercises.judging import judge
 from exercises.rules import Limit, RuleSet, Source
 from exercises.rules.formula import Length
@@ -85,6 +85,22 @@ def test_a_leaf_of_just_the_limit_shows_daylight_where_the_leg_is_within_the_dou
 def test_a_leg_is_met_by_a_leaf_of_its_sine(angle: float, size: float) -> None:
     """8 sin 112.5 = 7.3910, 8 sin 135 = 5.6569."""
     assert leg_leaf_size(8.0, Joint(angle=angle)) == pytest.approx(size, abs=5e-5)
+
+
+def test_a_corner_just_as_high_as_the_tip_stops_it() -> None:
+    """An 8 mm leaf's end edge begins 8 mm above the base, where the face's corner is at x = 2."""
+    cornered = Bead.traced(((9.0, 0.0), (2.0, 8.0), (0.0, 9.0)), Joint())
+    pose = seat_pose(Section.of(Joint(), cornered), leaf_of_mark("8 mm"), "upright")
+    assert (pose.x, pose.y) == pytest.approx((2.0, 0.0))
+
+
+@pytest.mark.parametrize("angle", [70.0, 90.0, 115.0])
+def test_the_face_on_the_bisector_of_two_different_legs(angle: float) -> None:
+    """A line through a and b on two rays crosses their bisector at 2 a b cos(angle / 2) / (a + b),
+    so the leaf that it meets is of 2 a b / (a + b): of 7 and 9, 7.875."""
+    for legs in ((7.0, 9.0), (9.0, 7.0)):
+        section = Section.of(Joint(angle=angle), Bead(*legs))
+        assert bisector_size(section) == pytest.approx(7.875)
 
 
 def test_a_leaf_that_would_have_to_enter_steel_is_not_seated() -> None:

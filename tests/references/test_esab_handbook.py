@@ -73,6 +73,7 @@ def test_the_worked_example() -> None:
         ("1/4 in", "1/16 in", 0.035),
         ("1 in", "1/16 in", 0.141),
         ("1 in", "1/8 in", 0.283),
+        ("1 in", "1/4 in", 0.566),
     ],
 )
 def test_a_cap_holds_at_least_the_printed_reinforcement(

@@ -12,6 +12,7 @@ import math
 
 import pytest
 
+from exercises.conditions import Conditions
 from exercises.coupon import Callout, Coupon
 from exercises.judging import judge
 from geometry.bead import Bead, Undercut
@@ -30,6 +31,7 @@ def held_to(
     width: float = 8.0,
     plate: float = 12.0,
     extent: float = 1.0,
+    length: float | None = None,
 ) -> float | None:
     """The limit that a weld's measure is held to, mm; None where nothing limits it."""
     leg = width / math.sqrt(2.0)
@@ -37,7 +39,8 @@ def held_to(
     groove = Undercut(0.05, 1.0)
     section = Section.of(joint, Bead(leg, leg, 0.2, undercut_base=groove))
     callout = Callout(throat, "throat", f"{throat:g} mm")
-    coupon = Coupon("a", section, callout, rules=level, extent=extent)
+    conditions = Conditions(weld_length=length)
+    coupon = Coupon("a", section, callout, rules=level, extent=extent, conditions=conditions)
     return next((check.limit for check in judge(coupon).checks if check.key == key), None)
 
 
@@ -74,6 +77,14 @@ def test_5011_undercut(plate: float, extent: float, limits: tuple[float, ...]) -
     assert found == pytest.approx(limits)
 
 
+@pytest.mark.parametrize("length", [None, 40.0, 99.0, 100.0, 800.0])
+def test_short_is_a_quarter_of_a_weld_however_long(length: float | None) -> None:
+    # M: 25 mm in any 100 mm, or a quarter of a weld shorter than that.
+    for extent, limit in ((0.25, 0.4), (0.2501, NONE)):
+        found = held_to("iso-5817-d", "undercut_base", plate=2.0, extent=extent, length=length)
+        assert found == pytest.approx(limit)
+
+
 @pytest.mark.parametrize(
     ("throat", "plate", "under"),
     [
@@ -97,8 +108,9 @@ def test_5213_insufficient_throat(throat: float, plate: float, under: tuple[floa
 
 @pytest.mark.parametrize(
     ("throat", "limits"),
-    [(5.0, (None, 2.0, 1.75)), (15.0, (None, 4.0, 3.0)), (13.0, (None, 3.6, 2.95))],
-)
+    [(5.0, (None, 2.0, 1.75)), (15.0, (None, 4.0, 3.0)), (13.0, (None, 3.6, 2.95)),
+     (40.0 / 3.0, (None, 11.0 / 3.0, 3.0)), (20.0, (None, 4.0, 3.0))],
+)  # fmt: skip
 def test_5214_excessive_throat(throat: float, limits: tuple[float | None, ...]) -> None:
     # C and B S2 (EN 25817 no. 14); D permitted since 2003, M. Values C.
     found = [held_to(level, "excess_throat", throat=throat) for level in LEVELS]

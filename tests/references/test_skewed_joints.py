@@ -79,3 +79,15 @@ def test_fillets_are_drawn_from_60_to_135_degrees(angle: float, is_drawn: bool) 
     else:
         with pytest.raises(GeometryError, match="60 to 135"):
             with_throat(angle)
+
+
+def test_of_legs_that_read_the_same_the_obtuse_side_has_the_smaller_throat() -> None:
+    # S: D1.1/D1.1M:2010, 2.4.2.6. Throat = square leg / (2 sin(psi / 2)): M.
+    throats = []
+    for angle in (60.0, 75.0, 90.0, 105.0, 120.0, 135.0):
+        radians = math.radians(angle)
+        leg = 8.0 / math.sin(radians)
+        throats.append(measure(Section.of(Joint(angle=angle), Bead(leg, leg))).effective_throat)
+        assert throats[-1] == pytest.approx(8.0 / (2.0 * math.sin(radians / 2.0)))
+    assert throats == sorted(throats, reverse=True)
+    assert throats[2] == pytest.approx(8.0 * 0.707, abs=0.002)
