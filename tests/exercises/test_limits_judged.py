@@ -449,7 +449,8 @@ def test_the_triangle_of_unequal_legs_in_a_skewed_joint() -> None:
 
 
 def test_a_leg_that_no_leaf_bounds_settles_no_throat() -> None:
-    # The 9.6 carries every leaf below the 5.1; the one above it still shows daylight.
-    made = weld((5.1, 9.6), 0.0, rules="en-1993-1-8", size=4, measure="throat")
-    assert leg_bounds(made.section, "base", 0.1)[0] is None
+    # The 8 carries every leaf below the 5.1 (1.5 S is 7.5); the a 4 above it shows daylight.
+    made = weld((5.1, 8.0), 0.0, rules="en-1993-1-8", size=4, measure="throat")
+    low, high = leg_bounds(made.section, "base", 0.1)
+    assert (low, high) == (None, pytest.approx(4.0 * math.sqrt(2.0)))
     assert not check(made, "theoretical_throat").decided_by_leaf
