@@ -11,7 +11,6 @@ from exercises.coupon import Coupon
 from exercises.tray import Tray
 from exercises.versions import Document
 from geometry.curves import Vec
-from geometry.faults import GeometryError
 from trainer.shop import history as steps
 from trainer.shop import state as changes
 from trainer.shop.building import coupon_of
@@ -156,7 +155,7 @@ class ShopController(QObject):
         if turn.limit is not None:
             self.limited.emit(turn.limit)
 
-    def edit(self, document: Document, what: str) -> None:
+    def edit(self, document: Document, what: str, *, going_on: bool = False) -> None:
         """Replace the open coupon by what a document states.
 
         Raises
@@ -166,12 +165,4 @@ class ShopController(QObject):
         """
         if document != self.coupon.source:
             coupon = coupon_of(document, self.shop.rules)
-            self.do(lambda shop: changes.changed(shop, coupon), what)
-
-    def can_be(self, document: Document) -> tuple[str, ...]:
-        """Return the codes of what is wrong with a document; none if it can be."""
-        try:
-            coupon_of(document, self.shop.rules)
-        except GeometryError as error:
-            return tuple(fault.code for fault in error.faults)
-        return ()
+            self.do(lambda shop: changes.changed(shop, coupon), what, going_on=going_on)

@@ -191,6 +191,7 @@ class Entry(QObject):
             return
         of = self._of
         wrong = self._tried(text)
+        self.settled.emit()
         if wrong:
             self._wrong[of] = (text, wrong)
             if of == self._of:
@@ -259,5 +260,6 @@ class Entry(QObject):
             return True
         if key in (Qt.Key.Key_Up, Qt.Key.Key_Down) and self.steps:
             self._step(1.0 if key == Qt.Key.Key_Up else -1.0)
+            self.settled.emit()
             return True
         return False

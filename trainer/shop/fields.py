@@ -27,6 +27,8 @@ __all__ = [
     "document_of",
     "value_of",
     "with_drop",
+    "with_hint",
+    "without_hint",
 ]
 
 LANGUAGES: Final = ("en", "es")
@@ -222,3 +224,16 @@ def with_drop(coupon: Coupon) -> Document:
             new: Json = {"on": member, "at": round(free, 1), "height": _HEIGHT}
             return with_value(coupon.source, ("spatter",), [*drops, new])
     return dict(coupon.source)
+
+
+def with_hint(coupon: Coupon) -> Document:
+    """Return the coupon's document with a hint more, of no words yet."""
+    listed = value_at(coupon.source, ("hints",))
+    return with_value(
+        coupon.source, ("hints",), [*(listed if isinstance(listed, list) else []), ""]
+    )
+
+
+def without_hint(coupon: Coupon, index: int) -> Document:
+    """Return the coupon's document without one of its hints."""
+    return without(coupon.source, ("hints", index))

@@ -10,6 +10,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from exercises.intake.traced import Traced
+from exercises.judging import preferred_rack
 from exercises.tray import Tray
 from exercises.versions import Document
 from geometry.faults import GeometryError
@@ -17,26 +18,35 @@ from geometry.leaf import RackName
 from geometry.lengths import Unit
 from trainer.bench.picture import unit_of
 from trainer.bench.saying import Saying
+from trainer.bench.spoken import parts_of, shown_words
+from trainer.bench.words import rules_lines, rules_word
 from trainer.shop import state as changes
+from trainer.shop.answers import SEATS
 from trainer.shop.building import coupon_of
+from trainer.shop.callouts import Value, size_words
 from trainer.shop.controller import ShopController
+from trainer.shop.expressions import EntryError
+from trainer.shop.fields import document_of, with_drop, with_hint, without_hint
 from trainer.shop.history import History
 from trainer.shop.keys import KEYS
 from trainer.shop.knob_bar import KnobBar
 from trainer.shop.section_view import SectionView, Shown
+from trainer.shop.side import Side
 from trainer.shop.state import PLAIN, new_shop, shop_of
 from trainer.shop.taking_in import coupon_from
 from trainer.shop.tracing import trace_document, with_point, without_point
 from trainer.shop.tray_panel import TrayPanel
 from trainer.shop.turning import Limit
-from trainer.shop.words import fault_sentence, limit_words
+from trainer.shop.words import entry_words, fault_sentence, limit_words
+from trainer.shop.working import Working
 from trainer.window import WindowFrame
 
 __all__ = ["IntakePage", "ShopScreen"]
 
 _LEAST: Final = QSize(900, 420)
 _TRAY: Final = 236
-"""Logical px: how wide the tray's panel is."""
+_SIDE: Final = 384
+"""Logical px: how wide the tray's panel is, and the column of entries and results."""
 
 
 class IntakePage(Protocol):
@@ -81,6 +91,9 @@ class ShopScreen(QWidget):
         self._makers = dict(pages)
         self._pages: dict[str, QWidget] = {}
         self.controller = ShopController(new_shop(), self)
+        self.working = Working(self)
+        self._rack: RackName | None = None
+        self._laid: tuple[str, int] | None = None
         self._fresh = True
         self._fill()
         self._listen()
@@ -108,8 +121,11 @@ class ShopScreen(QWidget):
         middle.setSpacing(8)
         middle.addWidget(self.view, 1)
         middle.addWidget(self.knobs)
+        self.side = Side(self.enter, self.choose)
+        self.side.setFixedWidth(_SIDE)
         row.addWidget(self.tray)
         row.addLayout(middle, 1)
+        row.addWidget(self.side)
         self.saying = Saying(self.view)
         self.setAccessibleName(self.tr("Coupon shop"))
         self.window_frame.add_keys(self.tr("Coupon shop"), KEYS.groups)
@@ -139,6 +155,18 @@ class ShopScreen(QWidget):
         tray.titled.connect(
             lambda words: controller.do(lambda s: changes.titled(s, words), "title")
         )
+        side, working = self.side, self.working
+        side.asked.connect(self.do)
+        side.settled.connect(controller.end_gesture)
+        side.focused.connect(self._mark)
+        side.rules_asked.connect(self._show_rules)
+        side.rack_asked.connect(self._show_rack)
+        side.laid.connect(self._lay)
+        side.tab_changed.connect(self.show_state)
+        working.judged.connect(self._show_judged)
+        working.answered.connect(
+            lambda: side.show_answers(working, self.unit, self.window_frame.theme)
+        )
         self.window_frame.settings_changed.connect(self.show_state)
         self.window_frame.theme_changed.connect(self.show_state)
 
@@ -166,8 +194,45 @@ class ShopScreen(QWidget):
             "back": canvas.zoom_out,
             "point in": self._put_in_chosen,
             "point out": lambda: self._take_out(self._chosen_point),
+            "spatter": lambda: self._edit(with_drop(controller.coupon), "spatter"),
+            "face": self._switch_face,
+            "hint": lambda: self._edit(with_hint(controller.coupon), "hint"),
         }
-        deeds[name]()
+        if name.startswith("no hint "):
+            self._edit(without_hint(controller.coupon, int(name[8:])), "hint")
+        else:
+            deeds[name]()
+
+    def _switch_face(self) -> None:
+        traced = self.controller.coupon.section.bead.trace is not None
+        self._edit(
+            document_of(self.controller.coupon, "face", "arc" if traced else "traced"), "face"
+        )
+
+    # Fields
+
+    def enter(self, key: str, value: object) -> str:
+        """Take what was typed in a field; return what is wrong with it, or nothing."""
+        coupon, what = self.controller.coupon, key
+        if key == "id" and value != coupon.id and value in self.controller.shop.ids:
+            return self.tr("Another coupon of this tray has this id; right would be one of its own")
+        try:
+            if key in ("callout.size", "callout.upright_size") and isinstance(value, str):
+                value = size_words(value, coupon.callout.unit)
+            self.controller.edit(
+                document_of(coupon, key, cast("Value", value)), what, going_on=True
+            )
+        except EntryError as error:
+            return entry_words(error, str(value), "size")
+        except GeometryError as error:
+            return fault_sentence(error.faults[0])
+        return ""
+
+    def choose(self, key: str, value: object) -> str:
+        """Take what was chosen in a field; return what is wrong with it, or nothing."""
+        wrong = self.enter(key, value)
+        self.controller.end_gesture()
+        return wrong
 
     def _add_plain(self) -> None:
         plain = coupon_of(PLAIN, {})
@@ -269,14 +334,57 @@ class ShopScreen(QWidget):
         """The unit that lengths are shown in: the one chosen, or the open coupon's own."""
         return unit_of(self.controller.coupon, self.window_frame.settings)
 
+    @property
+    def rack(self) -> RackName:
+        """The rack whose leaves are tried: the one chosen, or that of the callout."""
+        return self._rack or preferred_rack(self.controller.coupon)
+
     def show_state(self) -> None:
         """Repaint every view from the state."""
-        shop, theme, unit = self.controller.shop, self.window_frame.theme, self.unit
-        shown = Shown(theme, unit)
+        shop, unit = self.controller.shop, self.unit
+        settings, theme = self.window_frame.settings, self.window_frame.theme
+        leaves = self.side.shows_leaves or self._laid is not None
+        self.working.ask(shop.coupon, self.rack, leaves=leaves)
         self.tray.show_state(shop, theme)
-        self.view.show_coupon(shop.coupon, shown, afresh=self._fresh)
+        self.view.show_coupon(shop.coupon, self._shown(), afresh=self._fresh)
         self._fresh = False
         self.knobs.show_section(shop.coupon.section, self.view.key, unit)
+        self.side.show_coupon(shop, shop.coupon.id, unit, self.rack, settings.symbols)
+        if self.side.shows_leaves:
+            self.side.show_answers(self.working, unit, theme)
+
+    def _shown(self) -> Shown:
+        """What lies over the section: the leaf that was chosen, at rest on it."""
+        unit, theme = self.unit, self.window_frame.theme
+        section = self.controller.coupon.section
+        answer = None
+        if self._laid is not None:
+            mark, seat = self._laid
+            answer = self.working.answers.answer(mark, SEATS[seat])
+        if answer is None:
+            return Shown(theme, unit, parts=parts_of(section, None, None, None, unit))
+        pose, shown = answer.reading.pose, shown_words(answer.reading, unit)
+        parts = parts_of(section, answer.leaf, pose, None, unit, shown)
+        return Shown(theme, unit, answer.leaf, pose, parts=parts)
+
+    def _show_judged(self) -> None:
+        self.side.show_judged(self.working, self.unit, self.window_frame.theme)
+
+    def _show_rack(self, name: str) -> None:
+        self._rack, self._laid = cast("RackName", name), None
+        self.show_state()
+
+    def _lay(self, mark: str, seat: int) -> None:
+        self._laid = (mark, seat) if mark else None
+        self.show_state()
+
+    def _mark(self, key: str) -> None:
+        self.view.mark(key)
+        self.knobs.show_section(self.controller.coupon.section, self.view.key, self.unit)
+
+    def _show_rules(self) -> None:
+        coupon = self.controller.coupon
+        self.window_frame.show_notice(rules_word(coupon.rule_set), rules_lines(coupon))
 
     def _say_limit(self, limit: Limit) -> None:
         self.saying.say(limit_words(limit, self.unit))

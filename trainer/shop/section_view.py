@@ -176,6 +176,12 @@ class SectionView(QWidget):
         if grip is not None:
             grip.setFocus(Qt.FocusReason.TabFocusReason)
 
+    def mark(self, key: str) -> None:
+        """Show which handle is worked with, wherever the keys are."""
+        if key in self.grips and key != self.key:
+            self.key = key
+            self._place()
+
     # The handles
 
     def _match_grips(self) -> None:

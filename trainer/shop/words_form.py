@@ -1,0 +1,108 @@
+"""What a coupon is called, what it asks, what it hints at and what it teaches; English, Spanish."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
+
+from exercises.coupon import Coupon
+from geometry.lengths import Unit
+from trainer.shop.choices import Choice
+from trainer.shop.entry import Entry, Take
+from trainer.shop.fields import LANGUAGES, value_of
+from trainer.shop.form import Form, grid_of
+
+__all__ = ["WordsForm"]
+
+
+class WordsForm(Form):
+    """Id, task and texts.
+
+    Signals
+    -------
+    asked(name)
+        ``hint``: one more; ``no hint 2``: that one away.
+    """
+
+    asked = Signal(str)
+
+    def __init__(self, take: Take, choose: Take, parent: QWidget | None = None) -> None:
+        super().__init__(take, choose, parent)
+        self.heading(self.tr("Coupon"))
+        self.entry("id", self.tr("Id, unique in the tray"), "text")
+        tasks = (
+            ("judge", self.tr("judge the weld")),
+            ("size", self.tr("find its size")),
+            ("read", self.tr("state what a leaf shows")),
+        )
+        self.put(Choice("task", self.tr("Task"), tasks, choose))
+        self.heading(self.tr("Title"))
+        self._texts("title")
+        self.heading(self.tr("What it teaches, shown in the debrief"))
+        self._texts("teaches")
+        self.heading(self.tr("Hints, one by one on asking"))
+        self._hints = QWidget()
+        self._hints.setProperty("kind", "holder")
+        self._forms: list[tuple[QWidget, list[Entry]]] = []
+        self.widget_row(self._hints)
+        self.more = QPushButton(self.tr("Add a hint"))
+        self.more.setProperty("kind", "segment")
+        self.more.clicked.connect(lambda: self.asked.emit("hint"))
+        line = QWidget()
+        line.setProperty("kind", "holder")
+        row = QHBoxLayout(line)
+        row.setContentsMargins(0, 2, 0, 2)
+        row.addWidget(self.more)
+        row.addStretch(1)
+        self.widget_row(line)
+        self.finish()
+
+    def _texts(self, key: str) -> None:
+        names = {"en": self.tr("English"), "es": self.tr("Spanish")}
+        for tag in LANGUAGES:
+            entry = self.entry(f"{key}.{tag}", names[tag], "text", optional=True)
+            self._widen(entry)
+
+    def _widen(self, entry: Entry) -> None:
+        """A text needs more room than a figure."""
+        entry.field.setMinimumWidth(210)
+
+    def show_coupon(self, coupon: Coupon, of: str, unit: Unit) -> None:
+        """Show a coupon's texts."""
+        for key in self.fields:
+            self.show_entry(key, of, value_of(coupon, key), unit)
+        count = len(coupon.hints)
+        while len(self._forms) > count:
+            holder, _ = self._forms.pop()
+            holder.hide()
+            holder.deleteLater()
+        while len(self._forms) < count:
+            self._forms.append(self._hint(len(self._forms)))
+        for _, entries in self._forms:
+            for entry in entries:
+                entry.show_value(of, value_of(coupon, entry.key), unit)
+
+    def _hint(self, index: int) -> tuple[QWidget, list[Entry]]:
+        """The fields of one hint, and a button to take it away."""
+        form = QWidget()
+        form.setProperty("kind", "holder")
+        grid = grid_of(form)
+        names = {"en": self.tr("Hint {n}, English"), "es": self.tr("Hint {n}, Spanish")}
+        entries: list[Entry] = []
+        row = 0
+        for tag in LANGUAGES:
+            name = names[tag].format(n=index + 1)
+            entry = Entry(f"hints.{index}.{tag}", name, "text", self.take, optional=True)
+            entry.setParent(form)
+            entry.settled.connect(self.settled)
+            self._widen(entry)
+            grid.setRowMinimumHeight(row, 32)
+            row = entry.put(grid, row)
+            entries.append(entry)
+        gone = QPushButton(self.tr("Take hint {n} away").format(n=index + 1))
+        gone.setProperty("kind", "segment")
+        gone.clicked.connect(lambda: self.asked.emit(f"no hint {index}"))
+        grid.addWidget(gone, row, 1)
+        place = self.column.indexOf(self._hints)
+        self.column.insertWidget(place + index, form)
+        return form, entries
