@@ -152,6 +152,8 @@ def edges_across(
 ) -> tuple[Floats, Floats]:
     """Return how far the strongest edge lies along each normal, pixels, and how strong it is.
 
+    Of edges as strong the nearer one counts.
+
     Parameters
     ----------
     grey
@@ -165,8 +167,8 @@ def edges_across(
     """
     slope, steps = _slopes(grey, points, normals, reach, _SWATH)
     strength = np.abs(slope) if sign == 0.0 else np.maximum(sign * slope, 0.0)
-    strength[:, np.abs(steps) > reach] = -1.0
-    best = strength.argmax(axis=1)
+    near = np.where(np.abs(steps) <= reach, np.exp(-0.5 * (steps / (1.2 * reach)) ** 2), 0.0)
+    best = (strength * near).argmax(axis=1)
     rows = np.arange(len(points))
     offs = np.array([_peak(strength[row], int(best[row])) for row in rows])
     return steps[best] + _STEP * offs, strength[rows, best]
