@@ -8,16 +8,18 @@ from __future__ import annotations
 
 import json
 import os
-from collections.abc import Mapping, Sequence
-from dataclasses import dataclass
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from pathlib import Path
-from typing import Final
+from typing import Final, Protocol
+from uuid import NAMESPACE_OID, uuid4, uuid5
 
-__all__ = ["FORMAT", "VERSION", "Entry", "Records", "RecordsError"]
+__all__ = ["FORMAT", "VERSION", "Entry", "Keeper", "Records", "RecordsError", "read_entries"]
 
 FORMAT: Final = "toe-and-throat/records"
-VERSION: Final = 1
+VERSION: Final = 2
+"""2 since an entry has an id, an outcome, and says whose it is and what it was made in."""
 
 Json = Mapping[str, object]
 
@@ -49,6 +51,16 @@ class Entry:
         Device pixels per mm of the picture, and of the loupe, at the call.
     at
         When, with its zone.
+    outcome
+        What statistics count it as: the fields of `exercises.learner.outcome.Outcome`.
+    learner
+        Id of who made it; None for whoever is at the bench when it is taken into a logbook.
+    source
+        What it was made in: ``bench`` or ``drill``.
+    before_feedback
+        Whether it was one of its day's first calls, before anything told how they went.
+    id
+        Of this entry alone: the same entry taken in twice is there once.
     """
 
     coupon: Json
@@ -59,12 +71,21 @@ class Entry:
     handling: Sequence[Sequence[object]]
     zoom: Json
     at: datetime
+    outcome: Json = field(default_factory=dict)
+    learner: str | None = None
+    source: str = "bench"
+    before_feedback: bool = False
+    id: str = field(default_factory=lambda: str(uuid4()))
 
     def as_dict(self) -> dict[str, object]:
         """The entry as it is written."""
         return {
             "format": FORMAT,
             "version": VERSION,
+            "id": self.id,
+            "learner": self.learner,
+            "source": self.source,
+            "before_feedback": self.before_feedback,
             "at": self.at.astimezone(UTC).isoformat(timespec="milliseconds"),
             "coupon": dict(self.coupon),
             "digest": self.digest,
@@ -73,7 +94,54 @@ class Entry:
             "grade": dict(self.grade),
             "handling": [list(row) for row in self.handling],
             "zoom": dict(self.zoom),
+            "outcome": dict(self.outcome),
         }
+
+
+class Keeper(Protocol):
+    """Where calls are kept: a file of lines, or a logbook."""
+
+    def add(self, entry: Entry) -> None:
+        """Keep `entry` for good, or raise `RecordsError`."""
+
+
+def read_entries(lines: Sequence[bytes]) -> Iterator[Entry | None]:
+    """Yield the entry of each line; None where a line is torn or is no entry.
+
+    Lines of version 1 have no id: theirs is made of what they say, so it is the same each time.
+
+    Examples
+    --------
+    >>> list(read_entries([b'{"torn']))
+    [None]
+    """
+    for line in lines:
+        try:
+            said = json.loads(line)
+            known = said["format"] == FORMAT and said["version"] in {1, VERSION}
+            yield _entry(said, line) if known else None
+        except (ValueError, KeyError, TypeError, RecursionError):
+            yield None
+
+
+def _entry(said: dict[str, object], line: bytes) -> Entry:
+    parts = {key: said[key] for key in ("coupon", "rules", "attempt", "grade", "zoom")}
+    outcome, handling, learner = said.get("outcome", {}), said["handling"], said.get("learner")
+    if not all(isinstance(part, dict) for part in (*parts.values(), outcome)):
+        raise TypeError("a part is no object")
+    if not isinstance(handling, list) or not isinstance(learner, (str, type(None))):
+        raise TypeError("the handling is no list, or the learner no id")
+    return Entry(
+        digest=str(said["digest"]),
+        handling=handling,
+        at=datetime.fromisoformat(str(said["at"])),
+        outcome=outcome,  # type: ignore[arg-type]
+        learner=learner,
+        source=str(said.get("source", "bench")),
+        before_feedback=said.get("before_feedback") is True,
+        id=str(said.get("id") or uuid5(NAMESPACE_OID, line.decode("utf-8"))),
+        **parts,  # type: ignore[arg-type]
+    )
 
 
 class Records:

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from trainer.records import Entry, Records, RecordsError
+from trainer.records import Entry, Records, RecordsError, read_entries
 from trainer.settings import Settings, load_settings, save_settings
 
 ENTRY = Entry(
@@ -74,3 +74,28 @@ def test_unusable_settings_are_the_default(tmp_path: Path, text: str) -> None:
 def test_a_home_that_cannot_be_written_costs_no_start(tmp_path: Path) -> None:
     (tmp_path / "file").write_text("", encoding="utf-8")
     assert not save_settings(tmp_path / "file" / "settings.json", Settings())
+
+
+def test_entries_come_back_and_torn_lines_are_told(tmp_path: Path) -> None:
+    records = Records(tmp_path / "calls.jsonl")
+    named = replace(ENTRY, learner="b7", source="drill", before_feedback=True,
+                    outcome={"distance": -0.3, "short": True})  # fmt: skip
+    records.add(ENTRY)
+    records.add(named)
+    lines = [*records.path.read_bytes().splitlines(), b'{"torn', b"[]", b'{"format": "other"}']
+    assert list(read_entries(lines)) == [ENTRY, named, None, None, None]
+
+
+def test_a_line_of_version_1_gets_an_id_that_stays_the_same() -> None:
+    old = dict(ENTRY.as_dict(), version=1)
+    for key in ("id", "outcome", "learner", "source", "before_feedback"):
+        del old[key]
+    line = json.dumps(old).encode()
+    (first,) = read_entries([line])
+    (again,) = read_entries([line])
+    assert first is not None
+    assert first == again
+    assert first.grade == ENTRY.grade
+    (other,) = read_entries([line.replace(b'"0f"', b'"1f"')])
+    assert other is not None
+    assert other.id != first.id

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from dataclasses import asdict
 from datetime import UTC, datetime
 
+from exercises.learner.outcome import outcome_of
 from trainer.bench.state import BenchState, attempt_of
 from trainer.records import Entry
 
@@ -41,4 +42,5 @@ def record_of(state: BenchState, zoom: Mapping[str, float | None]) -> Entry:
         handling=state.handling.as_json(),
         zoom=dict(zoom),
         at=datetime.now(UTC),
+        outcome=asdict(outcome_of(state.coupon, attempt_of(state).disposition)),
     )
