@@ -6,7 +6,6 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
-from types import TracebackType
 from typing import TypeVar
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
@@ -28,17 +27,20 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from trainer.about import AboutDialog
 from trainer.band import Band
 from trainer.first_start import FirstStartCard
 from trainer.key_table import KeyGroup
 from trainer.language import LANGUAGES
 from trainer.look.theme import DARK, LIGHT, Theme, apply, theme_for
 from trainer.notices import FaultRow, FaultsDialog, KeysDialog, Notice, UnforeseenDialog
+from trainer.places import places
 from trainer.recent_menu import TRAY_SUFFIX, RecentMenu
 from trainer.settings import Appearance, LengthUnit, Settings
 from trainer.sheet import screen_sheet
 from trainer.spoken_buttons import speak_buttons
 from trainer.top_bar import TopBar
+from trainer.unforeseen import Trouble
 
 __all__ = ["WindowFrame"]
 
@@ -307,6 +309,9 @@ class WindowFrame(QObject):
         self.keys_action = self._action(
             menu, self.tr("&Keys..."), self.show_keys, QKeySequence(Qt.Key.Key_F1)
         )
+        self.about_action = self._action(
+            menu, self.tr("&About, and where my files are..."), self.show_about
+        )
 
     def _show(self, dialog: Notice | FirstStartCard) -> None:
         """Open a dialog without a loop of its own, and keep it while it is open."""
@@ -314,6 +319,10 @@ class WindowFrame(QObject):
         dialog.finished.connect(lambda _: self._dialogs.remove(dialog))
         dialog.finished.connect(dialog.deleteLater)
         dialog.open()
+
+    def show_dialog(self, dialog: Notice) -> None:
+        """Show a screen's own dialog, as every other one is shown."""
+        self._show(dialog)
 
     def show_first_start(self) -> None:
         """Show what this program is and is not; read once, it isn't shown by itself again."""
@@ -356,12 +365,17 @@ class WindowFrame(QObject):
         notice.finish()
         self._show(notice)
 
-    def show_unforeseen(
-        self, kind: type[BaseException], error: BaseException, trace: TracebackType | None
-    ) -> None:
+    def show_unforeseen(self, trouble: Trouble) -> None:
         """Say that something went wrong and what to do; one at a time is enough."""
-        if not any(isinstance(dialog, UnforeseenDialog) for dialog in self._dialogs):
-            self._show(UnforeseenDialog(kind, error, trace, self.window))
+        if any(isinstance(dialog, UnforeseenDialog) for dialog in self._dialogs):
+            return
+        dialog = UnforeseenDialog(trouble, self.window)
+        dialog.quit_asked.connect(self.window.close)
+        self._show(dialog)
+
+    def show_about(self) -> None:
+        """Show the versions, and where all files lie."""
+        self._show(AboutDialog(places(), self.window))
 
     @property
     def dialogs(self) -> tuple[Notice | FirstStartCard, ...]:
