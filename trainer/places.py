@@ -48,6 +48,11 @@ class Places:
         return self.data / "reports"
 
     @property
+    def unsaved(self) -> Path:
+        """The folder of trays that were worked on and not saved yet."""
+        return self.data / "unsaved"
+
+    @property
     def running(self) -> Path:
         """The folder where each running program keeps a file, which its crash would fill."""
         return self.data / "running"

@@ -24,6 +24,25 @@ def _surfaces(t: Theme) -> str:
         QFrame[kind="line"] {{ background: {t.line}; border: none; }}
         QWidget[kind="holder"] {{ background: transparent; }}
         QScrollArea {{ background: transparent; border: none; }}
+        QTableWidget, QListView[kind="tray"] {{
+            background: transparent; color: {t.ink}; border: none; outline: none;
+            alternate-background-color: {t.raised}; font-size: {t.text_size("small"):g}px;
+        }}
+        QTableWidget:focus, QListView[kind="tray"]:focus {{
+            border: 2px solid {t.accent}; border-radius: {t.rounding}px;
+        }}
+        QTableWidget::item {{ padding: 0 4px; border: none; }}
+        QTableWidget::item:selected {{
+            background: {t.accent_wash}; color: {t.accent_wash_ink};
+        }}
+        QTableWidget::item:focus {{ border: 2px solid {t.accent}; }}
+        QHeaderView {{ background: transparent; border: none; }}
+        QHeaderView::section {{
+            background: transparent; color: {t.muted}; border: none;
+            border-bottom: 1px solid {t.line}; padding: 3px 4px;
+            font-size: {t.text_size("caption"):g}px;
+        }}
+        QSplitter::handle:vertical {{ height: 10px; }}
     """
 
 
@@ -40,6 +59,14 @@ def _texts(t: Theme) -> str:
             background: {t.panel}; border: 1px solid {t.outline}; border-radius: {t.rounding}px;
             padding: 5px 10px;
         }}
+        QLabel[tone="wrong"] {{
+            color: {t.role("fault")}; font-size: {caption:g}px; padding: 0 0 4px 0;
+        }}
+        QLabel[tone="warning"] {{
+            background: {t.well}; color: {t.ink}; font-size: {small:g}px;
+            border-left: 4px solid {t.role("fault")}; padding: 5px 8px;
+        }}
+        QLineEdit[wrong="true"] {{ border: 2px solid {t.role("fault")}; }}
         QLabel[tone="product"] {{ font-size: {t.text_size("product"):g}px; font-weight: 600; }}
     """
 

@@ -58,6 +58,12 @@ _TRAY: Final = (
         control=True,
     ),
     KeyRow(
+        QT_TRANSLATE_NOOP("ShopKeys", "Ctrl+S"),
+        QT_TRANSLATE_NOOP("ShopKeys", "save the tray; with Shift under another name"),
+        ((_K.Key_S, "save"),),
+        control=True,
+    ),
+    KeyRow(
         QT_TRANSLATE_NOOP("ShopKeys", "Ctrl+Z"),
         QT_TRANSLATE_NOOP("ShopKeys", "undo; with Shift do again"),
         ((_K.Key_Z, "undo"),),

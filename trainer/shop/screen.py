@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from pathlib import Path
 from typing import Final, Protocol, cast
 
 from PySide6.QtCore import QSize, Qt, Signal, SignalInstance
@@ -11,7 +12,6 @@ from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from exercises.intake.traced import Traced
 from exercises.judging import preferred_rack
-from exercises.tray import Tray
 from exercises.versions import Document
 from geometry.faults import GeometryError
 from geometry.leaf import RackName
@@ -20,6 +20,7 @@ from trainer.bench.picture import unit_of
 from trainer.bench.saying import Saying
 from trainer.bench.spoken import parts_of, shown_words
 from trainer.bench.words import rules_lines, rules_word
+from trainer.places import places
 from trainer.shop import state as changes
 from trainer.shop.answers import SEATS
 from trainer.shop.building import coupon_of
@@ -27,13 +28,14 @@ from trainer.shop.callouts import Value, size_words
 from trainer.shop.controller import ShopController
 from trainer.shop.expressions import EntryError
 from trainer.shop.fields import document_of, with_drop, with_hint, without_hint
-from trainer.shop.history import History
+from trainer.shop.filing import Filing
 from trainer.shop.keys import KEYS
 from trainer.shop.knob_bar import KnobBar
 from trainer.shop.section_view import SectionView, Shown
 from trainer.shop.side import Side
-from trainer.shop.state import PLAIN, new_shop, shop_of
+from trainer.shop.state import PLAIN, new_shop
 from trainer.shop.taking_in import coupon_from
+from trainer.shop.tool_bar import ToolBar
 from trainer.shop.tracing import trace_document, with_point, without_point
 from trainer.shop.tray_panel import TrayPanel
 from trainer.shop.turning import Limit
@@ -71,6 +73,8 @@ class ShopScreen(QWidget):
     pages
         By name, ``photo`` and ``scan``, how the page is made that takes sections in: each comes
         with its libraries when it is first asked for.
+    folder
+        Where unsaved work is kept; None is where all of this person's is.
 
     Signals
     -------
@@ -84,6 +88,7 @@ class ShopScreen(QWidget):
         self,
         window: WindowFrame,
         pages: Mapping[str, Callable[[], QWidget]],
+        folder: Path | None = None,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
@@ -91,6 +96,7 @@ class ShopScreen(QWidget):
         self._makers = dict(pages)
         self._pages: dict[str, QWidget] = {}
         self.controller = ShopController(new_shop(), self)
+        self.filing = Filing(window, self.controller, folder or places().unsaved, self)
         self.working = Working(self)
         self._rack: RackName | None = None
         self._laid: tuple[str, int] | None = None
@@ -117,8 +123,10 @@ class ShopScreen(QWidget):
         self.tray.setFixedWidth(_TRAY)
         self.view = SectionView()
         self.knobs = KnobBar()
+        self.tools = ToolBar()
         middle = QVBoxLayout()
         middle.setSpacing(8)
+        middle.addWidget(self.tools)
         middle.addWidget(self.view, 1)
         middle.addWidget(self.knobs)
         self.side = Side(self.enter, self.choose)
@@ -148,13 +156,18 @@ class ShopScreen(QWidget):
         knobs.chosen.connect(self._choose)
         knobs.asked.connect(self.do)
         tray.asked.connect(self.do)
-        tray.opened.connect(controller.show)
+        tray.opened.connect(self._open)
         tray.move_asked.connect(
             lambda start, to: controller.do(lambda s: changes.moved(s, start, to), "move")
         )
         tray.titled.connect(
             lambda words: controller.do(lambda s: changes.titled(s, words), "title")
         )
+        self.tools.asked.connect(self.do)
+        filing = self.filing
+        filing.opened.connect(self._afresh)
+        filing.changed.connect(self.show_state)
+        filing.said.connect(self.saying.say)
         side, working = self.side, self.working
         side.asked.connect(self.do)
         side.settled.connect(controller.end_gesture)
@@ -177,6 +190,12 @@ class ShopScreen(QWidget):
         controller, canvas = self.controller, self.view.canvas
         at = controller.shop.at
         deeds: dict[str, Callable[[], object]] = {
+            "new": self.filing.new,
+            "open": self.filing.ask_and_open,
+            "save": self.filing.save,
+            "save as": self.filing.save_as,
+            "split": self.filing.split,
+            "merge": self.filing.merge,
             "undo": controller.undo,
             "redo": controller.redo,
             "add plain": self._add_plain,
@@ -186,8 +205,8 @@ class ShopScreen(QWidget):
             "delete": lambda: controller.do(changes.deleted, "delete"),
             "up": lambda: controller.do(lambda s: changes.moved(s, at, at - 1), "move"),
             "down": lambda: controller.do(lambda s: changes.moved(s, at, at + 1), "move"),
-            "before": lambda: controller.show(at - 1),
-            "after": lambda: controller.show(at + 1),
+            "before": lambda: self._open(at - 1),
+            "after": lambda: self._open(at + 1),
             "try": lambda: self.try_asked.emit(controller.shop.tray, at),
             "fit": canvas.fit,
             "closer": canvas.zoom_in,
@@ -237,6 +256,11 @@ class ShopScreen(QWidget):
     def _add_plain(self) -> None:
         plain = coupon_of(PLAIN, {})
         self.controller.do(lambda s: changes.added(s, [plain]), "add")
+
+    def _open(self, at: int) -> None:
+        """Open another coupon of the tray."""
+        self.controller.show(at)
+        self._afresh()
 
     def _choose(self, key: str) -> None:
         self.view.choose(key)
@@ -288,13 +312,14 @@ class ShopScreen(QWidget):
 
     def go_on_from(self, other: ShopScreen) -> None:
         """Go on with what another shop has open, which is given up."""
-        self._fresh = True
+        self.filing.go_on_from(other.filing)
         self.controller.go_on_from(other.controller)
+        self._afresh()
 
-    def open_tray(self, tray: Tray) -> None:
-        """Begin with another tray."""
-        self._fresh = True
-        self.controller.open(History(shop_of(tray)), saved=True)
+    def _afresh(self) -> None:
+        """Look at the open coupon from where all of it is seen."""
+        self._fresh, self._laid = True, None
+        self.show_state()
 
     # Pages that take a section in
 
@@ -345,7 +370,13 @@ class ShopScreen(QWidget):
         settings, theme = self.window_frame.settings, self.window_frame.theme
         leaves = self.side.shows_leaves or self._laid is not None
         self.working.ask(shop.coupon, self.rack, leaves=leaves)
-        self.tray.show_state(shop, theme)
+        self.tray.show_state(shop, theme, self.filing.trouble)
+        path = self.filing.path
+        self.tools.show_state(
+            self.controller.history,
+            path.name if path is not None else "",
+            dirty=self.controller.dirty,
+        )
         self.view.show_coupon(shop.coupon, self._shown(), afresh=self._fresh)
         self._fresh = False
         self.knobs.show_section(shop.coupon.section, self.view.key, unit)
@@ -396,4 +427,4 @@ class ShopScreen(QWidget):
         if name is None:
             super().keyPressEvent(event)
         else:
-            self.do("redo" if name == "undo" and shift else name)
+            self.do({"undo": "redo", "save": "save as"}.get(name, name) if shift else name)

@@ -22,7 +22,9 @@ from trainer.shop.documents import with_value, without
 
 __all__ = [
     "PLAIN",
+    "RulesClashError",
     "Shop",
+    "TooManyError",
     "added",
     "changed",
     "deleted",
@@ -50,6 +52,18 @@ PLAIN: Final[Mapping[str, Json]] = {
 """What a new coupon is before anything has been changed of it."""
 
 _NUMBERED: Final = re.compile(r"(.*?)[-_ ]?(\d+)")
+
+
+class TooManyError(ValueError):
+    """A tray would hold more coupons than one may."""
+
+
+class RulesClashError(ValueError):
+    """Two trays have a rule set of one id that isn't the same: `name`."""
+
+    def __init__(self, name: str) -> None:
+        self.name = name
+        super().__init__(f"both trays have rules {name!r}, and they differ")
 
 
 @dataclass(frozen=True)
@@ -162,7 +176,7 @@ def added(shop: Shop, coupons: Iterable[Coupon]) -> Shop:
 
     Raises
     ------
-    ValueError
+    TooManyError
         If the tray would hold more coupons than a tray may.
 
     Examples
@@ -182,7 +196,7 @@ def _put_in(shop: Shop, coupons: Iterable[Coupon], at: int) -> Shop:
         taken.add(name)
         new.append(coupon if name == coupon.id else named(coupon, name))
     if len(shop.coupons) + len(new) > MOST_COUPONS:
-        raise ValueError(f"a tray holds at most {MOST_COUPONS} coupons")
+        raise TooManyError(f"a tray holds at most {MOST_COUPONS} coupons")
     if not new:
         return shop
     return _with(shop, (*shop.coupons[:at], *new, *shop.coupons[at:]), at)
@@ -261,9 +275,10 @@ def merged(shop: Shop, tray: Tray) -> Shop:
 
     Raises
     ------
-    ValueError
-        If the tray would hold more coupons than a tray may, or both have a rule set of one id that
-        isn't the same.
+    TooManyError
+        If the tray would hold more coupons than a tray may.
+    RulesClashError
+        If both have a rule set of one id that isn't the same.
 
     Examples
     --------
@@ -274,7 +289,7 @@ def merged(shop: Shop, tray: Tray) -> Shop:
     rules = rules_of(tray.coupons)
     for name, known in shop.rules.items():
         if name in rules and rules[name].digest != known.digest:
-            raise ValueError(name)
+            raise RulesClashError(name)
     head = dict(shop.tray.source)
     files = [*_files(head), *(f for f in _files(tray.source) if f not in _files(head))]
     if files:

@@ -207,6 +207,7 @@ class TrayList(QListView):
         super().__init__(parent)
         self._coupons = _Coupons()
         self._row = _Row(self)
+        self.setProperty("kind", "tray")
         self.setModel(self._coupons)
         self.setItemDelegate(self._row)
         self.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)

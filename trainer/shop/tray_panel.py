@@ -68,6 +68,11 @@ class TrayPanel(QFrame):
         self.list.delete_asked.connect(lambda: self.asked.emit("delete"))
         self.list.duplicate_asked.connect(lambda: self.asked.emit("duplicate"))
         column.addWidget(self.list, 1)
+        self.trouble = QLabel()
+        self.trouble.setWordWrap(True)
+        self.trouble.setProperty("tone", "warning")
+        self.trouble.hide()
+        column.addWidget(self.trouble)
         column.addLayout(self._buttons(sources))
         self._shown_title = ""
 
@@ -101,17 +106,17 @@ class TrayPanel(QFrame):
         self.merge = self._button(
             self.tr("Merge..."), "merge", "", self.tr("Merge: take another tray's coupons in")
         )
-        for at, button in enumerate((self.add, self.duplicate, self.delete)):
-            grid.addWidget(button, 0, 2 * at, 1, 2)
-        arrows = QHBoxLayout()
-        arrows.setSpacing(6)
-        arrows.addWidget(self.up)
-        arrows.addWidget(self.down)
-        grid.addLayout(arrows, 1, 0, 1, 2)
-        grid.addWidget(self.split, 1, 2, 1, 2)
-        grid.addWidget(self.merge, 1, 4, 1, 2)
-        for at in range(6):
-            grid.setColumnStretch(at, 1)
+        rows = (
+            (self.add, self.duplicate),
+            (self.delete, self.up, self.down),
+            (self.split, self.merge),
+        )
+        for at, buttons in enumerate(rows):
+            line = QHBoxLayout()
+            line.setSpacing(6)
+            for button in buttons:
+                line.addWidget(button, 1 if button in (self.up, self.down) else 2)
+            grid.addLayout(line, at, 0)
         return grid
 
     def _button(self, words: str, name: str, keys: str, said: str = "") -> QPushButton:
@@ -129,15 +134,18 @@ class TrayPanel(QFrame):
         if words != self._shown_title:
             self.titled.emit(words)
 
-    def show_state(self, shop: Shop, theme: Theme) -> None:
-        """Show the tray."""
+    def show_state(self, shop: Shop, theme: Theme, trouble: str) -> None:
+        """Show the tray, and why it can't be kept, if it can't."""
         title = shop.tray.title.in_language(language())
         if title != self._shown_title or not self.title.hasFocus():
             self._shown_title = title
             if self.title.text() != title:
                 self.title.setText(title)
+                self.title.setCursorPosition(0)
         count, at = len(shop.coupons), shop.at
-        self.count.setText(self.tr("%n coupon(s)", "", count))
+        self.count.setText(self.tr("{at} of {count}").format(at=at + 1, count=count))
+        self.trouble.setText(trouble)
+        self.trouble.setVisible(bool(trouble))
         self.list.show_coupons(shop.coupons, at, theme)
         self.delete.setEnabled(count > 1)
         self.up.setEnabled(at > 0)

@@ -1,0 +1,99 @@
+"""Over the picture: the tray's file, undo and redo, and the way to the bench."""
+
+from __future__ import annotations
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeySequence, QResizeEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QMenu, QPushButton, QSizePolicy, QWidget
+
+from trainer.shop.history import History
+from trainer.shop.words import gesture_word
+
+__all__ = ["ToolBar"]
+
+
+class ToolBar(QFrame):
+    """Buttons, and what is saved.
+
+    Signals
+    -------
+    asked(name)
+        ``new``, ``open``, ``save``, ``save as``, ``undo``, ``redo``, ``try``.
+    """
+
+    asked = Signal(str)
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setProperty("kind", "panel")
+        row = QHBoxLayout(self)
+        row.setContentsMargins(8, 5, 8, 5)
+        row.setSpacing(6)
+        self.file = QPushButton(self.tr("Tray file"))
+        self.file.setProperty("kind", "segment")
+        menu = QMenu(self)
+        native = QKeySequence.SequenceFormat.NativeText
+        for words, name, keys in (
+            (self.tr("New"), "new", ""),
+            (self.tr("Open..."), "open", "Ctrl+O"),
+            (self.tr("Save"), "save", "Ctrl+S"),
+            (self.tr("Save as..."), "save as", "Ctrl+Shift+S"),
+        ):
+            shown = f"{words}\t{QKeySequence(keys).toString(native)}" if keys else words
+            action = menu.addAction(shown)
+            action.triggered.connect(lambda _=False, name=name: self.asked.emit(name))
+        self.file.setMenu(menu)
+        self.save = self._button(self.tr("Save"), "save", "Ctrl+S")
+        self.state = QLabel()
+        self.state.setProperty("tone", "quiet")
+        self.state.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self.undo = self._button(self.tr("Undo"), "undo", "Ctrl+Z")
+        self.redo = self._button(self.tr("Redo"), "redo", "Ctrl+Y")
+        self.bench = self._button(self.tr("Try on the bench"), "try", "Ctrl+B")
+        row.addWidget(self.file)
+        row.addWidget(self.save)
+        row.addWidget(self.state, 1)
+        for button in (self.undo, self.redo, self.bench):
+            row.addWidget(button)
+        self._words = ""
+
+    def _button(self, words: str, name: str, keys: str) -> QPushButton:
+        button = QPushButton(words)
+        button.setProperty("kind", "segment")
+        button.setMinimumHeight(28)
+        button.setToolTip(f"{words} ({keys})")
+        button.clicked.connect(lambda: self.asked.emit(name))
+        return button
+
+    def show_state(self, history: History, file: str, *, dirty: bool) -> None:
+        """Show what can be undone, and whether the tray is saved."""
+        for button, step, words in (
+            (self.undo, history.past, self.tr("Undo: {what} (Ctrl+Z)")),
+            (self.redo, history.future, self.tr("Redo: {what} (Ctrl+Y)")),
+        ):
+            button.setEnabled(step is not None)
+            what = gesture_word(step.what) if step is not None else ""
+            tip = words.format(what=what) if step is not None else button.text()
+            if button.toolTip() != tip:
+                button.setToolTip(tip)
+                button.setAccessibleDescription(what)
+        self.save.setEnabled(dirty)
+        name = file or self.tr("Not saved yet")
+        saved = self.tr("changed") if dirty else self.tr("saved")
+        self._words = f"{name} \u00b7 {saved}" if file or dirty else name
+        self._fit()
+
+    def _fit(self) -> None:
+        """Show as much of the file's name as there is room for."""
+        metrics = self.state.fontMetrics()
+        room = max(0, self.state.width() - 4)
+        short = metrics.elidedText(self._words, Qt.TextElideMode.ElideMiddle, room)
+        if self.state.text() != short:
+            self.state.setText(short)
+        self.state.setToolTip(self._words)
+        self.state.setAccessibleName(self._words)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """See anew how much of the name fits."""
+        super().resizeEvent(event)
+        self._fit()
