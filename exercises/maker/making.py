@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import random
+from collections.abc import Callable
 from typing import Final
 
 from exercises.coupon import Coupon
@@ -26,13 +27,15 @@ _APART: Final = 0.1
 """mm: coupons of the same kind whose legs and crown all lie closer than this are the same."""
 
 
-def make_tray(recipe: Recipe) -> Tray:
+def make_tray(recipe: Recipe, told: Callable[[int], object] | None = None) -> Tray:
     """Return a tray made by `recipe`: the same recipe makes the same tray.
 
     Parameters
     ----------
     recipe
         What it is to be like.
+    told
+        Is told how many coupons there are, after each; what it raises ends the making.
 
     Raises
     ------
@@ -63,6 +66,8 @@ def make_tray(recipe: Recipe) -> Tray:
         stated, kind = _coupon(rng, recipe, answer, name, kinds, doubtful=doubtful)
         made.append({**stated, "title": title(number)})
         kinds.append(kind)
+        if told is not None:
+            told(len(made))
     words = {"en": f"Made coupons, seed {recipe.seed}", "es": f"Probetas generadas, {recipe.seed}"}
     head: dict[str, Json] = {"format": "toe-and-throat/tray", "version": HEAD, "title": {**words}}
     return read_tray({**head, "coupons": list(made)})

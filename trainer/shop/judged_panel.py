@@ -162,14 +162,6 @@ class ChecksTable(QTableWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(0, 5, parent)
-        heads = (
-            self.tr("Check"),
-            self.tr("Is"),
-            self.tr("Limit"),
-            self.tr("Margin"),
-            self.tr("Verdict"),
-        )
-        self.setHorizontalHeaderLabels(heads)
         self.setAccessibleName(self.tr("Checks"))
         dress(self)
         self._keys: list[str] = []
@@ -178,6 +170,14 @@ class ChecksTable(QTableWidget):
     def show_checks(self, judgement: Judgement, unit: Unit, theme: Theme) -> None:
         """Show the checks of a judgement."""
         self.blockSignals(True)
+        heads = (
+            self.tr("Check"),
+            self.tr("Is, {unit}").format(unit=unit),
+            self.tr("Limit"),
+            self.tr("Margin"),
+            self.tr("Verdict"),
+        )
+        self.setHorizontalHeaderLabels(heads)
         self.setRowCount(len(judgement.checks))
         self._keys = [check.key for check in judgement.checks]
         ratio = self.devicePixelRatioF()
@@ -190,8 +190,9 @@ class ChecksTable(QTableWidget):
             tip = "\n".join(line for line in told if line)
             for column, text in enumerate(words):
                 item = self._cell(row, column)
-                item.setText(text)
+                item.setText(text.removesuffix(f" {unit}"))
                 item.setToolTip(f"{words[0]}\n{tip}")
+                item.setData(Qt.ItemDataRole.AccessibleTextRole, text)
                 right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
                 if 0 < column < 4:
                     item.setTextAlignment(right)
@@ -257,6 +258,7 @@ def dress(table: QTableWidget) -> None:
     header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
     header.setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
     header.setMinimumSectionSize(30)
+    header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
     table.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
     table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
     table.setFrameShape(QFrame.Shape.NoFrame)

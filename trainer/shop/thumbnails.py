@@ -16,7 +16,7 @@ from trainer.look.tokens import Theme
 
 __all__ = ["THUMBNAIL", "Thumbnails"]
 
-THUMBNAIL: Final = QSize(84, 60)
+THUMBNAIL: Final = QSize(72, 60)
 """Logical px."""
 
 _MOST: Final = 400

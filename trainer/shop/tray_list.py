@@ -37,7 +37,7 @@ __all__ = ["TrayList", "callout_word", "title_word"]
 
 _KIND: Final = "application/x-toe-and-throat-place"
 _Index = QModelIndex | QPersistentModelIndex
-_ROW: Final = 72
+_ROW: Final = 76
 
 
 def title_word(coupon: Coupon) -> str:
@@ -167,22 +167,34 @@ class _Row(QStyledItemDelegate):
         left = rect.left() + 8 + THUMBNAIL.width() + 8
         wide = rect.right() - left - 6
         font = QFont(painter.font())
-        lines = (
-            (f"{number}  {title_word(coupon)}", theme.text_size("body"), True),
-            (coupon.id, theme.text_size("caption"), False),
-            (callout_word(coupon), theme.text_size("caption"), False),
-        )
-        y = rect.top() + 9
-        for text, size, strong in lines:
-            font.setPixelSize(round(size))
-            font.setWeight(QFont.Weight.DemiBold if strong else QFont.Weight.Normal)
-            painter.setFont(font)
-            metrics = QFontMetrics(font)
-            ink = theme.accent_wash_ink if chosen else theme.ink if strong else theme.muted
-            painter.setPen(QColor(ink))
-            short = metrics.elidedText(text, Qt.TextElideMode.ElideRight, wide)
+        font.setPixelSize(round(theme.text_size("small")))
+        font.setWeight(QFont.Weight.DemiBold)
+        painter.setFont(font)
+        painter.setPen(QColor(theme.accent_wash_ink if chosen else theme.ink))
+        metrics, y = QFontMetrics(font), rect.top() + 6
+        for line in _two_lines(f"{number}  {title_word(coupon)}", metrics, wide):
+            painter.drawText(left, y + metrics.ascent(), line)
+            y += metrics.height()
+        font.setPixelSize(round(theme.text_size("caption")))
+        font.setWeight(QFont.Weight.Normal)
+        painter.setFont(font)
+        painter.setPen(QColor(theme.accent_wash_ink if chosen else theme.muted))
+        metrics, y = QFontMetrics(font), y + 2
+        for line in (coupon.id, callout_word(coupon)):
+            short = metrics.elidedText(line, Qt.TextElideMode.ElideRight, wide)
             painter.drawText(left, y + metrics.ascent(), short)
-            y += metrics.height() + 1
+            y += metrics.height()
+
+
+def _two_lines(text: str, metrics: QFontMetrics, wide: int) -> list[str]:
+    """A text in two lines at most, the second cut off where it is longer."""
+    words = text.split(" ")
+    count = len(words)
+    while count > 1 and metrics.horizontalAdvance(" ".join(words[:count])) > wide:
+        count -= 1
+    first, rest = " ".join(words[:count]), " ".join(words[count:])
+    lines = [metrics.elidedText(first, Qt.TextElideMode.ElideRight, wide)]
+    return [*lines, metrics.elidedText(rest, Qt.TextElideMode.ElideRight, wide)] if rest else lines
 
 
 class TrayList(QListView):
