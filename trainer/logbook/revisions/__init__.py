@@ -1,0 +1,1 @@
+"""Revisions of the logbook's tables, run by Alembic."""

@@ -1,0 +1,123 @@
+"""Tables of the logbook, the same for SQLite on a station and PostgreSQL at a school.
+
+Every row that a station makes has an id of the station's own making, so that the same row sent
+twice is the same row.
+"""
+
+from __future__ import annotations
+
+from typing import Final
+
+from sqlalchemy import (
+    JSON,
+    BigInteger,
+    Boolean,
+    CheckConstraint,
+    Float,
+    ForeignKey,
+    Index,
+    Integer,
+    LargeBinary,
+    MetaData,
+    String,
+    Text,
+)
+from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
+
+__all__ = ["BIN", "AttemptRow", "Base", "CouponRow", "LearnerRow", "TallyRow"]
+
+BIN: Final = 0.02
+"""mm: how finely distances are counted in tallies, a sixth of what a leaf can tell."""
+
+_NAMES: Final = {
+    # Alembic can only drop or change what has a name, and SQLite gives none by itself.
+    "ix": "ix_%(table_name)s_%(column_0_N_name)s",
+    "uq": "uq_%(table_name)s_%(column_0_N_name)s",
+    "ck": "ck_%(table_name)s_%(constraint_name)s",
+    "fk": "fk_%(table_name)s_%(column_0_N_name)s_%(referred_table_name)s",
+    "pk": "pk_%(table_name)s",
+}
+
+
+class Base(DeclarativeBase):
+    """What every table is."""
+
+    metadata = MetaData(naming_convention=_NAMES)
+
+
+class LearnerRow(Base):
+    """Somebody who makes calls here, by a name of their own choosing."""
+
+    __tablename__ = "learners"
+
+    id: Mapped[str] = mapped_column(String(36), primary_key=True)
+    name: Mapped[str] = mapped_column(String(200), unique=True)
+    made_ms: Mapped[int] = mapped_column(BigInteger)
+
+
+class CouponRow(Base):
+    """A coupon as it was judged, kept once for all attempts at it."""
+
+    __tablename__ = "coupons"
+
+    digest: Mapped[str] = mapped_column(String(64), primary_key=True)
+    body: Mapped[dict[str, object]] = mapped_column(JSON)
+
+
+class AttemptRow(Base):
+    """One attempt, never changed once it is there."""
+
+    __tablename__ = "attempts"
+    __table_args__ = (
+        CheckConstraint("score >= 0 AND score <= 1", name="score"),
+        Index("ix_attempts_learner_id_order_made", "learner_id", "order_made"),
+        Index("ix_attempts_order_made", "order_made"),
+    )
+
+    id: Mapped[str] = mapped_column(String(36), primary_key=True)
+    learner_id: Mapped[str] = mapped_column(ForeignKey("learners.id", ondelete="CASCADE"))
+    digest: Mapped[str] = mapped_column(ForeignKey("coupons.digest"), index=True)
+    at_ms: Mapped[int] = mapped_column(BigInteger)
+    """Milliseconds since 1970, UTC, by the station's clock."""
+    order: Mapped[int] = mapped_column("order_made", BigInteger)
+    """Rises with each attempt of a station even where its clock was set back."""
+    day: Mapped[str] = mapped_column(String(10))
+    """The learner's own date, as 2026-03-01."""
+    coupon: Mapped[str] = mapped_column(String(200))
+    source: Mapped[str] = mapped_column(String(20))
+    rules: Mapped[dict[str, object]] = mapped_column(JSON)
+    score: Mapped[float] = mapped_column(Float)
+    critical: Mapped[bool] = mapped_column(Boolean)
+    before_feedback: Mapped[bool] = mapped_column(Boolean)
+    distance: Mapped[float | None] = mapped_column(Float)
+    short: Mapped[bool | None] = mapped_column(Boolean)
+    bad: Mapped[bool] = mapped_column(Boolean)
+    clean: Mapped[bool] = mapped_column(Boolean)
+    called_bad: Mapped[bool | None] = mapped_column(Boolean)
+    in_doubt: Mapped[bool] = mapped_column(Boolean)
+    sure: Mapped[float | None] = mapped_column(Float)
+    attempt: Mapped[dict[str, object]] = mapped_column(JSON)
+    grade: Mapped[dict[str, object]] = mapped_column(JSON)
+    zoom: Mapped[dict[str, object]] = mapped_column(JSON)
+    handling: Mapped[bytes] = mapped_column(LargeBinary)
+    """The rows of the handling as JSON, deflated."""
+
+
+class TallyRow(Base):
+    """How many attempts of a learner's day were alike: what curves and rates are drawn from.
+
+    Written in the transaction of the attempt, so that a logbook of a million attempts opens by
+    reading some thousands of rows.
+    """
+
+    __tablename__ = "tallies"
+
+    learner_id: Mapped[str] = mapped_column(
+        ForeignKey("learners.id", ondelete="CASCADE"), primary_key=True
+    )
+    day: Mapped[str] = mapped_column(String(10), primary_key=True)
+    kind: Mapped[str] = mapped_column(String(20), primary_key=True)
+    """``line``, ``call``, ``fault`` or ``sure``: see `trainer.logbook.tallies`."""
+    key: Mapped[str] = mapped_column(Text, primary_key=True)
+    count: Mapped[int] = mapped_column("counted", Integer)
+    total: Mapped[float] = mapped_column("summed", Float)
