@@ -11,6 +11,7 @@ from geometry.measures import Measures, measure
 from geometry.reading import Reading, read
 from geometry.seat import press_home, waiting_pose
 from geometry.section import Section
+from trainer.corners.sliding import slid_home
 from trainer.corners.state import PAIRS, Corners, Pair, crown_of
 from trainer.corners.verdict import Verdict, verdict_on
 
@@ -97,7 +98,9 @@ class Pressing:
     def _pressed(self, shape: tuple[float, ...], state: Corners, pair: Pair, edge: Edge) -> Corner:
         section, measures = self._section(shape, state)
         leaf = state.leaf(edge)
-        pose = press_home(section, leaf, waiting_pose(section, leaf, state.on)).pose
+        pose = slid_home(section, leaf, state.on) if edge == "leg" else None
+        if pose is None:
+            pose = press_home(section, leaf, waiting_pose(section, leaf, state.on)).pose
         reading = read(section, leaf, pose)
         verdict = verdict_on(section, leaf, reading, measures, state.on)
         return Corner(pair, edge, section, leaf, measures, reading, verdict)
