@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
+import random
 from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import Final, Protocol, cast
 
 from PySide6.QtCore import QSize, Qt, Signal, SignalInstance
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
+from exercises.coupon import Coupon
 from exercises.intake.traced import Traced
 from exercises.judging import preferred_rack
+from exercises.maker import Recipe
+from exercises.text import NO_TEXT
+from exercises.tray import Tray
 from exercises.versions import Document
 from geometry.faults import GeometryError
 from geometry.leaf import RackName
@@ -26,6 +31,7 @@ from trainer.shop.answers import SEATS
 from trainer.shop.building import coupon_of
 from trainer.shop.callouts import Value, size_words
 from trainer.shop.controller import ShopController
+from trainer.shop.dice_dialog import DiceDialog
 from trainer.shop.expressions import EntryError
 from trainer.shop.fields import document_of, with_drop, with_hint, without_hint
 from trainer.shop.filing import Filing
@@ -33,7 +39,7 @@ from trainer.shop.keys import KEYS
 from trainer.shop.knob_bar import KnobBar
 from trainer.shop.section_view import SectionView, Shown
 from trainer.shop.side import Side
-from trainer.shop.state import PLAIN, new_shop
+from trainer.shop.state import PLAIN, TooManyError, new_shop
 from trainer.shop.taking_in import coupon_from
 from trainer.shop.tool_bar import ToolBar
 from trainer.shop.tracing import trace_document, with_point, without_point
@@ -100,6 +106,7 @@ class ShopScreen(QWidget):
         self.working = Working(self)
         self._rack: RackName | None = None
         self._laid: tuple[str, int] | None = None
+        self._recipe: Recipe | None = None
         self._fresh = True
         self._fill()
         self._listen()
@@ -119,7 +126,7 @@ class ShopScreen(QWidget):
         row = QHBoxLayout(room)
         row.setContentsMargins(12, 12, 12, 12)
         row.setSpacing(10)
-        self.tray = TrayPanel(("plain", *self._makers))
+        self.tray = TrayPanel(("plain", *self._makers, "dice"))
         self.tray.setFixedWidth(_TRAY)
         self.view = SectionView()
         self.knobs = KnobBar()
@@ -168,6 +175,9 @@ class ShopScreen(QWidget):
         filing.opened.connect(self._afresh)
         filing.changed.connect(self.show_state)
         filing.said.connect(self.saying.say)
+        app = QApplication.instance()
+        if app is not None:
+            app.aboutToQuit.connect(filing.leave)
         side, working = self.side, self.working
         side.asked.connect(self.do)
         side.settled.connect(controller.end_gesture)
@@ -201,6 +211,7 @@ class ShopScreen(QWidget):
             "add plain": self._add_plain,
             "add photo": lambda: self.show_page("photo"),
             "add scan": lambda: self.show_page("scan"),
+            "add dice": self._throw_dice,
             "duplicate": lambda: controller.do(changes.duplicated, "duplicate"),
             "delete": lambda: controller.do(changes.deleted, "delete"),
             "up": lambda: controller.do(lambda s: changes.moved(s, at, at - 1), "move"),
@@ -256,6 +267,25 @@ class ShopScreen(QWidget):
     def _add_plain(self) -> None:
         plain = coupon_of(PLAIN, {})
         self.controller.do(lambda s: changes.added(s, [plain]), "add")
+
+    def _throw_dice(self) -> None:
+        unit = self.unit
+        recipe = self._recipe or Recipe(12, seed=random.randint(1, 9999), unit=unit)
+        dialog = DiceDialog(recipe, self.window_frame.window)
+        dialog.made.connect(self._take_made)
+        self.window_frame.show_dialog(dialog)
+
+    def _take_made(self, coupons: tuple[Coupon, ...], recipe: Recipe) -> None:
+        """Put what the dice gave after all that is there, as one step."""
+        self._recipe = recipe
+        made = Tray(NO_TEXT, tuple(coupons))
+        try:
+            self.controller.do(lambda s: changes.merged(s, made), "dice")
+        except TooManyError:
+            self.saying.say(self.tr("The tray holds no more coupons."))
+            return
+        self._afresh()
+        self.saying.say(self.tr("From dice: {n}").format(n=len(coupons)))
 
     def _open(self, at: int) -> None:
         """Open another coupon of the tray."""

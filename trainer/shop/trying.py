@@ -1,0 +1,84 @@
+"""Trying a coupon on the bench: its calls go on no record, and what lay there comes back after."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, replace
+
+from PySide6.QtCore import QObject
+
+from exercises.text import Text
+from exercises.tray import Tray
+from trainer.bench.controller import BenchController
+from trainer.bench.screen import BenchScreen, Course
+from trainer.records import Records
+from trainer.window import WindowFrame
+
+__all__ = ["Trying"]
+
+
+@dataclass(frozen=True)
+class _Aside:
+    """What lay on the bench: which coupon of which tray, how it was left, and its records."""
+
+    course: Course
+    left: BenchController
+    records: Records | None
+
+
+class Trying(QObject):
+    """Lends the bench to the shop.
+
+    Parameters
+    ----------
+    frame
+        Shows the screens.
+    bench
+        Is lent.
+    """
+
+    def __init__(self, frame: WindowFrame, bench: BenchScreen) -> None:
+        super().__init__(frame)
+        self._frame, self._bench = frame, bench
+        self._aside: _Aside | None = None
+        frame.screen_shown.connect(self._see)
+        frame.tray_asked.connect(self._end)
+
+    @property
+    def lent(self) -> bool:
+        """Whether the bench is the shop's."""
+        return self._aside is not None
+
+    def begin(self, tray: Tray, at: int) -> None:
+        """Lay a coupon of the shop's tray out on the bench, and show that."""
+        bench = self._bench
+        if self._aside is None:
+            left = BenchController(bench.controller.state.coupon)
+            left.go_on_from(bench.controller)
+            self._aside = _Aside(bench.course, left, bench.records)
+        bench.records = None
+        title = Text.of(self.tr("On trial, from the coupon shop"))
+        bench.open_tray(replace(tray, title=title))
+        bench.go_to(at)
+        self._frame.show_screen("bench")
+        bench.saying.say(self.tr("On trial: no call is kept. Ctrl+4 leads back to the shop."))
+
+    def give_back(self) -> None:
+        """Lay out again what lay there, as it was left."""
+        aside, self._aside = self._aside, None
+        if aside is None:
+            return
+        bench = self._bench
+        bench.records = aside.records
+        bench.open_tray(aside.course.tray)
+        bench.controller.go_on_from(aside.left)
+        bench.go_to(aside.course.index)
+
+    def _see(self, key: str) -> None:
+        if key == "shop":
+            self.give_back()
+
+    def _end(self) -> None:
+        """Another tray was opened on the bench: what is called there is kept again."""
+        aside, self._aside = self._aside, None
+        if aside is not None:
+            self._bench.records = aside.records
