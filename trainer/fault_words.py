@@ -23,7 +23,7 @@ CODES: Final = {**fault_table.CODES, **rule_fault_table.CODES, **picture_fault_t
 """The words of every code."""
 
 _CHOICE: Final = re.compile(r"(?<=') or (?=')|(?<=mm) or (?=\d)")
-_VALUES: Final = {**fault_table.VALUES, **rule_fault_table.VALUES}
+_VALUES: Final = {**fault_table.VALUES, **rule_fault_table.VALUES, **intake_fault_table.VALUES}
 
 
 def _names(template: str) -> set[str]:
