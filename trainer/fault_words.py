@@ -11,7 +11,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from exercises.file_faults import TrayFault
-from trainer import fault_table, picture_fault_table, rule_fault_table
+from trainer import fault_table, intake_fault_table, picture_fault_table, rule_fault_table
 from trainer.bench.translation import translate
 from trainer.figures import figures
 
@@ -19,7 +19,12 @@ __all__ = ["CODES", "fault_words"]
 
 _CONTEXT: Final = "Faults"
 
-CODES: Final = {**fault_table.CODES, **rule_fault_table.CODES, **picture_fault_table.CODES}
+CODES: Final = {
+    **fault_table.CODES,
+    **rule_fault_table.CODES,
+    **picture_fault_table.CODES,
+    **intake_fault_table.CODES,
+}
 """The words of every code."""
 
 _CHOICE: Final = re.compile(r"(?<=') or (?=')|(?<=mm) or (?=\d)")
