@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from pathlib import Path
 
 from trainer.late import open_window, run_command
-from trainer.start import StartError, check_siblings
+from trainer.start import StartError, check_packages, check_siblings
 
 __all__ = ["COMMANDS", "main"]
 
@@ -28,6 +28,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     words = list(sys.argv[1:] if arguments is None else arguments)
     try:
         check_siblings()
+        check_packages()
         if _opens_window(words):
             return open_window(sys.argv[:1], Path(words[0]) if words else None)
         return run_command(words)

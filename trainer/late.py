@@ -14,14 +14,18 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
 from pathlib import Path
-from types import TracebackType
 from typing import TYPE_CHECKING, Final, NamedTuple
 
 from trainer.assets import asset
-from trainer.placement import LIKELY_FRAME, USUAL, Frame, Placement, Screen, placed
-from trainer.places import NAME, move_in, old_places, places
+from trainer.placement import USUAL
 from trainer.settings import read_settings, save_settings
-from trainer.start import StartError, check_platform_libraries, explain_missing_library
+from trainer.standing import Standing
+from trainer.start import (
+    StartError,
+    check_platform_libraries,
+    explain_missing_library,
+    explain_missing_package,
+)
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication
@@ -30,11 +34,14 @@ if TYPE_CHECKING:
     from exercises.tray import Tray
     from trainer.bench.screen import BenchScreen
     from trainer.corners.screen import CornersScreen
+    from trainer.crash import Session
+    from trainer.farewell import Farewell
     from trainer.first_hands import FirstHands
     from trainer.guide.guiding import Guiding
     from trainer.language import Speech
     from trainer.loading import Loading
     from trainer.shop.screen import ShopScreen
+    from trainer.unforeseen import Trouble
     from trainer.window import WindowFrame
 
 __all__ = ["open_window", "run_command", "shipped_tray"]
@@ -44,8 +51,15 @@ _PLAIN_IMPORT: Final = builtins.__import__
 
 
 def run_command(words: Sequence[str]) -> int:
-    """Run one of the commands that need no window, and return its exit code."""
-    from trainer.commands import run
+    """Run one of the commands that need no window, and return its exit code.
+
+    Raises
+    ------
+    StartError
+        If a package that the core is made of can't be loaded; says what to do.
+    """
+    with _explained():
+        from trainer.commands import run
 
     return run(words)
 
@@ -64,23 +78,50 @@ def open_window(argv: Sequence[str], tray: Path | None) -> int:
         If Qt or a library that it needs is missing; says what to install.
     """
     check_platform_libraries()
+    from trainer.crash import Session
+    from trainer.places import NAME, places
+
+    session = Session(places().running, f"Toe & Throat; Python {sys.version}; {sys.platform}")
+    session.begin()
     try:
-        from PySide6.QtWidgets import QApplication
-    except ImportError as error:
-        words = explain_missing_library(error)
-        if words is None:
-            raise
-        raise StartError(words) from error
-    app = QApplication(list(argv))
-    app.setApplicationName(NAME)
-    app.setDesktopFileName(NAME)
-    opening = _Opening(app, tray)
+        try:
+            from PySide6.QtWidgets import QApplication
+        except ImportError as error:
+            words = explain_missing_library(error)
+            if words is None:
+                raise
+            raise StartError(words) from error
+        app = QApplication(list(argv))
+        app.setApplicationName(NAME)
+        app.setDesktopFileName(NAME)
+        return _run(_Opening(app, tray, session))
+    finally:
+        session.end()
+
+
+def _run(opening: _Opening) -> int:
+    """Show the window until it is closed."""
     opening.keep_on_screen()
     opening.show()
     try:
-        return app.exec()
+        code = opening.app.exec()
     finally:
         opening.finish()
+    if opening.hindrance is not None:
+        raise opening.hindrance
+    return code
+
+
+@contextmanager
+def _explained() -> Iterator[None]:
+    """Tell of a package that can't be loaded in words."""
+    try:
+        yield
+    except ImportError as error:
+        words = explain_missing_package(error)
+        if words is None:
+            raise
+        raise StartError(words) from error
 
 
 @contextmanager
@@ -115,21 +156,38 @@ class _Opening:
         The application.
     tray
         What was named on the command line, if anything.
+    session
+        The file of this program that runs, if there is one.
+
+    Attributes
+    ----------
+    hindrance
+        What the core can't be loaded for, if that is known.
     """
 
-    def __init__(self, app: QApplication, tray: Path | None) -> None:
+    def __init__(
+        self, app: QApplication, tray: Path | None, session: Session | None = None
+    ) -> None:
         from trainer.first_paint import FirstPaint, MainWindow
+        from trainer.places import move_in, old_places, places
+        from trainer.unforeseen import Unforeseen
 
-        self._app = app
+        self.app = app
+        self.hindrance: StartError | None = None
         self._tray = tray
+        self._session = session
+        self._farewell: Farewell | None = None
         self._places = places()
         move_in(old_places(), self._places)
-        self._keeps_on_screen = False
+        self._unforeseen = Unforeseen(self._places.reports, self._about, session)
+        self._unforeseen.happened.connect(self._tell)
+        self._unforeseen.interrupted.connect(app.quit)
         self._kept = read_settings(self._places.settings)
         self._settings = self._kept.settings
         self.window = MainWindow()
         self.window.setWindowTitle("Toe & Throat")
         self.window.resize(*USUAL)
+        self._standing = Standing(app, self.window, self._settings.placement)
         look = self._likely_look()
         self.first = FirstPaint(asset("stills"), look, self.window, pictured=tray is None)
         self.hands: FirstHands | None = None
@@ -148,7 +206,7 @@ class _Opening:
         """
         if self._settings.appearance != "system":
             return self._settings.appearance
-        palette = self._app.palette()
+        palette = self.app.palette()
         behind, before = palette.window().color(), palette.windowText().color()
         return "dark" if behind.lightness() < before.lightness() else "light"
 
@@ -156,49 +214,12 @@ class _Opening:
         """Light or dark, as chosen or as the system has it."""
         if self._settings.appearance != "system":
             return self._settings.appearance
-        scheme = self._app.styleHints().colorScheme()
+        scheme = self.app.styleHints().colorScheme()
         return "dark" if scheme == type(scheme).Dark else "light"
 
     def keep_on_screen(self) -> None:
         """Let the window stand where it stood, if it fits there, and on a screen in any case."""
-        self._keeps_on_screen = True
-        kept = self._settings.placement
-        stand = placed(kept, self._screens(), LIKELY_FRAME)
-        self.window.resize(stand.width, stand.height)
-        if kept is not None:
-            # Else the window manager knows better.
-            self.window.setGeometry(stand.x, stand.y, stand.width, stand.height)
-
-    def _screens(self) -> list[Screen]:
-        """The screens there are, the usual one first."""
-        usual = self._app.primaryScreen()
-        others = [screen for screen in self._app.screens() if screen is not usual]
-        rooms = [(screen.name(), screen.availableGeometry()) for screen in (usual, *others)]
-        return [
-            Screen(name, room.x(), room.y(), room.width(), room.height()) for name, room in rooms
-        ]
-
-    def _stand(self) -> Placement:
-        """Where the window stands now, or would if it weren't maximised."""
-        window = self.window
-        large = window.isMaximized() or window.isFullScreen()
-        stands = window.normalGeometry() if large else window.geometry()
-        x, y, width, height = stands.x(), stands.y(), stands.width(), stands.height()
-        return Placement(x, y, width, height, window.isMaximized(), window.screen().name())
-
-    def _clear_frame(self) -> None:
-        """Now that the window manager has put its frame around the window, keep that on the screen.
-
-        Else a title bar would push the lowest row off it.
-        """
-        if not self._keeps_on_screen or self.window.isMaximized() or self.window.isFullScreen():
-            return
-        margins = self.window.windowHandle().frameMargins()
-        frame = Frame(margins.left(), margins.top(), margins.right(), margins.bottom())
-        stands = self._stand()
-        fits = placed(stands, self._screens(), frame)
-        if fits != stands:
-            self.window.setGeometry(fits.x, fits.y, fits.width, fits.height)
+        self._standing.settle()
 
     def show(self) -> None:
         """Show the window; once its first paint is on the screen, load the rest."""
@@ -209,20 +230,18 @@ class _Opening:
             # One turn of the loop for the paint to be sent off, then one to begin.
             QTimer.singleShot(0, lambda: QTimer.singleShot(0, self._begin))
 
-        sys.excepthook = self._unforeseen
+        self._unforeseen.listen()
         self.first.painted.connect(painted)
-        kept = self._settings.placement
-        if kept is not None and kept.maximised:
-            self.window.showMaximized()
-        else:
-            self.window.show()
+        self._standing.show()
 
     def _begin(self) -> None:
         """Let leaves be taken, and load the rest beside that."""
         from trainer.first_hands import FirstHands
         from trainer.loading import Loading
 
-        self._clear_frame()
+        self._standing.clear_frame()
+        self._unforeseen.listen_to_qt()
+        self._listen_for_the_end()
         look = self._look()
         if look != self.first.look:
             self.first.wear(look)
@@ -231,18 +250,32 @@ class _Opening:
         self._loading.over.connect(self._fill)
         self._loading.start()
 
+    def _listen_for_the_end(self) -> None:
+        """Hear when the system or a terminal asks for the end, as a program of its own."""
+        from trainer.farewell import Farewell
+
+        if self._session is None:
+            return
+        self._session.note(self._about())
+        self._farewell = Farewell()
+        self._farewell.asked.connect(self.app.quit)
+        self._farewell.listen()
+
     def finish(self) -> None:
         """Keep how the window was left, and wait for what may still be loading behind it."""
         settings = self._settings if self.frame is None else self.frame.settings
-        stands = replace(settings, placement=self._stand())
+        stands = replace(settings, placement=self._standing.now())
         if stands != settings:
             save_settings(self._places.settings, stands)
         if self._loading is not None:
             self._loading.wait()
+        self._unforeseen.stop()
+        if self._farewell is not None:
+            self._farewell.stop()
 
     def _load(self) -> _Loaded:
         """Load the core and the bench's modules, and open the tray: nothing of the window's."""
-        with _swift_imports():
+        with _explained(), _swift_imports():
             from exercises.tray import TrayError, load_tray
             from trainer import window  # noqa: F401  # imported here for those after it
             from trainer.bench import layout, screen  # noqa: F401
@@ -261,15 +294,30 @@ class _Opening:
 
         if self._loading is None:
             return
-        loaded = self._loading.result
+        try:
+            loaded = self._loading.result
+        except StartError as error:
+            self._say_hindrance(error)
+            return
         # Before any widget: each says its words once, when it is made.
-        self._speech = Speech(self._app)
+        self._speech = Speech(self.app)
         self._speech.speak(self._settings.language)
         screen = self._make_screen(loaded.tray)
         self.first.raise_()
         screen.canvas.setFocus()
         # A turn of the loop for the parts to find their places.
         QTimer.singleShot(0, lambda: self._hand_over(screen, loaded.broken))
+
+    def _say_hindrance(self, error: StartError) -> None:
+        """Say what the core can't be loaded for, and end the program."""
+        from trainer.notices import Notice
+
+        self.hindrance = error
+        first, _, more = str(error).partition("\n")
+        notice = Notice(first, more, self.window)
+        notice.finish()
+        notice.finished.connect(lambda _: self.app.exit(2))
+        notice.open()
 
     def _make_screen(self, tray: Tray) -> BenchScreen:
         """Make the frame and the bench in it, in the language that is spoken."""
@@ -366,12 +414,26 @@ class _Opening:
     def _settle(self, broken: TrayError | None) -> None:
         """Say what has to be said first, now that no hand is on a leaf."""
         self.first.deleteLater()
+        self._say_what_was()
         if broken is not None:
             self._say_broken(broken)
         elif self.frame is not None and not self._settings.first_start_seen:
             self.frame.show_first_start()
         elif self.guiding is not None:
             self.guiding.offer()
+
+    def _say_what_was(self) -> None:
+        """Say quietly what happened to the settings, and how the last program ended."""
+        from trainer.afterwards import damaged_settings, ended_badly
+        from trainer.crash import aftermath
+
+        if self.frame is None:
+            return
+        if self._kept.damaged is not None:
+            self.frame.band.say(damaged_settings(self._kept, self._places.settings))
+        ended = aftermath(self._places.running, self._places.reports)
+        if ended is not None:
+            self.frame.band.say(ended_badly(ended))
 
     def _open(self, path: Path) -> None:
         """Open another tray; a broken one is refused whole, and says why."""
@@ -404,15 +466,18 @@ class _Opening:
             # Not from within the menu that it was chosen in.
             QTimer.singleShot(0, self._speak_anew)
 
-    def _unforeseen(
-        self, kind: type[BaseException], error: BaseException, trace: TracebackType | None
-    ) -> None:
-        """Tell of an error that nobody foresaw, on the terminal and in the window."""
-        sys.__excepthook__(kind, error, trace)
-        if issubclass(kind, KeyboardInterrupt):
-            self._app.quit()
-        elif self.frame is not None:
-            self.frame.show_unforeseen(kind, error, trace)
-        else:
-            # Before the frame there is nothing that could be used: say it on the terminal, and end.
-            self._app.exit(1)
+    def _about(self) -> str:
+        from trainer.about import about_words
+
+        return about_words()
+
+    def _tell(self, trouble: Trouble) -> None:
+        """Say that something went wrong; before the bench there is nothing that could go on."""
+        from trainer.notices import UnforeseenDialog
+
+        if self.frame is not None and self.screen is not None:
+            self.frame.show_unforeseen(trouble)
+            return
+        dialog = UnforeseenDialog(trouble, self.window, can_go_on=False)
+        dialog.quit_asked.connect(lambda: self.app.exit(1))
+        dialog.open()

@@ -2,13 +2,11 @@
 
 from __future__ import annotations
 
-import platform
-import traceback
 from collections.abc import Sequence
 from dataclasses import dataclass
-from types import TracebackType
+from pathlib import Path
 
-from PySide6.QtCore import QCoreApplication, QSize, Qt, qVersion
+from PySide6.QtCore import QCoreApplication, QSize, Qt, Signal
 from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import (
     QDialog,
@@ -23,8 +21,9 @@ from PySide6.QtWidgets import (
 )
 
 from trainer.key_table import KeyGroup
+from trainer.unforeseen import Trouble
 
-__all__ = ["FaultRow", "FaultsDialog", "KeysDialog", "Notice", "UnforeseenDialog", "about_words"]
+__all__ = ["FaultRow", "FaultsDialog", "KeysDialog", "Notice", "UnforeseenDialog"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -213,41 +212,87 @@ def _toned(text: str, tone: str) -> QLabel:
 
 
 class UnforeseenDialog(Notice):
-    """Something went wrong that nobody foresaw: what to do, and the details to send along."""
+    """Something went wrong that nobody foresaw: what to do, and the report to send along.
+
+    Parameters
+    ----------
+    trouble
+        What happened.
+    can_go_on
+        Whether the window is of use; else the program can only be ended.
+
+    Signals
+    -------
+    quit_asked
+        The program is to be ended.
+    """
+
+    quit_asked = Signal()
 
     def __init__(
-        self,
-        kind: type[BaseException],
-        error: BaseException,
-        trace: TracebackType | None,
-        parent: QWidget | None = None,
+        self, trouble: Trouble, parent: QWidget | None = None, *, can_go_on: bool = True
     ) -> None:
-        super().__init__(
+        title, text = self._words() if can_go_on else self._last_words()
+        super().__init__(title, text, parent)
+        what = _toned(trouble.what, "heading")
+        what.setWordWrap(True)
+        self.body.addWidget(what)
+        self.details = QPlainTextEdit(trouble.text)
+        self.details.setReadOnly(True)
+        self.details.setTabChangesFocus(True)
+        self.details.setAccessibleName(self.tr("Report"))
+        self.details.setMinimumSize(520, 150)
+        self.body.addWidget(self.details, 1)
+        self.place = QLabel(self._place(trouble.report))
+        self.place.setProperty("tone", "quiet")
+        self.place.setWordWrap(True)
+        self.place.setTextFormat(Qt.TextFormat.PlainText)
+        self.place.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.body.addWidget(self.place)
+        self._add_buttons(can_go_on)
+        self.finish()
+
+    def _words(self) -> tuple[str, str]:
+        return (
             QCoreApplication.translate("UnforeseenDialog", "Something went wrong"),
             QCoreApplication.translate(
                 "UnforeseenDialog",
                 "The last action may not have been done. What you have on the bench is still "
-                "there: go on, or undo the last step (Z). If it happens again, close the program "
-                "and open it anew; calls on record are kept. The details below help to mend it.",
+                "there, and calls on record are kept. Go on, or undo the last step (Z). If it "
+                "happens again, quit and start anew.",
             ),
-            parent,
         )
-        lines = "".join(traceback.format_exception(kind, error, trace))
-        self.details = QPlainTextEdit(f"{about_words()}\n\n{lines}")
-        self.details.setReadOnly(True)
-        self.details.setAccessibleName(self.tr("Details"))
-        self.details.setMinimumSize(480, 180)
-        self.body.addWidget(self.details, 1)
-        copy = self.buttons.addButton(
-            self.tr("Copy details"), QDialogButtonBox.ButtonRole.ActionRole
+
+    def _last_words(self) -> tuple[str, str]:
+        return (
+            QCoreApplication.translate("UnforeseenDialog", "The program can't go on"),
+            QCoreApplication.translate(
+                "UnforeseenDialog",
+                "It failed while it was starting. Calls on record are kept. Start it again; if "
+                "this happens every time, install it again.",
+            ),
         )
+
+    def _place(self, report: Path | None) -> str:
+        if report is None:
+            return self.tr("The report could not be written: copy it, it helps to mend this.")
+        return self.tr("This report helps to mend it. It lies at {file}").format(file=report)
+
+    def _add_buttons(self, can_go_on: bool) -> None:
+        role = QDialogButtonBox.ButtonRole
+        self.buttons.clear()
+        copy = self.buttons.addButton(self.tr("Copy report"), role.ActionRole)
         copy.clicked.connect(
             lambda: QGuiApplication.clipboard().setText(self.details.toPlainText())
         )
-        self.finish()
-
-
-def about_words() -> str:
-    """The versions that a report of trouble needs."""
-    python = platform.python_version()
-    return f"Toe & Throat; Python {python}; Qt {qVersion()}; {platform.platform()}"
+        quits = self.buttons.addButton(self.tr("Quit"), role.DestructiveRole)
+        quits.clicked.connect(self.quit_asked)
+        if can_go_on:
+            goes_on = self.buttons.addButton(self.tr("Go on"), role.RejectRole)
+            goes_on.setProperty("kind", "primary")
+            goes_on.setDefault(True)
+            goes_on.setFocus()
+        else:
+            self.rejected.connect(self.quit_asked)
+            quits.setDefault(True)
+            quits.setFocus()

@@ -11,13 +11,23 @@ import importlib.util
 import os
 import re
 import sys
-from collections.abc import Callable, Collection, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from pathlib import Path
 from typing import Final
 
-__all__ = ["StartError", "check_platform_libraries", "check_siblings", "explain_missing_library"]
+__all__ = [
+    "StartError",
+    "check_packages",
+    "check_platform_libraries",
+    "check_siblings",
+    "explain_missing_library",
+    "explain_missing_package",
+]
 
 _SIBLINGS: Final = ("geometry", "exercises")
+
+_PACKAGES: Final = ("numpy", "shapely", "pydantic", "platformdirs")
+"""What the core is made of; neither the commands nor the window do without."""
 
 _IMPORT_LIBRARIES: Final[Mapping[str, str]] = {
     "libGL.so.1": "libgl1",
@@ -110,6 +120,81 @@ def _load(name: str, home: Path) -> None:
     module = importlib.util.module_from_spec(spec)
     sys.modules[name] = module
     spec.loader.exec_module(module)
+
+
+def check_packages(names: Iterable[str] = _PACKAGES) -> None:
+    """Make sure that the packages the core is made of are installed; none of them is loaded.
+
+    Raises
+    ------
+    StartError
+        If some aren't: the text names them all, and says how to get them.
+
+    Examples
+    --------
+    >>> check_packages()
+    >>> check_packages(["numpy", "no_such_package"])
+    Traceback (most recent call last):
+    trainer.start.StartError: The program can't start: no_such_package isn't installed.
+    """
+    missing = [name for name in names if not _is_installed(name)]
+    if missing:
+        raise StartError(_package_advice(missing, "isn't installed", "aren't installed"))
+
+
+def _is_installed(name: str) -> bool:
+    try:
+        return importlib.util.find_spec(name) is not None
+    except (ImportError, ValueError):
+        return False
+
+
+def explain_missing_package(error: ImportError) -> str | None:
+    """Return what to do when the core couldn't be imported, or None if a package isn't why.
+
+    Parameters
+    ----------
+    error
+        As raised by an import of `geometry` or `exercises`. A package that is there can fail all
+        the same, if it was installed for another Python or lacks a library.
+
+    Examples
+    --------
+    >>> text = explain_missing_package(ModuleNotFoundError("no", name="pydantic_core._pydantic"))
+    >>> print(text.splitlines()[0])
+    The program can't start: pydantic is damaged, or was made for another Python.
+    >>> explain_missing_package(ImportError("cannot import name 'Bead'", name="geometry")) is None
+    True
+    """
+    name = (error.name or "").partition(".")[0]
+    if not name or name not in (*_PACKAGES, "pydantic_core", "annotated_types"):
+        name = _raised_in(error)
+    package = {"pydantic_core": "pydantic", "annotated_types": "pydantic"}.get(name, name)
+    if package not in _PACKAGES:
+        return None
+    if not _is_installed(package):
+        return _package_advice([package], "isn't installed", "")
+    return _package_advice([package], "is damaged, or was made for another Python", "")
+
+
+def _raised_in(error: ImportError) -> str:
+    """The package whose file raised it, from the last of the calls that one of them is in."""
+    trace, found = error.__traceback__, ""
+    while trace is not None:
+        package = str(trace.tb_frame.f_globals.get("__name__", "")).partition(".")[0]
+        if package in (*_PACKAGES, "pydantic_core"):
+            found = package
+        trace = trace.tb_next
+    return found
+
+
+def _package_advice(names: Sequence[str], one: str, several: str) -> str:
+    """What is wrong with packages, and the command that mends it."""
+    return (
+        f"The program can't start: {' and '.join(names)} {one if len(names) == 1 else several}.\n"
+        "Installing the program again brings what it needs; or, with the Python that starts it:\n"
+        f"    {sys.executable} -m pip install --force-reinstall {' '.join(names)}"
+    )
 
 
 def explain_missing_library(error: ImportError) -> str | None:

@@ -2,6 +2,79 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>AboutDialog</name>
+    <message>
+        <source>About Toe &amp; Throat</source>
+        <translation>Acerca de Toe &amp; Throat</translation>
+    </message>
+    <message>
+        <source>A trainer for the fillet weld gauge. It keeps everything on this computer and sends nothing anywhere.</source>
+        <translation>Un entrenador para la galga de soldaduras en ángulo. Lo guarda todo en este equipo y no envía nada a ninguna parte.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Preferencias</translation>
+    </message>
+    <message>
+        <source>Calls on record</source>
+        <translation>Dictámenes registrados</translation>
+    </message>
+    <message>
+        <source>Reports of trouble</source>
+        <translation>Informes de fallos</translation>
+    </message>
+    <message>
+        <source>Versions</source>
+        <translation>Versiones</translation>
+    </message>
+    <message>
+        <source>Copy versions and places</source>
+        <translation>Copiar versiones y rutas</translation>
+    </message>
+    <message>
+        <source>Show folder</source>
+        <translation>Mostrar carpeta</translation>
+    </message>
+    <message>
+        <source>Show the folder of: {what}</source>
+        <translation>Mostrar la carpeta de: {what}</translation>
+    </message>
+</context>
+<context>
+    <name>Afterwards</name>
+    <message>
+        <source>Last time this program ended without closing: someone or something ended it, or the power went. Calls on record are kept.</source>
+        <translation>La última vez el programa acabó sin cerrarse: alguien o algo lo detuvo, o se fue la luz. Los dictámenes registrados se conservan.</translation>
+    </message>
+    <message>
+        <source>Last time this program crashed, and its report could not be written. Calls on record are kept.</source>
+        <translation>La última vez el programa falló, y no se pudo escribir el informe. Los dictámenes registrados se conservan.</translation>
+    </message>
+    <message>
+        <source>Last time this program crashed. Calls on record are kept. A report that helps to mend it lies at {file}</source>
+        <translation>La última vez el programa falló. Los dictámenes registrados se conservan. Hay un informe que ayuda a arreglarlo en {file}</translation>
+    </message>
+    <message>
+        <source>Your settings could not be read ({reason}), so the usual ones hold. Their file is {file}</source>
+        <translation>No se pudieron leer sus preferencias ({reason}), así que valen las habituales. Su archivo es {file}</translation>
+    </message>
+    <message>
+        <source>Your settings were damaged, so the usual ones hold. What the file held is kept as {file}</source>
+        <translation>Sus preferencias estaban dañadas, así que valen las habituales. Lo que contenía el archivo se guarda como {file}</translation>
+    </message>
+    <message>
+        <source>Show folder</source>
+        <translation>Mostrar carpeta</translation>
+    </message>
+</context>
+<context>
+    <name>Band</name>
+    <message>
+        <source>Send this message away</source>
+        <translation>Cerrar este mensaje</translation>
+    </message>
+</context>
+<context>
     <name>Bench</name>
     <message>
         <source>Loupe on the tip</source>
@@ -311,6 +384,33 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     <message>
         <source>End the talk (Esc)</source>
         <translation>Terminar la charla (Esc)</translation>
+    </message>
+</context>
+<context>
+    <name>ChecksTable</name>
+    <message>
+        <source>Checks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is, {unit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Margin</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1325,6 +1425,308 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     </message>
 </context>
 <context>
+    <name>Dice</name>
+    <message>
+        <source>Unequal legs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undercut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Overlap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oversize crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spatter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Root opening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Joint out of square</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worn leaf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coupons from dice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each is sound and unlike the others, and no single answer is right too often. The same seed and choices give the same coupons.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coupons made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least size, by leg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Greatest size, by leg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nearest to a limit, in doubts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Farthest from it, in doubts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share inside the doubt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>millimetres</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leg (z)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>throat (a)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plain to see</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>middling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sized by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation type="unfinished">Reglas</translation>
+    </message>
+    <message>
+        <source>Difficulty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Traps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopping...</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DrawingForm</name>
+    <message>
+        <source>Callout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leg (z)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>throat (a)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sized by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright leg, if it differs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>arrow side</source>
+        <translation type="unfinished">lado de la flecha</translation>
+    </message>
+    <message>
+        <source>other side</source>
+        <translation type="unfinished">lado opuesto</translation>
+    </message>
+    <message>
+        <source>both sides</source>
+        <translation type="unfinished">ambos lados</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tail</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All around</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Made on site</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Built out to the full edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In pieces</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length of a piece</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pitch, centre to centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear gap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spacing by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spacing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Count</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Staggered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation type="unfinished">Reglas</translation>
+    </message>
+    <message>
+        <source>Rule set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What they say</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of the length that is so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the rules may ask</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>base</source>
+        <translation type="unfinished">base</translation>
+    </message>
+    <message>
+        <source>upright</source>
+        <translation type="unfinished">montante</translation>
+    </message>
+    <message>
+        <source>Along the edge of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length of the weld</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Low hydrogen, or preheated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Across a primary member&apos;s tension</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Web to flange at a girder&apos;s end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaf and eye</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Eye limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wear of the leaf</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Faults</name>
     <message>
         <source>{key} is {leg} mm, so the toe does not lie on the {member}</source>
@@ -2090,6 +2492,306 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <source> or </source>
         <translation> o </translation>
     </message>
+    <message>
+        <source>the picture is not in base 64</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a JPEG in base 64 (RFC 4648), without line breaks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the picture is no JPEG</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a JPEG</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the picture is cut short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the whole of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the picture has {width} by {height} pixels</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most {at_most} by {at_most}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the picture is {kib} KiB long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most {at_most} KiB</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{key} is {value}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from {least} to {most} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a smaller one: one profile, or every tenth point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is nothing in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two columns of numbers, x and z</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is {what}, not text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>points as text (CSV, TSV), or an outline as DXF or SVG</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>byte {byte} (0x{hex}) is in no text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>byte {byte} (0x{hex}) fits no encoding of text</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no line holds two numbers; the first reads {first}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two columns of numbers, x and z, with a comma, semicolon, tab or blank between them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there is no column {column} beside another</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two of the columns 1 to {columns}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there are more than {count} points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one profile, or every tenth point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>commas part whole numbers: columns, or decimals?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>semicolons or tabs between the columns, or decimal points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{value} is no number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a number, or NaN for a drop-out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>there are {count} columns here, not {columns}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{columns} columns in every row</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} more rows could not be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the drawing has more than {outlines} outlines or {points} points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a drawing of one section</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drawings of this kind can&apos;t be read here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the extra: toe-and-throat[{extra}]</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this is a binary DXF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the drawing saved as DXF in text (ASCII)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>this can&apos;t be read as DXF: {reason}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a DXF drawing, of any version, saved anew by the program that made it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the drawing holds no line, arc, polyline or spline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the section&apos;s outline as lines, arcs, polylines or splines in model space</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the drawing holds no path or shape</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the section&apos;s outline as a path or a polyline; text and pictures are none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} of kind {kind_of} left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>paths, lines, arcs, polylines, shapes or splines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file defines entities, which could grow without bound</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an SVG without &lt;!ENTITY ...&gt; in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>line {line}, column {column} can&apos;t be read as XML</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a whole, well-formed SVG file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the file&apos;s encoding can&apos;t be read as XML</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an SVG file in UTF-8</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the document is &lt;{tag}&gt;, not &lt;svg&gt;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an SVG drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only {count} points are left to fit to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{least} or more, over both members and the face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the points reach over {size} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a section of {lowest} to {highest} mm; is the unit the right one?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no straight stretch is long enough to be a member</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a few millimetres of both members&apos; bare faces beside the weld</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>only one member was found, not two with a face between</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the members stand at {angle} degrees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>between the members there is no face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>points from one member over the weld to the other</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing was seen of {gap} mm of the face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>points there; it is bridged straight</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the face takes {count} points within {tolerance} mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at most {most}: a larger tolerance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a PNG picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a JPEG picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a zip archive or a spreadsheet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an old spreadsheet or document</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a DWG drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a gzip archive</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>FaultsDialog</name>
@@ -2124,6 +2826,209 @@ La bandeja abierta sigue como estaba.</translation>
     <message>
         <source>Right would be</source>
         <translation>Sería correcto</translation>
+    </message>
+</context>
+<context>
+    <name>Filing</name>
+    <message>
+        <source>Autosave does not work ({reason}). Nothing is lost while the program runs: free some space, or save the tray elsewhere.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}
+{file}
+Last change: {when}; steps that can be undone: {steps}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tray without a title</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Older ones that wait: {n}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unsaved coupons from an earlier start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take it up again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throw it away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It can&apos;t be taken up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file}: {reason}
+
+The file stays where it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open tray</source>
+        <translation type="unfinished">Abrir bandeja</translation>
+    </message>
+    <message>
+        <source>This tray is being worked on elsewhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file}
+
+Another window of the coupon shop has unsaved changes of it. Whoever saves last is asked before anything is overwritten.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the open tray first?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has changes that are not saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation type="unfinished">Guardar</translation>
+    </message>
+    <message>
+        <source>Give the changes up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file has changed meanwhile</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file}
+
+Another program has changed it since it was opened here. Saving over it would lose that change.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save under another name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save over it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coupons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved: {file}</source>
+        <translation type="unfinished">Guardada: {file}</translation>
+    </message>
+    <message>
+        <source>The tray could not be saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody may write there, or you may not.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is protected against changes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The disk is full. Free some space, or choose another disk.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another program holds the file. Close it there first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its folder is not there any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The system says: {reason}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file}
+
+{why}
+
+Whatever was there is as it was, and what you have here is not lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first coupon can&apos;t be split off: nothing would be left.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save what is split off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is the file of the tray that is open: choose another name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split off into {file}: {n} of them</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Merge a tray in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The trays can&apos;t be merged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Together they hold too many coupons.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both have a rule set called {name}, and the two differ.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Merged in: {n}; with another id, since theirs was taken: {changed}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rules files go with it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some of these coupons are judged by rules from a file beside their tray, in {folder}. Copy that file beside this tray before you save it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trays (*{suffix});;All files (*)</source>
+        <translation type="unfinished">Bandejas (*{suffix});;Todos los archivos (*)</translation>
     </message>
 </context>
 <context>
@@ -2623,6 +3528,73 @@ La bandeja abierta sigue como estaba.</translation>
     </message>
 </context>
 <context>
+    <name>KnobBar</name>
+    <message>
+        <source>Handle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handle to work with</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Less (with Shift ten times, Ctrl a tenth)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More (with Shift ten times, Ctrl a tenth)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point to the left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point to the right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Insert a point after it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete the point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Closer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Farther</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fit</source>
+        <translation type="unfinished">Encajar</translation>
+    </message>
+</context>
+<context>
     <name>KnobRow</name>
     <message>
         <source>{knob}: less</source>
@@ -2669,6 +3641,68 @@ La bandeja abierta sigue como estaba.</translation>
     <message>
         <source>Leaf: larger</source>
         <translation>Hoja: mayor</translation>
+    </message>
+</context>
+<context>
+    <name>LeavesTable</name>
+    <message>
+        <source>Rack</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished">mm</translation>
+    </message>
+    <message>
+        <source>inch</source>
+        <translation type="unfinished">in</translation>
+    </message>
+    <message>
+        <source>throat</source>
+        <translation type="unfinished">garganta</translation>
+    </message>
+    <message>
+        <source>Take the leaf off</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a cell to see that leaf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaf</source>
+        <translation type="unfinished">Hoja</translation>
+    </message>
+    <message>
+        <source>Base leg</source>
+        <translation type="unfinished">Cateto en la base</translation>
+    </message>
+    <message>
+        <source>Upright leg</source>
+        <translation type="unfinished">Cateto en el montante</translation>
+    </message>
+    <message>
+        <source>Throat</source>
+        <translation type="unfinished">Garganta</translation>
+    </message>
+    <message>
+        <source>What each leaf would show</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>MeasuresTable</name>
+    <message>
+        <source>Measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>True measures</source>
+        <translation type="unfinished">Medidas reales</translation>
     </message>
 </context>
 <context>
@@ -2889,6 +3923,21 @@ La bandeja abierta sigue como estaba.</translation>
     </message>
 </context>
 <context>
+    <name>RecentMenu</name>
+    <message>
+        <source>None yet</source>
+        <translation>Ninguna todavía</translation>
+    </message>
+    <message>
+        <source>{at}  {name} (not there)</source>
+        <translation>{at}  {name} (no está)</translation>
+    </message>
+    <message>
+        <source>&amp;Clear this list</source>
+        <translation>&amp;Vaciar esta lista</translation>
+    </message>
+</context>
+<context>
     <name>RecordBar</name>
     <message>
         <source>Put it on record   Enter</source>
@@ -3059,6 +4108,378 @@ La bandeja abierta sigue como estaba.</translation>
     <message>
         <source>at reading {n}</source>
         <translation>en la lectura {n}</translation>
+    </message>
+</context>
+<context>
+    <name>Shop</name>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>meets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fails</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in doubt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Inside the leaf’s doubt (±{doubt}): learners may call it either way. Too near its limit: {names}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No leaf of any rack settles this, so it is referred: {names}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No leaf of any rack settles it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>judge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point {n} of the trace</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spatter {n}: place</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spatter {n}: height</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base leg</source>
+        <translation type="unfinished">Cateto en la base</translation>
+    </message>
+    <message>
+        <source>Upright leg</source>
+        <translation type="unfinished">Cateto en el montante</translation>
+    </message>
+    <message>
+        <source>Crown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Joint angle</source>
+        <translation type="unfinished">Ángulo</translation>
+    </message>
+    <message>
+        <source>Root opening</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base undercut: depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base undercut: width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright undercut: depth</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright undercut: width</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base overlap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright overlap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright thickness</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{wrong}; right would be: {right}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{knob} stays there: {wrong}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{knob} stays at {value}: beyond, {wrong} (right: {right}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>add a coupon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delete a coupon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>duplicate a coupon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>move a coupon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>split the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>merge a tray in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coupons from dice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>title of the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something has to stand here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is longer than an entry can be</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These brackets are deeper than anyone needs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something is missing at the end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{found}” can’t stand there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>“{found}” is no unit of this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bracket lacks its other half</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This divides by zero</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is beyond all measure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A length and a bare number don’t go together so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A length times a length is an area</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>82.5° or 90 − 7.5</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.25 or 25 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>8 mm, 5/16 in or 5/16 in − 0.3 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ShopKeys</name>
+    <message>
+        <source>on a handle: move it 0.1 mm or 1°; with Shift 1 mm, with Ctrl 0.01 mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ins  Del</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on a point of a traced face: a point more; this one away</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PgUp  PgDn</source>
+        <translation type="unfinished">RePág  AvPág</translation>
+    </message>
+    <message>
+        <source>there: the point before, the next; else the coupons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>look closer, look farther, see all of it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alt+↑  Alt+↓</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the list: move the coupon up or down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the list: delete the coupon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+D</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>duplicate the coupon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+S</source>
+        <translation type="unfinished">Ctrl+S</translation>
+    </message>
+    <message>
+        <source>save the tray; with Shift under another name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Z</source>
+        <translation type="unfinished">Ctrl+Z</translation>
+    </message>
+    <message>
+        <source>undo; with Shift do again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>do again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+B</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>try the coupon on the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The section</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ShopScreen</name>
+    <message>
+        <source>Coupon shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another coupon of this tray has this id; right would be one of its own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tray holds no more coupons.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From dice: {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Side</name>
+    <message>
+        <source>Weld</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawing, rules</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Task, words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What each leaf shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measures</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3403,6 +4824,61 @@ La bandeja abierta sigue como estaba.</translation>
     </message>
 </context>
 <context>
+    <name>ToolBar</name>
+    <message>
+        <source>Tray file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save</source>
+        <translation type="unfinished">Guardar</translation>
+    </message>
+    <message>
+        <source>Save as...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished">Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try on the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: {what} (Ctrl+Z)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Redo: {what} (Ctrl+Y)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not saved yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>TopBar</name>
     <message>
         <source>Bench</source>
@@ -3432,24 +4908,219 @@ La bandeja abierta sigue como estaba.</translation>
         <source>Four corners</source>
         <translation>Cuatro rincones</translation>
     </message>
+    <message>
+        <source>Coupon shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrayList</name>
+    <message>
+        <source>Coupons of the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TrayPanel</name>
+    <message>
+        <source>Tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Title of the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a coupon after the open one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plain weld</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a photo...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a scan or drawing...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From dice...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Duplicate</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alt+Up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move up</source>
+        <translation type="unfinished">Subir</translation>
+    </message>
+    <message>
+        <source>Alt+Down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move down</source>
+        <translation type="unfinished">Bajar</translation>
+    </message>
+    <message>
+        <source>Split...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Split: this coupon and all after it into a tray of their own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Merge...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Merge: take another tray&apos;s coupons in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{at} of {count}</source>
+        <translation type="unfinished">{at} de {count}</translation>
+    </message>
+</context>
+<context>
+    <name>Trying</name>
+    <message>
+        <source>On trial, from the coupon shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On trial: no call is kept. Ctrl+4 leads back to the shop.</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>UnforeseenDialog</name>
+    <message>
+        <source>Report</source>
+        <translation>Informe</translation>
+    </message>
     <message>
         <source>Something went wrong</source>
         <translation>Algo ha fallado</translation>
     </message>
     <message>
-        <source>The last action may not have been done. What you have on the bench is still there: go on, or undo the last step (Z). If it happens again, close the program and open it anew; calls on record are kept. The details below help to mend it.</source>
-        <translation>Puede que la última acción no se haya hecho. Lo que tiene en el banco sigue ahí: continúe, o deshaga el último paso (Z). Si vuelve a ocurrir, cierre el programa y ábralo de nuevo; los dictámenes registrados se conservan. Los detalles de abajo ayudan a repararlo.</translation>
+        <source>The last action may not have been done. What you have on the bench is still there, and calls on record are kept. Go on, or undo the last step (Z). If it happens again, quit and start anew.</source>
+        <translation>Puede que la última acción no se haya hecho. Lo que tiene en el banco sigue ahí, y los dictámenes registrados se conservan. Continúe, o deshaga el último paso (Z). Si vuelve a ocurrir, salga y empiece de nuevo.</translation>
     </message>
     <message>
-        <source>Details</source>
-        <translation>Detalles</translation>
+        <source>The program can&apos;t go on</source>
+        <translation>El programa no puede continuar</translation>
     </message>
     <message>
-        <source>Copy details</source>
-        <translation>Copiar detalles</translation>
+        <source>It failed while it was starting. Calls on record are kept. Start it again; if this happens every time, install it again.</source>
+        <translation>Falló al arrancar. Los dictámenes registrados se conservan. Ábralo otra vez; si ocurre siempre, instálelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The report could not be written: copy it, it helps to mend this.</source>
+        <translation>No se pudo escribir el informe: cópielo, ayuda a arreglar esto.</translation>
+    </message>
+    <message>
+        <source>This report helps to mend it. It lies at {file}</source>
+        <translation>Este informe ayuda a arreglarlo. Está en {file}</translation>
+    </message>
+    <message>
+        <source>Copy report</source>
+        <translation>Copiar informe</translation>
+    </message>
+    <message>
+        <source>Quit</source>
+        <translation>Salir</translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation>Continuar</translation>
+    </message>
+</context>
+<context>
+    <name>VerdictLine</name>
+    <message>
+        <source>Right call: {call}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WeldForm</name>
+    <message>
+        <source>Bead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Joint</source>
+        <translation type="unfinished">Unión</translation>
+    </message>
+    <message>
+        <source>At the toes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spatter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add spatter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plates</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Traced face, points: {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make it an arc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Face: an arc</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trace it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>base</source>
+        <translation type="unfinished">base</translation>
+    </message>
+    <message>
+        <source>upright</source>
+        <translation type="unfinished">montante</translation>
+    </message>
+    <message>
+        <source>Drop {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take drop {n} away</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3469,6 +5140,10 @@ La bandeja abierta sigue como estaba.</translation>
     <message>
         <source>&amp;Open tray...</source>
         <translation>A&amp;brir bandeja...</translation>
+    </message>
+    <message>
+        <source>&amp;Recent trays</source>
+        <translation>Bandejas &amp;recientes</translation>
     </message>
     <message>
         <source>&amp;Quit</source>
@@ -3515,6 +5190,10 @@ La bandeja abierta sigue como estaba.</translation>
         <translation>&amp;Teclas...</translation>
     </message>
     <message>
+        <source>&amp;About, and where my files are...</source>
+        <translation>A&amp;cerca de, y dónde están mis archivos...</translation>
+    </message>
+    <message>
         <source>Tab</source>
         <translation>Tab</translation>
     </message>
@@ -3541,6 +5220,85 @@ La bandeja abierta sigue como estaba.</translation>
     <message>
         <source>Trays (*{suffix});;All files (*)</source>
         <translation>Bandejas (*{suffix});;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>This tray is not there</source>
+        <translation>Esta bandeja no está</translation>
+    </message>
+    <message>
+        <source>{file}
+
+It may have been moved or renamed, or its disk is not connected.</source>
+        <translation>{file}
+
+Puede que se haya movido o renombrado, o que su disco no esté conectado.</translation>
+    </message>
+    <message>
+        <source>Take it off the list</source>
+        <translation>Quitarla de la lista</translation>
+    </message>
+</context>
+<context>
+    <name>WordsForm</name>
+    <message>
+        <source>Coupon</source>
+        <translation type="unfinished">Cupón</translation>
+    </message>
+    <message>
+        <source>Id, unique in the tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>judge the weld</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>find its size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>state what a leaf shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Task</source>
+        <translation type="unfinished">Tarea</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it teaches, shown in the debrief</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hints, one by one on asking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a hint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>English</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spanish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hint {n}, English</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hint {n}, Spanish</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take hint {n} away</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 </TS>

@@ -386,9 +386,34 @@ def run(code: str) -> subprocess.CompletedProcess[str]:
 
 
 def test_a_core_that_cannot_be_loaded_ends_the_program_and_says_why() -> None:
-    done = run("sys.modules['numpy'] = None\nsys.exit(late.open_window(['x'], None))\n")
+    done = run(
+        "from trainer.notices import Notice\n"
+        "from trainer.start import StartError\n"
+        "Notice.open = lambda notice: (print(notice.windowTitle()), notice.reject())\n"
+        "sys.modules['numpy'] = None\n"
+        "try:\n"
+        "    late.open_window(['x'], None)\n"
+        "except StartError as error:\n"
+        "    print(error)\n"
+    )
+    assert done.returncode == 0, done.stderr
+    title, *lines = done.stdout.splitlines()
+    assert title == lines[0] == "The program can't start: numpy isn't installed."
+    assert lines[-1].endswith("numpy")
+    assert "Traceback" not in done.stderr
+
+
+def test_what_nobody_foresaw_while_it_starts_is_said_before_the_program_ends() -> None:
+    done = run(
+        "from trainer.notices import UnforeseenDialog\n"
+        "UnforeseenDialog.open = lambda dialog: (print(dialog.details.toPlainText()), "
+        "dialog.reject())\n"
+        "late._Opening._make_screen = lambda *_: 1 / 0\n"
+        "sys.exit(late.open_window(['x'], None))\n"
+    )
     assert done.returncode == 1
-    assert "numpy" in done.stderr
+    assert "ZeroDivisionError" in done.stdout
+    assert done.stderr.count("Traceback") == 1
 
 
 def test_the_window_may_be_closed_while_the_core_is_loaded() -> None:

@@ -20,6 +20,7 @@ from tests.trainer.bench.conftest import Person, person, tray
 from trainer.corners.screen import CornersScreen
 from trainer.look.tokens import contrast
 from trainer.settings import Appearance
+from trainer.unforeseen import Trouble
 
 __all__ = ["person", "tray"]
 
@@ -157,12 +158,11 @@ def test_the_way_back_is_the_way_there(person: Person, judged: bool) -> None:
 @LOOKS
 def test_every_stop_of_a_dialog_shows(person: Person, look: Appearance) -> None:
     wear(person, look)
-    error = ValueError("x")
     for show in (
         person.frame.show_keys,
         person.frame.show_first_start,
         lambda: person.frame.show_notice("Title", "Words"),
-        lambda: person.frame.show_unforeseen(ValueError, error, None),
+        lambda: person.frame.show_unforeseen(Trouble("ValueError", "Where it was", None)),
     ):
         show()
         (dialog,) = person.frame.dialogs

@@ -22,6 +22,7 @@ from trainer.fault_words import fault_words
 from trainer.guide.guiding import Guiding
 from trainer.language import PSEUDO, Speech
 from trainer.notices import FaultRow
+from trainer.unforeseen import Trouble
 
 __all__ = ["instructor", "person", "tray"]
 
@@ -106,7 +107,7 @@ def test_the_dialogs(person: Person, tray: Tray) -> None:
     frame.show_first_start()
     frame.show_keys()
     frame.show_faults("1", [FaultRow("/", *fault_words(fault))])
-    frame.show_unforeseen(ValueError, ValueError(), None)
+    frame.show_unforeseen(Trouble("", "", None))
     person.click(person.screen.job_card.rules)
     assert len(frame.dialogs) == 5
     for dialog in frame.dialogs:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import json
 import subprocess
 import sys
+import threading
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -66,9 +67,9 @@ class Opened:
 
 @pytest.fixture(autouse=True)
 def hook() -> Iterator[None]:
-    before = sys.excepthook
+    before = sys.excepthook, threading.excepthook
     yield
-    sys.excepthook = before
+    sys.excepthook, threading.excepthook = before
 
 
 @pytest.fixture
@@ -204,17 +205,24 @@ def test_look_and_unit_are_kept(qtbot: QtBot, settled: Path) -> None:
 
 @pytest.mark.usefixtures("settled")
 def test_the_unforeseen_says_what_to_do_and_the_window_lives(
-    qtbot: QtBot, capsys: pytest.CaptureFixture[str]
+    qtbot: QtBot, home: Path, capsys: pytest.CaptureFixture[str]
 ) -> None:
     opened = Opened(qtbot)
     error = RuntimeError("nobody foresaw this")
     sys.excepthook(RuntimeError, error, None)
+    qtbot.waitUntil(lambda: bool(opened.frame.dialogs))
     dialog = opened.frame.dialogs[0]
     assert isinstance(dialog, UnforeseenDialog)
     assert "nobody foresaw this" in dialog.details.toPlainText()
     sys.excepthook(RuntimeError, error, None)
+    sys.excepthook(ValueError, ValueError("another"), None)
+    qtbot.wait(20)
     assert len(opened.frame.dialogs) == 1
     assert "nobody foresaw this" in capsys.readouterr().err
+    reports = (home / "data" / "toe-and-throat" / "reports").iterdir()
+    first, second = sorted(reports, key=lambda path: len(path.name))
+    assert str(first) in dialog.place.text()
+    assert "another" in second.read_text(encoding="utf-8")
     dialog.reject()
     button = next(
         b for b in opened.window.findChildren(QPushButton) if b.accessibleName() == "Convex"

@@ -1,0 +1,68 @@
+"""What the next start says of the last one, and of settings that were no use: quietly."""
+
+from __future__ import annotations
+
+from pathlib import Path
+
+from PySide6.QtCore import QCoreApplication
+
+from trainer.about import show_folder
+from trainer.band import Saying
+from trainer.crash import Aftermath
+from trainer.settings import Kept
+
+__all__ = ["damaged_settings", "ended_badly"]
+
+
+def ended_badly(ended: Aftermath) -> Saying:
+    """Return what to say of a program that didn't close as it should."""
+    report = ended.report
+    if not ended.crashed:
+        return Saying(
+            QCoreApplication.translate(
+                "Afterwards",
+                "Last time this program ended without closing: someone or something ended it, or "
+                "the power went. Calls on record are kept.",
+            )
+        )
+    if report is None:
+        return Saying(
+            QCoreApplication.translate(
+                "Afterwards",
+                "Last time this program crashed, and its report could not be written. Calls on "
+                "record are kept.",
+            )
+        )
+    return Saying(
+        QCoreApplication.translate(
+            "Afterwards",
+            "Last time this program crashed. Calls on record are kept. A report that helps to mend "
+            "it lies at {file}",
+        ).format(file=report),
+        ((_show_words(), lambda: show_folder(report.parent)),),
+    )
+
+
+def damaged_settings(kept: Kept, file: Path) -> Saying:
+    """Return what to say of a file of settings that was no use."""
+    aside = kept.aside
+    if aside is None:
+        return Saying(
+            QCoreApplication.translate(
+                "Afterwards",
+                "Your settings could not be read ({reason}), so the usual ones hold. Their file is "
+                "{file}",
+            ).format(reason=kept.damaged, file=file)
+        )
+    return Saying(
+        QCoreApplication.translate(
+            "Afterwards",
+            "Your settings were damaged, so the usual ones hold. What the file held is kept as "
+            "{file}",
+        ).format(file=aside),
+        ((_show_words(), lambda: show_folder(aside.parent)),),
+    )
+
+
+def _show_words() -> str:
+    return QCoreApplication.translate("Afterwards", "Show folder")
