@@ -13,6 +13,12 @@ depends_on = None
 
 def upgrade() -> None:
     """Make the tables."""
+    _learners_and_coupons()
+    _attempts()
+    _tallies()
+
+
+def _learners_and_coupons() -> None:
     op.create_table(
         "learners",
         sa.Column("id", sa.String(36), nullable=False),
@@ -27,6 +33,9 @@ def upgrade() -> None:
         sa.Column("body", sa.JSON(), nullable=False),
         sa.PrimaryKeyConstraint("digest", name="pk_coupons"),
     )
+
+
+def _attempts() -> None:
     op.create_table(
         "attempts",
         sa.Column("id", sa.String(36), nullable=False),
@@ -65,6 +74,9 @@ def upgrade() -> None:
     op.create_index("ix_attempts_digest", "attempts", ["digest"])
     op.create_index("ix_attempts_learner_id_order_made", "attempts", ["learner_id", "order_made"])
     op.create_index("ix_attempts_order_made", "attempts", ["order_made"])
+
+
+def _tallies() -> None:
     op.create_table(
         "tallies",
         sa.Column("learner_id", sa.String(36), nullable=False),
