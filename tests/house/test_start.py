@@ -10,9 +10,11 @@ import pytest
 
 from trainer.start import (
     StartError,
+    check_packages,
     check_platform_libraries,
     check_siblings,
     explain_missing_library,
+    explain_missing_package,
 )
 
 ROOT = Path(__file__).resolve().parents[2]
@@ -194,3 +196,70 @@ def test_a_qt_that_a_package_manager_installed_is_left_to_it() -> None:
 def test_no_display_is_no_crash() -> None:
     with pytest.raises(StartError, match="no display"):
         check({}, "nothing")
+
+
+CORE = ("numpy", "shapely", "pydantic")
+
+# What stands as None among the modules can't be imported: as if it had never been installed.
+WITHOUT = """
+import runpy, sys
+sys.modules[sys.argv.pop(1)] = None
+sys.argv[0] = "trainer"
+runpy.run_module("trainer", run_name="__main__", alter_sys=True)
+"""
+
+
+@pytest.mark.parametrize("words", [(), ("schema",), ("check", "no.tray.json")])
+@pytest.mark.parametrize("package", [*CORE, "platformdirs"])
+def test_a_package_that_is_missing_is_named_and_nothing_is_thrown(
+    package: str, words: tuple[str, ...]
+) -> None:
+    done = subprocess.run(
+        [sys.executable, "-c", WITHOUT, package, *words],
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert (done.returncode, done.stdout) == (2, "")
+    first, *_, last = done.stderr.splitlines()
+    assert first == f"The program can't start: {package} isn't installed."
+    assert last.endswith(f"-m pip install --force-reinstall {package}")
+    assert "Traceback" not in done.stderr
+
+
+def test_all_packages_that_are_missing_are_named_at_once() -> None:
+    with pytest.raises(StartError, match="no_a and no_b aren't installed"):
+        check_packages(["no_a", "no_b"])
+
+
+BROKEN = """
+import sys
+sys.path.insert(0, {folder!r})
+sys.path.insert(0, {root!r})
+from trainer.__main__ import main
+sys.exit(main(["schema"]))
+"""
+
+
+@pytest.mark.parametrize("package", CORE)
+def test_a_package_that_cannot_be_loaded_is_named(tmp_path: Path, package: str) -> None:
+    """As when it was made for another Python: it is there, and its compiled part isn't."""
+    (tmp_path / package).mkdir()
+    code = "raise ImportError('no compiled part: wrong ELF class')\n"
+    (tmp_path / package / "__init__.py").write_text(code, encoding="utf-8")
+    done = subprocess.run(
+        [sys.executable, "-c", BROKEN.format(folder=str(tmp_path), root=str(ROOT))],
+        cwd=ROOT,
+        capture_output=True,
+        text=True,
+        check=False,
+    )
+    assert (done.returncode, done.stdout) == (2, "")
+    assert done.stderr.startswith(f"The program can't start: {package} is damaged")
+    assert "Traceback" not in done.stderr
+
+
+def test_an_import_that_is_our_own_bug_is_not_explained_away() -> None:
+    for name in ("geometry.nothing", "exercises", None):
+        assert explain_missing_package(ImportError("no", name=name)) is None
