@@ -13,10 +13,12 @@ import pytest
 from geometry.bead import Bead, Spatter
 from geometry.joint import Joint
 from geometry.leaf import leaf_of_mark
+from geometry.penetration import penetration
 from geometry.pose import Pose
 from geometry.reading import read
 from geometry.seat import press_home, waiting_pose
 from geometry.section import Section
+from geometry.tolerances import LEGAL_DEPTH
 from tests.geometry.plain import EIGHT, HOME, SPUR, T, bead
 
 
@@ -105,9 +107,11 @@ def test_half_a_degree_out_of_square_is_square_enough_for_both_edges() -> None:
 
 def test_the_blade_s_outer_corner_can_be_what_touches() -> None:
     """Turned away from the joint, with nothing but the corner (3 S, 2.2 S) on the upright."""
-    turned = Pose(0.0, 0.0, 190.0)
+    turned = Pose(0.0, 0.0, 170.0)
     corner = turned.to_section((24.0, 17.6))
-    shown = read(bead(3.0, 3.0), EIGHT, turned.moved(-corner[0], 20.0 - corner[1]))
+    pose = turned.moved(-corner[0], 20.0 - corner[1])
+    assert penetration(bead(3.0, 3.0).outline, EIGHT.body, pose) < LEGAL_DEPTH
+    shown = read(bead(3.0, 3.0), EIGHT, pose)
     assert (shown.state, shown.in_the_way) == ("not seated", ("upright",))
 
 
