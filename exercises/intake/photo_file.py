@@ -39,8 +39,8 @@ _LONGEST_SIDE: Final = 30_000
 _SHORTEST_SIDE: Final = 32
 _MOST_NAMED: Final = 120
 
-_FORMATS: Final = ("PNG", "JPEG", "MPO", "TIFF", "WEBP")
-"""MPO is a JPEG with a second picture after it, as some phones write them; the first is read."""
+_FORMATS: Final = ("PNG", "JPEG", "TIFF", "WEBP")
+"""No others are tried: every decoder is one more way in for a file that was made to do harm."""
 
 _DEEP: Final = frozenset({"I;16", "I;16L", "I;16B", "I;16N", "I", "F"})
 """Modes with more than 8 bits a pixel: grey, stretched over their own range."""

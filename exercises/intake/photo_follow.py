@@ -32,13 +32,14 @@ _NARROWEST: Final = 10
 _BAND: Final = 160
 """How far from the chord an edge may lie: a share of the chord, and pixels."""
 
-_CLEAR: Final = 3.0
-_FITTED: Final = 32.0
-"""Pixels off the member: what is nearer is blurred by the corner, and up to where a curve is laid
-through the face to find where it meets the member."""
+_CLEAR: Final = 6.0
+"""Pixels off the member: what is nearer is blurred by the corner, and left out."""
 
-_FITTED_SHARE: Final = 0.25
-"""The same as a share of how far the face stands off that member."""
+_FITTED: Final = 56.0
+_FITTED_SHARE: Final = 0.35
+_MOST: Final = 0.7
+"""How far off the member a curve is laid through the face to find where it meets it: pixels, or a
+share of how far the face stands off, and of that the most."""
 
 
 @dataclass(frozen=True, slots=True, eq=False)
@@ -78,20 +79,27 @@ def follow(grey: Grey, start: Spot, end: Spot) -> Floats:
     x = chord[:, 0, None] + offs[None, :] * normal[0]
     y = chord[:, 1, None] + offs[None, :] * normal[1]
     slope = np.gradient(smoothed(smoothed(sample(grey, x, y), 1.5, 1), 1.0, 0), axis=1)
-    way, sign = _strongest(slope)
+    way, sign = _strongest(slope, _kind(slope[:, half]))
     path = chord + offs[way][:, None] * normal
     return _refined(grey, path, sign, (start, end))
 
 
-def _strongest(slope: Floats) -> tuple[Columns, float]:
+def _kind(slope: Floats) -> float:
+    """Whether it gets brighter (1) or darker (-1) across both ends of a chord; 0 if they differ."""
+    ends = [float(slope[:3].mean()), float(slope[-3:].mean())]
+    return math.copysign(1.0, ends[0]) if ends[0] * ends[1] > 0.25 else 0.0
+
+
+def _strongest(slope: Floats, kind: float) -> tuple[Columns, float]:
     """The best way through a band, as a column for each row, and whether it gets brighter.
 
     A face is brighter than what is behind it, or darker, all along; only where neither holds is an
-    edge of either kind followed.
+    edge of either kind followed. Its ends tell which `kind` it is, unless they differ.
     """
     scale = float(np.percentile(np.abs(slope), 98.0)) or 1.0
     best: tuple[float, Columns, float] | None = None
-    for sign, worth in ((1.0, 1.0), (-1.0, 1.0), (0.0, 0.75)):
+    for sign in (1.0, -1.0, 0.0):
+        worth = 0.6 if sign == -kind else 0.75 if sign == 0.0 else 1.0
         gain = np.abs(slope) if sign == 0.0 else np.maximum(sign * slope, 0.0)
         total, way = _way(np.minimum(gain / scale, 1.0))
         if best is None or worth * total > best[0]:
@@ -170,10 +178,8 @@ def face_of(frame: Frame, path: Floats, by_hand: tuple[bool, bool]) -> Face | No
     for toe, (along, out) in enumerate(members):
         points = points if toe == 0 else points[::-1]
         pixel = stretch(frame.to_mm, tuple(path[0 if toe == 0 else -1]))
-        if by_hand[toe]:
-            points = _begun_at(points, along, out, pixel)
-        else:
-            points = _met(points, along, out, pixel)
+        hand = by_hand[toe]
+        points = _begun_at(points, along, out, pixel) if hand else _met(points, out, pixel)
         if len(points) < 2:
             return None
         points = points if toe == 0 else points[::-1]
@@ -194,29 +200,54 @@ def _begun_at(points: Floats, along: Floats, out: Floats, pixel: float) -> Float
     rest = points[1:]
     off = rest @ out
     # Only up to where the face has left the member: the other toe is none of this one's.
-    left = np.flatnonzero(off > pixel)
+    left = np.flatnonzero(np.abs(off) > pixel)
     first = int(left[0]) if len(left) else len(rest)
     return np.vstack([toe[None, :], rest[first:]])
 
 
-def _met(points: Floats, along: Floats, out: Floats, pixel: float) -> Floats:
+def _met(points: Floats, out: Floats, pixel: float) -> Floats:
     """The points from where the face meets the member on."""
-    off, at = points @ out, points @ along
+    off = points @ out
     highest = int(np.argmax(off))
     near = np.flatnonzero(off[: highest + 1] <= _CLEAR * pixel)
     first = int(near[-1]) + 1 if len(near) else 0
-    reach = max(_FITTED * pixel, _FITTED_SHARE * float(off[highest]))
+    reach = min(
+        max(_FITTED * pixel, _FITTED_SHARE * float(off[highest])), _MOST * float(off[highest])
+    )
     far = np.flatnonzero(off[first : highest + 1] > reach)
     last = first + int(far[0]) if len(far) else highest + 1
-    fitted = slice(first, max(last, first + 2))
-    height, place = off[fitted], at[fitted]
-    if len(height) < 2 or float(np.ptp(height)) < pixel:
+    fitted = points[first : max(last, first + 2)]
+    if len(fitted) < 2 or float(np.ptp(fitted @ out)) < pixel:
         return points[:0]
-    degree = 2 if len(height) >= 8 and float(np.ptp(height)) > 8.0 * pixel else 1
-    curve = np.polynomial.Polynomial.fit(height, place, degree)
-    laid = np.linspace(0.0, float(off[first]), 4)[:-1]
-    begun = curve(laid)[:, None] * along + laid[:, None] * out
-    return np.vstack([begun, points[first:]])
+    return np.vstack([_laid_on(fitted, out), points[first:]])
+
+
+def _laid_on(fitted: Floats, out: Floats) -> Floats:
+    """Points that go on from the first of `fitted` backwards, along its curve, to the member.
+
+    The curve is a parabola over the chord of the points: as good as an arc over so short a way.
+    """
+    chord = fitted[-1] - fitted[0]
+    chord = chord / np.hypot(*chord)
+    normal = np.array([-chord[1], chord[0]])
+    at, beside = (fitted - fitted[0]) @ chord, (fitted - fitted[0]) @ normal
+    degree = 2 if len(fitted) >= 8 else 1
+    curve = np.polynomial.Polynomial.fit(at, beside, degree).convert()
+    line = np.polynomial.Polynomial([float(fitted[0] @ out), float(chord @ out)])
+    height = line + float(normal @ out) * curve
+    roots = height.roots()
+    before = [float(root.real) for root in roots if abs(root.imag) < 1e-9 and root.real < at[1]]
+    if before:
+        meets = max(before)
+    else:
+        # It turns away before it gets there: on along its tangent, then.
+        slope = float(height.deriv()(0.0))
+        meets = -float(height(0.0)) / slope if slope > 0.0 else 0.0
+        curve = np.polynomial.Polynomial([float(curve(0.0)), float(curve.deriv()(0.0))])
+    places = np.linspace(meets, 0.0, 4)[:-1]
+    return np.asarray(
+        fitted[0] + places[:, None] * chord + curve(places)[:, None] * normal, np.float64
+    )
 
 
 def _leaving(points: Floats, along: Floats, out: Floats) -> float:
