@@ -3,22 +3,34 @@
 from __future__ import annotations
 
 import math
-from typing import Final
+from typing import Final, Protocol
 
 from geometry.curves import Arc, Curve, Segment, Vec
 from geometry.lengths import Unit
+from geometry.measures import Measures
 from geometry.section import Section
 from trainer.bench.translation import translate
 from trainer.canvas.scene import Area, Dimension, Line, Mark, Overlay
-from trainer.corners.pressing import Corner
 from trainer.corners.state import Drawn
 from trainer.corners.words import length_word
 from trainer.look.tokens import Role
 
-__all__ = ["drawn_over", "face_middle", "nearest_to_root"]
+__all__ = ["Measured", "drawn_over", "face_middle", "nearest_to_root"]
 
 _ONE: Final = 0.05
 """mm within which two throats are one."""
+
+
+class Measured(Protocol):
+    """Whatever has a section and its measures."""
+
+    @property
+    def section(self) -> Section:
+        """The section."""
+
+    @property
+    def measures(self) -> Measures:
+        """Its true measures."""
 
 
 def nearest_to_root(section: Section) -> Vec:
@@ -74,7 +86,7 @@ def face_middle(section: Section) -> Vec:
     )
 
 
-def drawn_over(corner: Corner, wanted: frozenset[Drawn], unit: Unit) -> tuple[Overlay, ...]:
+def drawn_over(corner: Measured, wanted: frozenset[Drawn], unit: Unit) -> tuple[Overlay, ...]:
     """Return what is drawn over a corner's picture."""
     overlays: list[Overlay] = []
     if "triangle" in wanted:
@@ -86,7 +98,7 @@ def drawn_over(corner: Corner, wanted: frozenset[Drawn], unit: Unit) -> tuple[Ov
     return tuple(overlays)
 
 
-def _legs(corner: Corner, unit: Unit) -> list[Overlay]:
+def _legs(corner: Measured, unit: Unit) -> list[Overlay]:
     section, root = corner.section, (0.0, 0.0)
     return [
         Dimension(
@@ -110,7 +122,7 @@ def _legs(corner: Corner, unit: Unit) -> list[Overlay]:
     ]
 
 
-def _triangle(corner: Corner, unit: Unit) -> list[Overlay]:
+def _triangle(corner: Measured, unit: Unit) -> list[Overlay]:
     joint, size = corner.section.joint, corner.measures.effective_size
     return [
         Area(
@@ -121,7 +133,7 @@ def _triangle(corner: Corner, unit: Unit) -> list[Overlay]:
     ]
 
 
-def _throats(corner: Corner, unit: Unit) -> list[Overlay]:
+def _throats(corner: Measured, unit: Unit) -> list[Overlay]:
     """The three throats, each from the root; those that are one line have one label."""
     section, measures, root = corner.section, corner.measures, (0.0, 0.0)
     out, effective = section.joint.bisector, measures.effective_throat

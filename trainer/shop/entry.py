@@ -94,6 +94,7 @@ class Entry(QObject):
         if optional:
             self.field.setPlaceholderText(translate("Shop", "none"))
         self.message = message_label()
+        self._holder: QWidget = self.field
         self.steps: tuple[QPushButton, ...] = ()
         if measure in _STEPS:
             self.field.setAlignment(Qt.AlignmentFlag.AlignRight)
@@ -118,6 +119,8 @@ class Entry(QObject):
 
     def put(self, grid: QGridLayout, row: int, column: int = 0) -> int:
         """Lay it into a grid, which has two rows of it from `row`; return the row after it."""
+        if self.measure == "text" and self.key not in ("id", "callout.tail"):
+            return self._put_wide(grid, row, column)
         grid.addWidget(self.label, row, column)
         holder = QWidget()
         holder.setProperty("kind", "holder")
@@ -133,6 +136,14 @@ class Entry(QObject):
         grid.addWidget(self.message, row + 1, column, 1, 2)
         self._holder = holder
         return row + 2
+
+    def _put_wide(self, grid: QGridLayout, row: int, column: int) -> int:
+        """A text has all of the width, under its label."""
+        self._holder = self.field
+        grid.addWidget(self.label, row, column, 1, 2)
+        grid.addWidget(self.field, row + 1, column, 1, 2)
+        grid.addWidget(self.message, row + 2, column, 1, 2)
+        return row + 3
 
     def set_visible(self, visible: bool) -> None:
         """Show it or not."""
@@ -174,6 +185,8 @@ class Entry(QObject):
         if self.field.text() != text:
             with QSignalBlocker(self.field):
                 self.field.setText(text)
+                if self.measure == "text" and not self.field.hasFocus():
+                    self.field.setCursorPosition(0)
         self.message.setText(wrong)
         self.message.setVisible(bool(wrong) and not self.field.isHidden())
         self.field.setProperty("wrong", bool(wrong))

@@ -81,7 +81,8 @@ class Form(QScrollArea):
         if self._grid is None:
             self.group()
         assert self._grid is not None
-        self._grid.setRowMinimumHeight(self._row, 32)
+        if not (isinstance(field, Entry) and field.measure == "text"):
+            self._grid.setRowMinimumHeight(self._row, 32)
         self._row = field.put(self._grid, self._row)
 
     def entry(self, key: str, name: str, measure: Measure, *, optional: bool = False) -> Entry:

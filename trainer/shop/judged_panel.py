@@ -54,6 +54,24 @@ def verdict_of(check: Check) -> str:
     return "near" if check.near else "meets" if check.passed else "fails"
 
 
+def _short_word(key: str) -> str:
+    """A check by a name that has room in a column."""
+    known = {
+        "leg_base": translate("Shop", "Base leg"),
+        "leg_upright": translate("Shop", "Upright leg"),
+        "undercut_base": translate("Shop", "Base undercut"),
+        "undercut_upright": translate("Shop", "Upright undercut"),
+        "overlap_base": translate("Shop", "Base overlap"),
+        "overlap_upright": translate("Shop", "Upright overlap"),
+        "toe_angle_base": translate("Shop", "Base toe angle"),
+        "toe_angle_upright": translate("Shop", "Upright toe angle"),
+        "asymmetry": translate("Shop", "Legs differ by"),
+        "maximum_size": translate("Shop", "Size at the edge"),
+    }
+    word = known.get(key) or measure_word(key)
+    return word[:1].upper() + word[1:]
+
+
 def _verdict_word(verdict: str) -> str:
     return {
         "meets": translate("Shop", "meets"),
@@ -70,14 +88,13 @@ def _said(value: float, unit: Unit, kind: str = "mm") -> str:
 
 def check_words(check: Check, unit: Unit) -> tuple[str, str, str, str, str]:
     """Name, measured value, limit, margin and verdict of a check."""
-    name = measure_word(check.key)
     sign = "\u2265" if check.bound == "at_least" else "\u2264"
     margin = check.measured - check.limit
     if check.bound == "at_most":
         margin = -margin
     over = "+" if margin > 0.0 else "\u2212" if margin < 0.0 else ""
     return (
-        name[:1].upper() + name[1:],
+        _short_word(check.key),
         _said(check.measured, unit, check.unit),
         f"{sign} {_said(check.limit, unit, check.unit)}",
         f"{over}{_said(abs(margin), unit, check.unit)}",
@@ -191,7 +208,7 @@ class ChecksTable(QTableWidget):
             for column, text in enumerate(words):
                 item = self._cell(row, column)
                 item.setText(text.removesuffix(f" {unit}"))
-                item.setToolTip(f"{words[0]}\n{tip}")
+                item.setToolTip(f"{measure_word(check.key)}\n{tip}")
                 item.setData(Qt.ItemDataRole.AccessibleTextRole, text)
                 right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
                 if 0 < column < 4:

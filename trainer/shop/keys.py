@@ -40,6 +40,11 @@ _SECTION: Final = (
             (_K.Key_0, "fit"),
         ),
     ),
+    KeyRow(
+        "1  2  3",
+        QT_TRANSLATE_NOOP("ShopKeys", "draw legs, inscribed triangle, throats"),
+        ((_K.Key_1, "draw legs"), (_K.Key_2, "draw triangle"), (_K.Key_3, "draw throats")),
+    ),
 )
 
 _TRAY: Final = (

@@ -5,25 +5,32 @@ from __future__ import annotations
 from typing import Final
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtGui import QAction
 from PySide6.QtWidgets import (
     QApplication,
     QComboBox,
     QFrame,
     QHBoxLayout,
     QLabel,
+    QMenu,
     QPushButton,
     QWidget,
 )
 
 from geometry.lengths import Unit
 from geometry.section import Section
+from trainer.corners.state import Drawn
+from trainer.corners.words import drawn_word
 from trainer.shop.handles import step_of
 from trainer.shop.knobs import knob_of, knobs_of
 from trainer.shop.words import knob_word, value_words
 
-__all__ = ["KnobBar"]
+__all__ = ["DRAWN", "KnobBar"]
 
 _STEPS: Final = (-1.0, 1.0)
+
+DRAWN: Final[tuple[Drawn, ...]] = ("legs", "triangle", "throats")
+"""What can be drawn over the section."""
 
 
 class KnobBar(QFrame):
@@ -40,7 +47,7 @@ class KnobBar(QFrame):
     chosen(key)
         Another handle is to be worked with.
     asked(name)
-        ``point in``, ``point out``, ``fit``, ``closer``, ``back``.
+        ``point in``, ``point out``, ``fit``, ``closer``, ``back``, ``draw legs`` and so on.
     """
 
     stepped = Signal(str, float)
@@ -55,11 +62,11 @@ class KnobBar(QFrame):
         row = QHBoxLayout(self)
         row.setContentsMargins(10, 6, 10, 6)
         row.setSpacing(6)
-        label = QLabel(self.tr("Handle"))
-        label.setProperty("tone", "quiet")
+        self.label = QLabel(self.tr("Handle"))
+        self.label.setProperty("tone", "quiet")
         self.choice = QComboBox()
         self.choice.setAccessibleName(self.tr("Handle to work with"))
-        self.choice.setMinimumWidth(150)
+        self.choice.setFixedWidth(148)
         self.choice.activated.connect(self._pick)
         self.less = self._button("\u2212", self.tr("Less (with Shift ten times, Ctrl a tenth)"))
         self.more = self._button("+", self.tr("More (with Shift ten times, Ctrl a tenth)"))
@@ -75,19 +82,20 @@ class KnobBar(QFrame):
                 ((0, -1), "\u2193", self.tr("Point down")),
             )
         }
-        self.point_in = self._button(self.tr("Insert point"), self.tr("Insert a point after it"))
-        self.point_out = self._button(self.tr("Delete point"), self.tr("Delete the point"))
+        self.point_in = self._button(self.tr("Insert"), self.tr("Insert a point after it"))
+        self.point_out = self._button(self.tr("Delete"), self.tr("Delete the point"))
         for button in (self.point_in, self.point_out):
             button.setMaximumWidth(16777215)
             button.setProperty("kind", "segment")
             button.setAutoRepeat(False)
-        row.addWidget(label)
+        row.addWidget(self.label)
         row.addWidget(self.choice)
         for widget in (self.less, self.value, self.more, *self.arrows.values()):
             row.addWidget(widget)
         row.addWidget(self.point_in)
         row.addWidget(self.point_out)
         row.addStretch(1)
+        row.addWidget(self._draw_menu())
         for words, sign, name in (
             (self.tr("Closer"), "+", "closer"),
             (self.tr("Farther"), "\u2212", "back"),
@@ -112,6 +120,21 @@ class KnobBar(QFrame):
         self._section: Section | None = None
         self._key = ""
 
+    def _draw_menu(self) -> QPushButton:
+        """What can be drawn over the section on demand."""
+        button = QPushButton(self.tr("Draw"))
+        button.setProperty("kind", "segment")
+        button.setToolTip(self.tr("Draw legs, triangle or throats over the section (1, 2, 3)"))
+        menu = QMenu(self)
+        self.drawn: dict[Drawn, QAction] = {}
+        for drawn in DRAWN:
+            action = menu.addAction(drawn_word(drawn))
+            action.setCheckable(True)
+            action.triggered.connect(lambda _=False, name=drawn: self.asked.emit(f"draw {name}"))
+            self.drawn[drawn] = action
+        button.setMenu(menu)
+        return button
+
     def _button(self, sign: str, name: str) -> QPushButton:
         button = QPushButton(sign)
         button.setProperty("kind", "small")
@@ -121,6 +144,11 @@ class KnobBar(QFrame):
         button.setToolTip(name)
         button.setAutoRepeat(True)
         return button
+
+    def show_drawn(self, drawn: frozenset[Drawn]) -> None:
+        """Show what is drawn over the section."""
+        for name, action in self.drawn.items():
+            action.setChecked(name in drawn)
 
     def show_section(self, section: Section, key: str, unit: Unit) -> None:
         """Show the handles there are, and the one that is worked with."""
@@ -136,7 +164,7 @@ class KnobBar(QFrame):
                 self.choice.addItems([knob_word(each) for each in keys])
             self.choice.setCurrentIndex(keys.index(key) if key in keys else -1)
         knob = knob_of(section, key)
-        for widget in (self.less, self.value, self.more):
+        for widget in (self.label, self.less, self.value, self.more):
             widget.setVisible(not point)
         for widget in (*self.arrows.values(), self.point_in, self.point_out):
             widget.setVisible(point)

@@ -5,11 +5,12 @@ from __future__ import annotations
 from typing import Final
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QColor, QIcon
+from PySide6.QtGui import QColor
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QComboBox,
     QHBoxLayout,
+    QHeaderView,
     QLabel,
     QPushButton,
     QTableWidget,
@@ -20,10 +21,8 @@ from PySide6.QtWidgets import (
 
 from geometry.leaf import RACKS, RackName, rack
 from geometry.lengths import Unit
-from trainer.bench.glyph import STATE_GLYPHS
 from trainer.bench.words import piece_word, state_word
 from trainer.figures import length_words
-from trainer.look.icons import icon_pixmap
 from trainer.look.tokens import Role, Theme
 from trainer.shop.answers import SEATS, Answer, Answers, Seat
 from trainer.shop.judged_panel import dress
@@ -73,7 +72,7 @@ class LeavesTable(QWidget):
         self.off = QPushButton(self.tr("Take the leaf off"))
         self.off.setProperty("kind", "segment")
         self.off.clicked.connect(self._take_off)
-        self.hint = QLabel(self.tr("Choose a cell to see that leaf"))
+        self.hint = QLabel()
         self.hint.setProperty("tone", "gloss")
         row.addWidget(label)
         row.addWidget(self.racks)
@@ -87,6 +86,9 @@ class LeavesTable(QWidget):
         self.table.setHorizontalHeaderLabels(heads)
         self.table.setAccessibleName(self.tr("What each leaf would show"))
         dress(self.table)
+        header = self.table.horizontalHeader()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
+        header.setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectItems)
         self.table.itemSelectionChanged.connect(self._lay)
         column.addWidget(self.table, 1)
@@ -115,7 +117,7 @@ class LeavesTable(QWidget):
 
     def show_answers(self, answers: Answers, unit: Unit, theme: Theme) -> None:
         """Show what has been found so far; what is stale is pale."""
-        ratio = self.devicePixelRatioF()
+        self.hint.setText(self.tr("Gaps in {unit}; choose one to see it").format(unit=unit))
         for (mark, seat), answer in answers.found.items():
             stale = (mark, seat) in answers.stale
             shown = (answer, stale, unit, theme.name)
@@ -128,8 +130,7 @@ class LeavesTable(QWidget):
             state = answer.reading.state
             colour = theme.disabled if stale else theme.role(_ROLES[state])
             gap = _gap(answer, unit)
-            item.setText(gap or state_word(state))
-            item.setIcon(QIcon(icon_pixmap(STATE_GLYPHS[state], colour, 14, ratio)))
+            item.setText(f"{state_word(state)} {gap.removesuffix(f' {unit}')}".rstrip())
             item.setForeground(QColor(colour))
             said = f"{mark}: {state_word(state)} {gap}".rstrip()
             way = ", ".join(piece_word(piece) for piece in answer.reading.in_the_way)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import random
 from collections.abc import Callable, Mapping
 from pathlib import Path
-from typing import Final, Protocol, cast
+from typing import Final, NamedTuple, Protocol, cast
 
 from PySide6.QtCore import QSize, Qt, Signal, SignalInstance
 from PySide6.QtGui import QKeyEvent
@@ -21,10 +21,14 @@ from exercises.versions import Document
 from geometry.faults import GeometryError
 from geometry.leaf import RackName
 from geometry.lengths import Unit
+from geometry.measures import Measures, measure
+from geometry.section import Section
 from trainer.bench.picture import unit_of
 from trainer.bench.saying import Saying
 from trainer.bench.spoken import parts_of, shown_words
 from trainer.bench.words import rules_lines, rules_word
+from trainer.corners.drawing import drawn_over
+from trainer.corners.state import Drawn
 from trainer.places import places
 from trainer.shop import state as changes
 from trainer.shop.answers import SEATS
@@ -55,6 +59,13 @@ _LEAST: Final = QSize(900, 420)
 _TRAY: Final = 236
 _SIDE: Final = 384
 """Logical px: how wide the tray's panel is, and the column of entries and results."""
+
+
+class Weld(NamedTuple):
+    """A section and its measures, for drawing over it."""
+
+    section: Section
+    measures: Measures
 
 
 class IntakePage(Protocol):
@@ -107,6 +118,7 @@ class ShopScreen(QWidget):
         self._rack: RackName | None = None
         self._laid: tuple[str, int] | None = None
         self._recipe: Recipe | None = None
+        self._drawn: frozenset[Drawn] = frozenset()
         self._fresh = True
         self._fill()
         self._listen()
@@ -226,6 +238,9 @@ class ShopScreen(QWidget):
             "point out": lambda: self._take_out(self._chosen_point),
             "spatter": lambda: self._edit(with_drop(controller.coupon), "spatter"),
             "face": self._switch_face,
+            "draw legs": lambda: self._draw("legs"),
+            "draw triangle": lambda: self._draw("triangle"),
+            "draw throats": lambda: self._draw("throats"),
             "hint": lambda: self._edit(with_hint(controller.coupon), "hint"),
         }
         if name.startswith("no hint "):
@@ -410,6 +425,7 @@ class ShopScreen(QWidget):
         self.view.show_coupon(shop.coupon, self._shown(), afresh=self._fresh)
         self._fresh = False
         self.knobs.show_section(shop.coupon.section, self.view.key, unit)
+        self.knobs.show_drawn(self._drawn)
         self.side.show_coupon(shop, shop.coupon.id, unit, self.rack, settings.symbols)
         if self.side.shows_leaves:
             self.side.show_answers(self.working, unit, theme)
@@ -422,11 +438,18 @@ class ShopScreen(QWidget):
         if self._laid is not None:
             mark, seat = self._laid
             answer = self.working.answers.answer(mark, SEATS[seat])
+        weld = Weld(section, measure(section)) if self._drawn else None
+        over = drawn_over(weld, self._drawn, unit) if weld is not None else ()
         if answer is None:
-            return Shown(theme, unit, parts=parts_of(section, None, None, None, unit))
+            parts = parts_of(section, None, None, None, unit)
+            return Shown(theme, unit, overlays=over, parts=parts)
         pose, shown = answer.reading.pose, shown_words(answer.reading, unit)
         parts = parts_of(section, answer.leaf, pose, None, unit, shown)
-        return Shown(theme, unit, answer.leaf, pose, parts=parts)
+        return Shown(theme, unit, answer.leaf, pose, over, parts)
+
+    def _draw(self, drawn: Drawn) -> None:
+        self._drawn ^= {drawn}
+        self.show_state()
 
     def _show_judged(self) -> None:
         self.side.show_judged(self.working, self.unit, self.window_frame.theme)

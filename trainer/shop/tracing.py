@@ -55,14 +55,16 @@ def _rest(bead: Document) -> Document:
 def traced_document(coupon: Coupon) -> Document:
     """Return the coupon's document with its arc as a trace of points upon it."""
     (curve,) = coupon.section.face
+    count = _ARC_POINTS - 1
     if isinstance(curve, Arc):
-        count = _ARC_POINTS - 1
         turns = [curve.first + curve.sweep * i / count for i in range(1, count)]
         (x, y), radius = curve.centre, curve.radius
         bent = [(x + radius * math.cos(turn), y + radius * math.sin(turn)) for turn in turns]
         points = [curve.start, *bent, curve.end]
     else:
-        points = [curve.start, curve.end]
+        (ax, ay), (bx, by) = curve.start, curve.end
+        shares = [i / count for i in range(count + 1)]
+        points = [(ax + share * (bx - ax), ay + share * (by - ay)) for share in shares]
     return trace_document(coupon, points)
 
 

@@ -60,12 +60,7 @@ class WordsForm(Form):
     def _texts(self, key: str) -> None:
         names = {"en": self.tr("English"), "es": self.tr("Spanish")}
         for tag in LANGUAGES:
-            entry = self.entry(f"{key}.{tag}", names[tag], "text", optional=True)
-            self._widen(entry)
-
-    def _widen(self, entry: Entry) -> None:
-        """A text needs more room than a figure."""
-        entry.field.setMinimumWidth(210)
+            self.entry(f"{key}.{tag}", names[tag], "text", optional=True)
 
     def show_coupon(self, coupon: Coupon, of: str, unit: Unit) -> None:
         """Show a coupon's texts."""
@@ -95,8 +90,6 @@ class WordsForm(Form):
             entry = Entry(f"hints.{index}.{tag}", name, "text", self.take, optional=True)
             entry.setParent(form)
             entry.settled.connect(self.settled)
-            self._widen(entry)
-            grid.setRowMinimumHeight(row, 32)
             row = entry.put(grid, row)
             entries.append(entry)
         gone = QPushButton(self.tr("Take hint {n} away").format(n=index + 1))
