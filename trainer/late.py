@@ -10,9 +10,10 @@ from __future__ import annotations
 import builtins
 import os
 import sys
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
+from functools import partial
 from pathlib import Path
 from typing import TYPE_CHECKING, Final, NamedTuple
 
@@ -28,23 +29,21 @@ from trainer.start import (
 )
 
 if TYPE_CHECKING:
-    from PySide6.QtWidgets import QApplication
+    from PySide6.QtWidgets import QApplication, QWidget
 
     from exercises.file_faults import TrayError
     from exercises.tray import Tray
     from trainer.bench.screen import BenchScreen
-    from trainer.corners.screen import CornersScreen
     from trainer.crash import Session
     from trainer.farewell import Farewell
     from trainer.first_hands import FirstHands
     from trainer.guide.guiding import Guiding
     from trainer.language import Speech
     from trainer.loading import Loading
-    from trainer.shop.screen import ShopScreen
     from trainer.unforeseen import Trouble
     from trainer.window import WindowFrame
 
-__all__ = ["open_window", "run_command", "shipped_tray"]
+__all__ = ["open_window", "run_command", "screens", "shipped_tray"]
 
 _PLAIN_IMPORT: Final = builtins.__import__
 """Python's own, taken before Qt is there."""
@@ -140,6 +139,29 @@ def _swift_imports() -> Iterator[None]:
         builtins.__import__ = qt_import
 
 
+def screens() -> list[tuple[str, str, Callable[[WindowFrame], QWidget]]]:
+    """Return the screens beside the bench: key, title, and what makes one when it is first shown.
+
+    Another one is another line here, and `python -m trainer.first_bar` for the first paint.
+    """
+    from PySide6.QtCore import QCoreApplication
+
+    def corners(frame: WindowFrame) -> QWidget:
+        from trainer.corners.screen import CornersScreen
+
+        return CornersScreen(frame)
+
+    def shop(frame: WindowFrame) -> QWidget:
+        from trainer.shop.screen import ShopScreen
+
+        return ShopScreen(frame, {})
+
+    return [
+        ("corners", QCoreApplication.translate("TopBar", "Four corners"), corners),
+        ("shop", QCoreApplication.translate("TopBar", "Coupon shop"), shop),
+    ]
+
+
 class _Loaded(NamedTuple):
     """A tray to begin with, and why the one that was named can't be it."""
 
@@ -196,8 +218,7 @@ class _Opening:
         self.screen: BenchScreen | None = None
         self.guiding: Guiding | None = None
         self._speech: Speech | None = None
-        self._corners: CornersScreen | None = None
-        self._shop: ShopScreen | None = None
+        self._screens: dict[str, QWidget] = {}
 
     def _likely_look(self) -> str:
         """Light or dark, as chosen or as the system's colours are.
@@ -335,38 +356,25 @@ class _Opening:
         self.frame.tray_asked.connect(self._open)
         self.frame.settings_changed.connect(self._keep_settings)
         bench.setFocusProxy(bench.canvas)
-        self._add_corners(self.frame)
-        self._add_shop(self.frame)
+        self._add_screens(self.frame)
         return screen
 
-    def _add_corners(self, frame: WindowFrame) -> None:
-        """Let the four corners be shown; nothing of them is loaded before that."""
-        from PySide6.QtCore import QCoreApplication
+    def _add_screens(self, frame: WindowFrame) -> None:
+        """Let each screen be shown; nothing of it is loaded before that."""
+        for key, title, make in screens():
+            frame.add_screen(key, title, partial(self._made_screen, frame, key, make))
 
-        def make() -> CornersScreen:
-            from trainer.corners.screen import CornersScreen
+    def _made_screen(
+        self, frame: WindowFrame, key: str, make: Callable[[WindowFrame], QWidget]
+    ) -> QWidget:
+        """Make a screen; after a change of language it goes on with what the last one had."""
+        from trainer.window import GoesOn
 
-            before, self._corners = self._corners, CornersScreen(frame)
-            if before is not None:
-                state = before.controller.state
-                self._corners.controller.do(lambda _: state)
-            return self._corners
-
-        frame.add_screen("corners", QCoreApplication.translate("TopBar", "Four corners"), make)
-
-    def _add_shop(self, frame: WindowFrame) -> None:
-        """Let the coupon shop be shown; nothing of it is loaded before that."""
-        from PySide6.QtCore import QCoreApplication
-
-        def make() -> ShopScreen:
-            from trainer.shop.screen import ShopScreen
-
-            before, self._shop = self._shop, ShopScreen(frame, {})
-            if before is not None:
-                self._shop.go_on_from(before)
-            return self._shop
-
-        frame.add_screen("shop", QCoreApplication.translate("TopBar", "Coupon shop"), make)
+        before, made = self._screens.get(key), make(frame)
+        if before is not None and isinstance(made, GoesOn):
+            made.go_on_from(before)
+        self._screens[key] = made
+        return made
 
     def _speak_anew(self) -> None:
         """Make everything anew in another language; what lies on the bench goes on there.
@@ -385,6 +393,11 @@ class _Opening:
         self.screen = self._make_screen(before.course.tray)
         self.screen.go_on_from(before)
         self.guiding = Guiding(self.screen.window, self.screen)
+        for saying in frame.band.said:
+            self.screen.window.band.say(saying)
+        # At once: what they go on with is about to be gone.
+        for key in self._screens:
+            self.screen.window.make_screen(key)
         self.screen.canvas.setFocus()
         if shown != "bench":
             self.screen.window.show_screen(shown)

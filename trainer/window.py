@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
-from typing import TypeVar
+from typing import Any, Final, Protocol, TypeVar, runtime_checkable
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import (
@@ -42,9 +42,20 @@ from trainer.spoken_buttons import speak_buttons
 from trainer.top_bar import TopBar
 from trainer.unforeseen import Trouble
 
-__all__ = ["WindowFrame"]
+__all__ = ["GoesOn", "WindowFrame"]
 
 Value = TypeVar("Value")
+
+_NUMBERS: Final = {"corners": 2, "reference": 3, "shop": 4, "logbook": 5, "sittings": 6}
+"""With Ctrl, the key of each screen, whichever of them there are; the bench's is 1."""
+
+
+@runtime_checkable
+class GoesOn(Protocol):
+    """A screen that can go on with what another of its kind has, which is given up."""
+
+    def go_on_from(self, other: Any) -> None:  # noqa: ANN401  # its own kind, which varies
+        """Go on from there."""
 
 
 @dataclass(slots=True)
@@ -163,10 +174,10 @@ class WindowFrame(QObject):
             Makes it.
         """
         self._screens.append(_Screen(key, make, None))
-        number = len(self._screens)
+        number = _NUMBERS.get(key, len(self._screens))
         keys = QKeySequence(f"Ctrl+{number}")
         self.bar.add_tab(title, keys.toString(QKeySequence.SequenceFormat.NativeText))
-        if number == 2:
+        if len(self._screens) == 2:
             self._add_screen_key("bench", self.bar.tabs[0].text(), QKeySequence("Ctrl+1"))
         self._add_screen_key(key, title, keys)
 
@@ -176,16 +187,23 @@ class WindowFrame(QObject):
         action.triggered.connect(lambda: self.show_screen(key))
         self.window.addAction(action)
 
-    def show_screen(self, key: str) -> None:
-        """Show a screen; make it, if it is shown for the first time."""
-        at = next(at for at, screen in enumerate(self._screens) if screen.key == key)
-        screen = self._screens[at]
+    def make_screen(self, key: str) -> QWidget | None:
+        """Return a screen; make it, unless that has been done."""
+        screen = self._screens[self._place(key)]
         if screen.widget is None and screen.make is not None:
             screen.widget = screen.make()
             self.screens.addWidget(screen.widget)
-        if screen.widget is not None:
-            self.screens.setCurrentWidget(screen.widget)
-            screen.widget.setFocus()
+        return screen.widget
+
+    def _place(self, key: str) -> int:
+        return next(at for at, screen in enumerate(self._screens) if screen.key == key)
+
+    def show_screen(self, key: str) -> None:
+        """Show a screen; make it, if it is shown for the first time."""
+        at, widget = self._place(key), self.make_screen(key)
+        if widget is not None:
+            self.screens.setCurrentWidget(widget)
+            widget.setFocus()
         self.bar.tabs[at].setChecked(True)
         self.bar.show_coupons(at == 0)
         self.screen_shown.emit(key)

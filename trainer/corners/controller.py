@@ -86,6 +86,11 @@ class CornersController(QObject):
         self._gesture = gesture
         self.show(after)
 
+    def go_on_from(self, other: CornersController) -> None:
+        """Take over what another one shows, and the way back from there."""
+        self._earlier = list(other._earlier)  # one of the same kind
+        self.show(other.state)
+
     def end_gesture(self) -> None:
         """What comes now is another step."""
         self._gesture = ""

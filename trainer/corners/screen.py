@@ -82,7 +82,8 @@ class CornersScreen(QWidget):
         self.projected = False
         self._was_maximised = False
         self._folder = Path(
-            QStandardPaths.writableLocation(QStandardPaths.StandardLocation.PicturesLocation)
+            window.settings.folder("pictures")
+            or QStandardPaths.writableLocation(QStandardPaths.StandardLocation.PicturesLocation)
             or Path.home()
         )
         self._fill()
@@ -262,6 +263,10 @@ class CornersScreen(QWidget):
             return
         self.do(name)
 
+    def go_on_from(self, other: CornersScreen) -> None:
+        """Go on with what another one shows, which is given up."""
+        self.controller.go_on_from(other.controller)
+
     # Pictures
 
     @property
@@ -304,6 +309,8 @@ class CornersScreen(QWidget):
             )
             return
         self._folder = path.parent
+        window = self.window_frame
+        window.change_settings(window.settings.with_folder("pictures", path.parent))
         self.saying.say(self.tr("Saved: {file}").format(file=path.name))
 
     # What is shown
