@@ -1,4 +1,4 @@
-"""The definitions that hold under any rules: measures, words, the doubt, the leaf, callouts.
+"""The definitions that hold under any rules: gauging, leaves, measures, doubt, callouts, words.
 
 Their words lie in a file beside this one. The figures in them are put in from the modules that work
 by them, so that none is written twice.
@@ -12,6 +12,7 @@ from pathlib import Path
 from typing import Final
 
 from exercises.doubt import COVERAGE, GAIN, LEAF_TOLERANCE, doubt, propagated
+from exercises.gauging_tables import TABLES
 from exercises.reference import Entry, of_rules
 from exercises.rules import RULE_SETS, RuleSet
 from exercises.text import NO_TEXT, Text
@@ -55,13 +56,24 @@ def definitions() -> tuple[Entry, ...]:
         Entry(
             stated["key"],
             Text.of(stated["title"]),
-            Text.of({tag: words.format(**put) for tag, words in stated["text"].items()}),
-            Text.of(stated["formula"].format(**put)) if "formula" in stated else NO_TEXT,
+            _filled(stated["text"], put),
+            _filled(stated["formula"], put) if "formula" in stated else NO_TEXT,
             stated["source"],
             stated["sureness"],
             tuple(stated.get("related", ())),
+            tuple(TABLES[name] for name in stated.get("tables", ())),
         )
         for stated in json.loads(text)
+    )
+
+
+def _filled(words: str | dict[str, str], put: dict[str, str]) -> Text:
+    """The words with their figures, in Spanish with a comma; what is engraved stays so."""
+    comma = {key: said if key.startswith("rack_") else said.replace(".", ",")
+             for key, said in put.items()}  # fmt: skip
+    stated = {"en": words, "es": words} if isinstance(words, str) else words
+    return Text.of(
+        {tag: said.format(**(comma if tag == "es" else put)) for tag, said in stated.items()}
     )
 
 

@@ -11,8 +11,20 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from exercises.rules import RuleSet, Source
-from exercises.rules.limits import Sureness
+from exercises.rule_tables import (
+    CALLED,
+    FACES,
+    NEEDS,
+    Table,
+    compared_words,
+    leaf_words,
+    limit_table,
+    measured_by,
+    row_name,
+    size_table,
+)
+from exercises.rules import RuleSet, SizeRow, Source
+from exercises.rules.limits import Limit, Sureness
 from exercises.rules.wording import (
     joined,
     limit_formula,
@@ -24,7 +36,7 @@ from exercises.rules.wording import (
 )
 from exercises.text import NO_TEXT, Text
 
-__all__ = ["Entry", "as_markdown", "of_rules", "search"]
+__all__ = ["GROUPS", "Entry", "as_markdown", "of_rules", "search"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +55,8 @@ class Entry:
         Where it comes from, and how surely it is known.
     related
         Keys of other entries.
+    tables
+        What is best read in rows.
 
     Examples
     --------
@@ -58,10 +72,11 @@ class Entry:
     source: str
     sureness: Sureness
     related: tuple[str, ...] = ()
+    tables: tuple[Table, ...] = ()
 
     @property
     def group(self) -> str:
-        """The first part of its key: ``rules``, ``measure``, ``doubt``, ``leaf``, ``word``."""
+        """The first part of its key: one of `GROUPS`."""
         return self.key.split(".", 1)[0]
 
 
@@ -76,26 +91,17 @@ def of_rules(rules: RuleSet) -> tuple[Entry, ...]:
             NO_TEXT,
             rules.source.name,
             rules.source.sureness,
-            tuple(f"{at}.{limit.measure}" for limit in rules.limits),
+            tables=(limit_table(rules), size_table(rules)),
         ),
         *_size_entries(rules, at),
         *_added_entries(rules),
     ]
     entries += [
         _entry(rules, limit.measure, measure_title(limit.measure), limit_formula(limit),
-               limit.source, _needs(limit.needs), _MEASURED_BY.get(limit.measure, ()))
+               limit.source, _needs(limit), measured_by(limit.measure))
         for limit in rules.limits
     ]  # fmt: skip
     return tuple(entries)
-
-
-_MEASURED_BY: Final[dict[str, tuple[str, ...]]] = {
-    "toe_angle": ("measure.toe_angle_base", "measure.toe_angle_upright"),
-    "convexity": ("measure.convexity",),
-    "asymmetry": ("measure.leg_base", "measure.leg_upright"),
-    "excess_throat": ("measure.actual_throat",),
-}
-"""The measures that a limit judges, where it isn't read off the section itself."""
 
 
 def _entry(
@@ -122,40 +128,53 @@ def _said(texts: Sequence[Text]) -> Text:
     return joined(*spaced[1:]) if present else NO_TEXT
 
 
-def _needs(disposition: str) -> Text:
-    spanish = {
-        "refer": "derivar",
-        "dress back": "rebajar",
-        "add weld metal": "aportar metal",
-        "accept": "aceptar",
-    }
-    return Text.of(
+def _needs(limit: Limit) -> Text:
+    needed = NEEDS[limit.needs]
+    beyond = Text.of(
         {
-            "en": f"Beyond it the right call is: {disposition}.",
-            "es": f"Fuera de él lo correcto es: {spanish[disposition]}.",
+            "en": f"Beyond it the right call is: {needed.in_language('en')}.",
+            "es": f"Fuera de él lo correcto es: {needed.in_language('es')}.",
         }
     )
+    return beyond if limit.within is None else joined(beyond, " ", _WITHIN)
+
+
+_WITHIN: Final = Text.of(
+    {
+        "en": "The tray states what share of the weld's length its section stands for; the other "
+        "figure holds only within that share.",
+        "es": "La bandeja declara qué parte de la longitud del cordón representa la sección; la "
+        "otra cifra vale solo dentro de esa parte.",
+    }
+)
+"""A section has no length: so much in any so much is judged as a share."""
 
 
 def _size_entries(rules: RuleSet, at: str) -> list[Entry]:
     entries: list[Entry] = []
     for row in rules.sizes:
         keys = dict.fromkeys(comparison.key for comparison in row.compared)
-        name = f"{row.measure}-{row.face}" + ("-unequal" if row.unequal else "")
-        compared = ", ".join(keys)
+        needed = Text.of({"en": " \u2265 size needed", "es": " \u2265 tamaño necesario"})
+        leaf = joined(Text.of({"en": "Leaf: ", "es": "Hoja: "}), leaf_words(row), ".")
         entries.append(
             Entry(
-                f"{at}.size.{name}",
-                joined(rules.title, ": ", _row_title(row.measure, row.face, unequal=row.unequal)),
-                _seats_text(row.seats),
-                Text.of({"en": f"{compared} \u2265 size needed",
-                         "es": f"{compared} \u2265 tamaño necesario"}),
+                f"{at}.size.{row_name(row)}",
+                joined(rules.title, ": ", _row_title(row)),
+                _said((_seats_text(row.seats), leaf)),
+                joined(compared_words(row), needed),
                 rules.source.name,
                 rules.source.sureness,
-                (at, *(f"measure.{key}" for key in keys)),
+                (at, *(f"measure.{key}" for key in keys), *_LEAVES[row.face]),
             )
-        )  # fmt: skip
+        )
     return entries
+
+
+_LEAVES: Final[dict[str, tuple[str, ...]]] = {
+    "convex": ("leaf.leg",),
+    "flat": ("leaf.leg", "leaf.throat"),
+    "concave": ("leaf.throat", "leaf.leg"),
+}
 
 
 def _added_entries(rules: RuleSet) -> list[Entry]:
@@ -195,14 +214,13 @@ def _added_entries(rules: RuleSet) -> list[Entry]:
     return entries
 
 
-def _row_title(measure: str, face: str, *, unequal: bool) -> Text:
-    english = {"convex": "convex face", "flat": "flat face", "concave": "hollow face"}[face]
-    spanish = {"convex": "cara convexa", "flat": "cara plana", "concave": "cara cóncava"}[face]
-    if measure == "throat":
-        return Text.of({"en": f"throat, {english}", "es": f"garganta, {spanish}"})
-    if unequal:
-        return Text.of({"en": f"unequal legs, {english}", "es": f"catetos desiguales, {spanish}"})
-    return Text.of({"en": f"leg, {english}", "es": f"cateto, {spanish}"})
+def _row_title(row: SizeRow) -> Text:
+    face = FACES[row.face]
+    called = CALLED[row.measure, row.unequal]
+    named = Text.of(
+        {"en": f"{face.in_language('en')} face", "es": f"cara {face.in_language('es')}"}
+    )
+    return joined(called, ", ", named)
 
 
 def _seats_text(seats: Sequence[tuple[str, str]]) -> Text:
@@ -256,8 +274,8 @@ def search(entries: Sequence[Entry], words: str, language: str) -> tuple[Entry, 
     --------
     >>> from exercises.rules import RULE_SETS
     >>> found = search(of_rules(RULE_SETS["iso-5817-c"]), "CONVEXITY level c", "en")
-    >>> [entry.key for entry in found]
-    ['rules.iso-5817-c.convexity']
+    >>> found[0].key
+    'rules.iso-5817-c.convexity'
     """
     wanted = _plain(words).split()
     in_title: list[Entry] = []
@@ -266,6 +284,8 @@ def search(entries: Sequence[Entry], words: str, language: str) -> tuple[Entry, 
         title = _plain(entry.title.in_language(language))
         whole: list[str | Text] = [title, entry.key, entry.source, sureness_words(entry.sureness)]
         whole += [entry.text, entry.formula]
+        if entry.group != "rules":  # Else its tables say what the entries of their rows say.
+            whole += [cell.text for table in entry.tables for row in table.rows for cell in row]
         told = " ".join(
             part if isinstance(part, str) else part.in_language(language) for part in whole
         )
@@ -276,14 +296,16 @@ def search(entries: Sequence[Entry], words: str, language: str) -> tuple[Entry, 
     return (*in_title, *elsewhere)
 
 
-_GROUPS: Final = {
-    "measure": "Measures",
-    "word": "Words",
-    "doubt": "Doubt",
-    "leaf": "Leaves",
-    "callout": "Callouts",
-    "rules": "Rules",
+GROUPS: Final[dict[str, Text]] = {
+    "rules": Text.of({"en": "Rules", "es": "Reglas"}),
+    "gauge": Text.of({"en": "Gauging", "es": "Cómo se mide"}),
+    "leaf": Text.of({"en": "Leaves", "es": "Hojas"}),
+    "measure": Text.of({"en": "Measures", "es": "Medidas"}),
+    "doubt": Text.of({"en": "Doubt", "es": "Duda"}),
+    "callout": Text.of({"en": "Callouts", "es": "Lo indicado"}),
+    "word": Text.of({"en": "Words", "es": "Palabras"}),
 }
+"""What entries belong to, by the first part of their keys, in the order of a page."""
 
 
 def as_markdown(entries: Sequence[Entry], language: str = "en") -> str:
@@ -300,12 +322,24 @@ def as_markdown(entries: Sequence[Entry], language: str = "en") -> str:
     for entry in entries:
         if entry.group != group:
             group = entry.group
-            lines += [f"## {_GROUPS[group]}", ""]
+            lines += [f"## {GROUPS[group].in_language(language)}", ""]
         lines += [f"### {entry.title.in_language(language)}", ""]
         if entry.formula:
             lines += [f"`{entry.formula.in_language(language)}`", ""]
         if entry.text:
             lines += [entry.text.in_language(language), ""]
+        for table in entry.tables:
+            lines += _table_lines(table, language)
         sure = sureness_words(entry.sureness).in_language(language)
         lines += [f"Source: {entry.source} ({sure}).", ""]
     return "\n".join(lines)
+
+
+def _table_lines(table: Table, language: str) -> list[str]:
+    def line(texts: Sequence[Text]) -> str:
+        told = (text.in_language(language).replace("|", "\\|") for text in texts)
+        return f"| {' | '.join(told)} |"
+
+    title = [f"**{table.title.in_language(language)}**", ""] if table.title else []
+    rows = [line([cell.text for cell in row]) for row in table.rows]
+    return [*title, line(table.heads), "| --- " * len(table.heads) + "|", *rows, ""]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from typing import Final, Literal
 
@@ -45,6 +46,8 @@ __all__ = [
     "within_words",
 ]
 
+_POINT: Final = re.compile(r"(?<=\d)\.(?=\d)")
+
 Language = Literal["en", "es"]
 LANGUAGES: Final[tuple[Language, ...]] = ("en", "es")
 
@@ -81,7 +84,7 @@ _FACT: Final[dict[Fact, _Words]] = {
 _MEASURE: Final[dict[LimitMeasure, _Words]] = {
     "undercut": {"en": "Undercut, depth", "es": "Mordedura, profundidad"},
     "overlap": {"en": "Overlap, length", "es": "Solape, longitud"},
-    "toe_angle": {"en": "Toe angle", "es": "Ángulo en el pie"},
+    "toe_angle": {"en": "Toe angle", "es": "Ángulo en el borde"},
     "convexity": {"en": "Convexity", "es": "Convexidad"},
     "asymmetry": {"en": "Difference of the legs", "es": "Diferencia de los catetos"},
     "excess_throat": {"en": "Excess throat", "es": "Exceso de garganta"},
@@ -145,7 +148,12 @@ def amount_words(amount: Amount, column: Column = "both") -> Text:
     >>> str(amount_words(Length(2.0, 1.5875))), str(amount_words(Length.plain(100.0), "degrees"))
     ('2 mm [1/16 in]', '100°')
     """
-    return _in_each(lambda language: _amount(amount, language, column))
+    return _in_each(lambda language: _written(_amount(amount, language, column), language))
+
+
+def _written(words: str, language: Language) -> str:
+    """Figures with the language's own decimal sign."""
+    return words if language == "en" else _POINT.sub(",", words)
 
 
 def _amount(amount: Amount, language: Language, column: Column) -> str:
@@ -233,7 +241,8 @@ def within_words(within: Within, column: Column = "both") -> Text:
     """
     if within.length is None or within.each is None:
         share = f"{100.0 * within.share:g} %"
-        return Text.of({"en": f"{share} of the length", "es": f"el {share} de la longitud"})
+        spanish = _written(f"el {share} de la longitud", "es")
+        return Text.of({"en": f"{share} of the length", "es": spanish})
     length, each = _length(within.length, column), _length(within.each, column)
     tail: _Words = {"en": " (shorter welds: none)", "es": " (cordones más cortos: nada)"}
     if within.prorate:
@@ -244,7 +253,7 @@ def within_words(within: Within, column: Column = "both") -> Text:
     return Text.of(
         {
             "en": f"{length} of any {each}{tail['en']}",
-            "es": f"{length} en cada {each}{tail['es']}",
+            "es": _written(f"{length} en cada {each}{tail['es']}", "es"),
         }
     )
 
@@ -297,11 +306,12 @@ def undersize_formula(undersize: Undersize, column: Column = "both") -> Text:
 
 def opening_formula(opening: Opening, column: Column = "both") -> Text:
     """Return what a root opening adds to the size called for."""
-    free = _length(opening.free, column)
+    free = amount_words(opening.free, column)
+    english, spanish = free.in_language("en"), free.in_language("es")
     return Text.of(
         {
-            "en": f"above {free} the whole opening is added to the leg called for",
-            "es": f"por encima de {free} se suma toda la separación al cateto indicado",
+            "en": f"above {english} the whole opening is added to the leg called for",
+            "es": f"por encima de {spanish} se suma toda la separación al cateto indicado",
         }
     )
 
