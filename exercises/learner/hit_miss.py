@@ -92,7 +92,7 @@ class Curve:
             low, high = high, high + (high - fitted)
         else:
             return None
-        for _ in range(100):
+        for _ in range(40):
             middle = 0.5 * (low + high)
             within = self._held_deviance(middle, share) <= allowed
             low, high = (middle, high) if within else (low, middle)
@@ -114,7 +114,7 @@ def _least(of: Callable[[float], float], low: float, high: float) -> float:
     ratio = (math.sqrt(5.0) - 1.0) / 2.0
     left, right = high - ratio * (high - low), low + ratio * (high - low)
     at_left, at_right = of(left), of(right)
-    for _ in range(80):
+    for _ in range(45):
         if at_left <= at_right:
             high, right, at_right = right, left, at_left
             left = high - ratio * (high - low)

@@ -17,6 +17,7 @@ Watson, Journal of Vision 17 (2017) 3:10 (QUEST+), for the method; the prior and
 from __future__ import annotations
 
 import math
+from collections import Counter
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
@@ -241,7 +242,10 @@ def believe(calls: Iterable[Call]) -> Belief:
     >>> believe([Call(0.3, False), Call(-0.3, True)]).calls
     2
     """
-    belief = Belief.broad()
-    for call in calls:
-        belief = belief.after(call)
-    return belief
+    counts = Counter(calls)
+    logs = np.log(_prior())
+    for call, count in counts.items():
+        short = _short_given(call.distance)
+        logs = logs + count * np.log(np.maximum(short if call.short else 1.0 - short, 1e-300))
+    weights = np.exp(logs - logs.max())
+    return Belief(weights / weights.sum(), counts.total())

@@ -277,12 +277,37 @@ class Logbook:
             for row in connection.execution_options(yield_per=200).execute(asked):
                 yield _entry(row)
 
-    def tallies(self, learner: str, since: str = "") -> list[Tally]:
-        """What a learner's attempts come to, by day; of days from `since` on, as 2026-03-01."""
-        asked = sa.select(_TALLIES).where(_TALLIES.c.learner_id == learner, _TALLIES.c.day >= since)
+    def tallies(
+        self, learner: str, since: str = "", newest_lines: int | None = None
+    ) -> list[Tally]:
+        """What a learner's attempts come to, by day.
+
+        Parameters
+        ----------
+        learner
+            Id.
+        since
+            Of days from this one on, as 2026-03-01.
+        newest_lines
+            How many rows of the kind ``line`` at most, the latest, and as many again of the calls
+            before feedback; all if None. Where there are years of them a line is made of few.
+        """
+        of = sa.select(_TALLIES).where(_TALLIES.c.learner_id == learner, _TALLIES.c.day >= since)
+        line = _TALLIES.c.kind == "line"
+        if newest_lines is None:
+            asked = [of]
+        else:
+            latest = of.where(line).order_by(_TALLIES.c.day.desc()).limit(newest_lines)
+            first = of.where(line, _TALLIES.c.key.endswith(" first"))
+            first = first.order_by(_TALLIES.c.day.desc()).limit(newest_lines)
+            asked = [of.where(~line), latest, first]
         with self._reading() as connection:
-            rows = connection.execute(asked.order_by(_TALLIES.c.day))
-            return [Tally(r.day, r.kind, r.key, r.counted, r.summed) for r in rows]
+            rows = {
+                (r.day, r.kind, r.key): Tally(r.day, r.kind, r.key, r.counted, r.summed)
+                for query in asked
+                for r in connection.execute(query)
+            }
+        return [rows[key] for key in sorted(rows)]
 
     # --- the file -----------------------------------------------------------------------------
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final
 
@@ -80,11 +80,17 @@ def _number(value: object) -> float | None:
     return float(value) if isinstance(value, (int, float)) else None
 
 
-def calls_of(tallies: Iterable[Tally], *, before_feedback: bool | None = None) -> list[Call]:
-    """Return the calls that show a learner's line, each at the middle of its bin.
+def calls_of(
+    tallies: Sequence[Tally], *, before_feedback: bool | None = None, newest: int | None = None
+) -> list[Call]:
+    """Return the calls that show a learner's line, each at the middle of its bin, by days.
 
     Parameters
     ----------
+    tallies
+        In the order of their days.
+    newest
+        How many at most, the latest days' ones.
     before_feedback
         Only those before any feedback of their day (true), after it, or all (None).
 
@@ -94,10 +100,12 @@ def calls_of(tallies: Iterable[Tally], *, before_feedback: bool | None = None) -
     Call(distance=-0.32, short=False)
     """
     found: list[Call] = []
-    for tally in tallies:
+    for tally in reversed(tallies):
+        if newest is not None and len(found) >= newest:
+            break
         if tally.kind != "line":
             continue
         at, said, when = tally.key.split(" ")
         if before_feedback is None or before_feedback == (when == "first"):
             found += [Call(round(int(at) * BIN, 9), said == "short")] * tally.count
-    return found
+    return found[:newest][::-1]

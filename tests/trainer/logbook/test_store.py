@@ -261,3 +261,17 @@ def test_days_are_asked_from_one_on(logbook: Logbook, ann: Learner) -> None:
     assert {tally.day for tally in logbook.tallies(ann.id, since)} == {
         (BEGIN + timedelta(days=n)).astimezone().date().isoformat() for n in (3, 4)
     }
+
+
+def test_the_newest_lines_are_those_of_the_latest_days(logbook: Logbook, ann: Learner) -> None:
+    logbook.add_all(
+        ann.id, [replace(entry_of(n), at=BEGIN + timedelta(hours=8 * n)) for n in range(90)]
+    )
+    every = logbook.tallies(ann.id)
+    some = logbook.tallies(ann.id, newest_lines=12)
+    assert [t for t in some if t.kind != "line"] == [t for t in every if t.kind != "line"]
+    assert set(some) < set(every)
+    assert calls_of(some, newest=12) == calls_of(every, newest=12)
+    first = calls_of(every, before_feedback=True, newest=12)
+    assert calls_of(some, before_feedback=True, newest=12) == first
+    assert len(first) == 12
