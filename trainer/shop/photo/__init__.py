@@ -1,0 +1,1 @@
+"""From a photo: a section out of a picture of a cut and etched weld."""

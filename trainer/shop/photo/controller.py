@@ -1,0 +1,158 @@
+"""The controller: each gesture replaces the state whole; undo is the list of earlier ones."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from typing import Final
+
+import numpy as np
+from PySide6.QtCore import QObject, QTimer, Signal
+
+from exercises.intake.photo import Outline, Wire, outline_of
+from exercises.intake.photo_file import Picture
+from exercises.intake.photo_frame import Spot, frame_of, scale_of
+from geometry.faults import Fault, GeometryError
+from trainer.shop.photo.state import PhotoState, Step, stepped
+
+__all__ = ["PhotoController"]
+
+Change = Callable[[PhotoState], PhotoState]
+
+
+class PhotoController(QObject):
+    """Holds the picture and what was put into it.
+
+    Signals
+    -------
+    changed
+        Another state is to be shown, or what it comes to is now known.
+    """
+
+    changed = Signal()
+
+    def __init__(self, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.state = PhotoState()
+        self.picture: Picture | None = None
+        self.wire: Wire | None = None
+        self.outline: Outline | None = None
+        self.faults: tuple[Fault, ...] = ()
+        self._past: list[PhotoState] = []
+        self._future: list[PhotoState] = []
+        self._gesture = ""
+        # Once for all changes of one turn of the loop: a drag brings many.
+        self._due = QTimer(self)
+        self._due.setSingleShot(True)
+        self._due.setInterval(0)
+        self._due.timeout.connect(self.work_out)
+
+    @property
+    def can_undo(self) -> bool:
+        """Whether there is a step to take back."""
+        return bool(self._past)
+
+    @property
+    def can_redo(self) -> bool:
+        """Whether a step was taken back."""
+        return bool(self._future)
+
+    def lay(self, picture: Picture) -> None:
+        """Begin with another picture."""
+        self.picture, self.wire = picture, Wire(picture)
+        self._past, self._future, self._gesture = [], [], ""
+        keeps = self.state.keeps
+        self._show(replace(stepped(PhotoState(), "straighten"), keeps=keeps))
+
+    def do(self, change: Change, gesture: str = "") -> None:
+        """Put `change` on the state: a step of its own, or part of a gesture that goes on."""
+        after = change(self.state)
+        if after == self.state:
+            return
+        if _marked(after) != _marked(self.state):
+            if not gesture or gesture != self._gesture:
+                self._past.append(self.state)
+            self._future.clear()
+        self._gesture = gesture
+        self._show(after)
+
+    def end_gesture(self) -> None:
+        """What comes now is another step."""
+        self._gesture = ""
+
+    def undo(self) -> None:
+        """Take the last step back."""
+        if self._past:
+            self._future.append(self.state)
+            self._gesture = ""
+            self._show(self._past.pop())
+
+    def redo(self) -> None:
+        """Take the last step that was taken back again."""
+        if self._future:
+            self._past.append(self.state)
+            self._gesture = ""
+            self._show(self._future.pop())
+
+    def _show(self, state: PhotoState) -> None:
+        self.state = state
+        self._due.start()
+        self.changed.emit()
+
+    def work_out(self) -> None:
+        """Work out what the marks come to, now."""
+        self._due.stop()
+        self.outline, self.faults = None, ()
+        if self.wire is not None:
+            try:
+                self.outline = outline_of(self.state.marks, self.wire)
+            except GeometryError as error:
+                self.faults = error.faults
+            except np.linalg.LinAlgError:
+                # Three corners in a line while one is dragged past another.
+                self.faults = (_ASKEW,)
+        self.changed.emit()
+
+    def is_done(self, step: Step) -> bool:
+        """Whether a step has all that it needs."""
+        marks = self.state.marks
+        if step == "open":
+            return self.picture is not None
+        if step == "straighten":
+            return len(marks.corners) == 4 and not self._complains("/corners")
+        if step == "scale":
+            return scale_of(marks) is not None and not self._complains("/scale")
+        if step == "members":
+            try:
+                frame_of(marks)
+            except (GeometryError, np.linalg.LinAlgError):
+                return len(marks.base) > 1 and len(marks.upright) > 1 and self._unscaled
+            return True
+        return self.outline is not None
+
+    @property
+    def _unscaled(self) -> bool:
+        """Whether all that the members lack is a scale."""
+        try:
+            frame_of(replace(self.state.marks, scale=_ANY, length=1.0))
+        except (GeometryError, np.linalg.LinAlgError):
+            return False
+        return True
+
+    def _complains(self, at: str) -> bool:
+        return any(fault.at == at for fault in self.faults)
+
+
+_ANY: Final = (Spot(0.0, 0.0), Spot(100.0, 0.0))
+
+_ASKEW: Final = Fault(
+    "/corners",
+    "photo-corners",
+    "the four points are no rectangle seen askew",
+    "the corners of one",
+)
+
+
+def _marked(state: PhotoState) -> tuple[object, ...]:
+    """What undo brings back: not the step that is looked at, nor the choice."""
+    return state.marks, state.known, state.keeps
