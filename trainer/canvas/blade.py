@@ -21,6 +21,7 @@ from PySide6.QtGui import (
 
 from trainer.canvas.drawing import Place, end_of
 from trainer.canvas.light import mixed, tint, world
+from trainer.canvas.shadow import SHADOW_REACH, paint_shadow
 from trainer.canvas.shapes import BladePaths, pose_transform
 from trainer.canvas.view import View
 from trainer.look.fonts import engraving_font
@@ -29,10 +30,7 @@ from trainer.look.tokens import Theme
 if TYPE_CHECKING:
     from geometry.pose import Pose
 
-__all__ = ["SHADOW_REACH", "blade_rect", "blade_transform", "paint_blade"]
-
-SHADOW_REACH: Final = 16.0
-"""Logical pixels by which a leaf's shadow may pass its outline."""
+__all__ = ["blade_rect", "blade_transform", "paint_blade"]
 
 _STREAKS: Final = 150
 
@@ -61,7 +59,7 @@ def paint_blade(
     """Paint the leaf; `lit` while a hand is over it, `held` while a hand is on it."""
     to_screen = blade_transform(pose, view)
     metal, back = to_screen.map(paths.metal), to_screen.map(paths.back)
-    _paint_shadow(painter, back, theme, held=held)
+    paint_shadow(painter, back, theme, held=held)
     painter.fillPath(metal, _brushed(paths, to_screen, theme, lit=lit))
     painter.fillPath(metal, _sheen(paths, to_screen, theme))
     _paint_mark(painter, paths, pose, to_screen, theme)
@@ -81,16 +79,6 @@ def _inner_edge(paths: BladePaths, inset: float) -> QPainterPath:
     path.lineTo(right - inset, top - inset)
     path.lineTo(left + inset, top - inset)
     return path
-
-
-def _paint_shadow(painter: QPainter, back: QPainterPath, theme: Theme, *, held: bool) -> None:
-    # Only along the edges that touch nothing: a shadow must never dim a gap. Thin lines side by
-    # side, since one wide soft stroke takes five times as long to paint.
-    depth = 9 if held else 6
-    for index in range(1, depth + 1):
-        fade = 1.0 - index / (depth + 1.0)
-        pen = QPen(tint(theme.bench.shadow, 0.34 * fade * fade), 1.0)
-        painter.strokePath(back.translated(0.55 * index, 0.9 * index), pen)
 
 
 @lru_cache(maxsize=8)

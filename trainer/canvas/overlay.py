@@ -225,6 +225,8 @@ def placed_labels(
     draw, and lies within the view.
     """
     labelled = [(overlay, _anchor(overlay, view)) for overlay in overlays if overlay.label]
+    if not labelled:
+        return ()
     drawn = [point for overlay in overlays for point in _sampled(overlay, view)]
     blocked = [QRectF(QPointF(*box[:2]), QPointF(*box[2:])) for box in taken]
     placed: list[Label] = []

@@ -24,7 +24,16 @@ from trainer.corners.words import gap_word, heading, sentence, trust_word
 from trainer.look.fonts import TextStyle, font
 from trainer.look.tokens import Role, Theme
 
-__all__ = ["Card", "card_of", "card_size", "heading_size", "paint_card", "paint_heading"]
+__all__ = [
+    "Card",
+    "card_of",
+    "card_size",
+    "heading_size",
+    "paint_card",
+    "paint_heading",
+    "paint_panel",
+    "paint_words",
+]
 
 _WRAP: Final = int(
     Qt.TextFlag.TextWordWrap | Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop
@@ -122,11 +131,22 @@ def card_size(card: Card, theme: Theme, wide: float) -> float:
 
 def paint_card(painter: QPainter, rect: QRectF, card: Card, theme: Theme) -> None:
     """Paint a card into `rect`, which is as high as `card_size` says."""
+    paint_panel(painter, rect, theme)
+    paint_words(painter, rect, card, theme)
+
+
+def paint_panel(painter: QPainter, rect: QRectF, theme: Theme) -> None:
+    """Paint what a card's words stand on."""
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    pad = _pad(theme)
     painter.setPen(QPen(tint(theme.outline, 0.6), 1.0))
     painter.setBrush(tint(theme.panel, 0.97))
     painter.drawRoundedRect(rect, theme.radius, theme.radius)
+
+
+def paint_words(painter: QPainter, rect: QRectF, card: Card, theme: Theme) -> None:
+    """Paint a card's words and signs into `rect`."""
+    painter.setRenderHint(QPainter.RenderHint.Antialiasing)
+    pad = _pad(theme)
     inner = rect.adjusted(pad, 0.8 * pad, -pad, -0.8 * pad)
     high = _high(theme, "title")
     _paint_state(painter, QRectF(inner.left(), inner.top(), inner.width(), high), card, theme)

@@ -16,7 +16,7 @@ from geometry.pose import Pose
 from trainer.bench.spoken import parts_of
 from trainer.bench.words import state_word
 from trainer.canvas.canvas import Canvas
-from trainer.corners.card import Card, card_of, paint_card, paint_heading
+from trainer.corners.card import Card, card_of, paint_heading, paint_panel, paint_words
 from trainer.corners.drawing import face_middle
 from trainer.corners.handles import Handle
 from trainer.corners.placing import Placed, scene_of
@@ -58,6 +58,7 @@ class _Words(QWidget):
         self._key: tuple[Card | str, Theme] | None = None
         self._drawn: QPixmap | None = None
         self._is_card = False
+        self._panel: tuple[QSize, float, Theme, QPixmap] | None = None
 
     def show_words(self, card: Card, theme: Theme, rect: QRectF, *, is_card: bool) -> None:
         """Show a card, or its heading, at a place."""
@@ -81,19 +82,37 @@ class _Words(QWidget):
 
     def _painted(self, ratio: float) -> QPixmap:
         """Paint as every saved picture is painted."""
+        if self._shown is None:
+            return self._blank(ratio)
+        card, theme = self._shown
+        pixmap = self._bare_panel(ratio, theme) if self._is_card else self._blank(ratio)
+        painter = QPainter(pixmap)
+        if self._is_card:
+            paint_words(painter, self._inside, card, theme)
+        else:
+            paint_heading(painter, QPointF(0.5, 0.5), card.heading, theme)
+        painter.end()
+        return pixmap
+
+    @property
+    def _inside(self) -> QRectF:
+        return QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5)
+
+    def _blank(self, ratio: float) -> QPixmap:
         pixmap = QPixmap(self.size() * ratio)
         pixmap.setDevicePixelRatio(ratio)
         pixmap.fill(Qt.GlobalColor.transparent)
-        if self._shown is not None:
-            card, theme = self._shown
-            painter = QPainter(pixmap)
-            if self._is_card:
-                rect = QRectF(self.rect()).adjusted(0.5, 0.5, -0.5, -0.5)
-                paint_card(painter, rect, card, theme)
-            else:
-                paint_heading(painter, QPointF(0.5, 0.5), card.heading, theme)
-            painter.end()
         return pixmap
+
+    def _bare_panel(self, ratio: float, theme: Theme) -> QPixmap:
+        """A card without words: its edge takes longer to paint than all that is said on it."""
+        if self._panel is None or self._panel[:3] != (self.size(), ratio, theme):
+            pixmap = self._blank(ratio)
+            painter = QPainter(pixmap)
+            paint_panel(painter, self._inside, theme)
+            painter.end()
+            self._panel = (self.size(), ratio, theme, pixmap)
+        return self._panel[3].copy()
 
 
 class Pane(QWidget):
