@@ -10,8 +10,10 @@ from trainer.about import show_folder
 from trainer.band import Saying
 from trainer.crash import Aftermath
 from trainer.settings import Kept
+from trainer.shop.locking import is_free
+from trainer.window import WindowFrame
 
-__all__ = ["damaged_settings", "ended_badly"]
+__all__ = ["damaged_settings", "ended_badly", "say_unsaved"]
 
 
 def ended_badly(ended: Aftermath) -> Saying:
@@ -62,6 +64,16 @@ def damaged_settings(kept: Kept, file: Path) -> Saying:
         ).format(file=aside),
         ((_show_words(), lambda: show_folder(aside.parent)),),
     )
+
+
+def say_unsaved(frame: WindowFrame, folder: Path) -> None:
+    """Say that coupons wait which an earlier start has left unsaved, if some do."""
+    if any(is_free(path) for path in folder.glob("*.shop-journal")):
+        words = QCoreApplication.translate(
+            "Afterwards", "Coupons that an earlier start left unsaved wait in the coupon shop."
+        )
+        show = QCoreApplication.translate("Afterwards", "Go there")
+        frame.band.say(Saying(words, ((show, lambda: frame.show_screen("shop")),)))
 
 
 def _show_words() -> str:

@@ -151,6 +151,11 @@ def screens() -> list[tuple[str, str, Callable[[WindowFrame], QWidget]]]:
 
         return CornersScreen(frame)
 
+    def reference(frame: WindowFrame) -> QWidget:
+        from trainer.reference.screen import ReferenceScreen
+
+        return ReferenceScreen(frame)
+
     def shop(frame: WindowFrame) -> QWidget:
         from trainer.shop.screen import ShopScreen
 
@@ -158,6 +163,7 @@ def screens() -> list[tuple[str, str, Callable[[WindowFrame], QWidget]]]:
 
     return [
         ("corners", QCoreApplication.translate("TopBar", "Four corners"), corners),
+        ("reference", QCoreApplication.translate("TopBar", "Reference"), reference),
         ("shop", QCoreApplication.translate("TopBar", "Coupon shop"), shop),
     ]
 
@@ -344,6 +350,7 @@ class _Opening:
         """Make the frame and the bench in it, in the language that is spoken."""
         from trainer.bench.layout import BenchLayout
         from trainer.bench.screen import BenchScreen
+        from trainer.bench.trying import Trying
         from trainer.canvas.canvas import Canvas
         from trainer.records import Records
         from trainer.window import WindowFrame
@@ -353,6 +360,7 @@ class _Opening:
         self.frame = WindowFrame(self.window, settings, bench)
         records = Records(self._places.calls)
         screen = BenchScreen(self.frame, bench, tray, records)
+        Trying(self.frame, screen)
         self.frame.tray_asked.connect(self._open)
         self.frame.settings_changed.connect(self._keep_settings)
         bench.setFocusProxy(bench.canvas)
@@ -362,7 +370,9 @@ class _Opening:
     def _add_screens(self, frame: WindowFrame) -> None:
         """Let each screen be shown; nothing of it is loaded before that."""
         for key, title, make in screens():
-            frame.add_screen(key, title, partial(self._made_screen, frame, key, make))
+            action = frame.add_screen(key, title, partial(self._made_screen, frame, key, make))
+            if key == "reference":
+                frame.help_menu.insertAction(frame.keys_action, action)
 
     def _made_screen(
         self, frame: WindowFrame, key: str, make: Callable[[WindowFrame], QWidget]
@@ -437,7 +447,7 @@ class _Opening:
 
     def _say_what_was(self) -> None:
         """Say quietly what happened to the settings, and how the last program ended."""
-        from trainer.afterwards import damaged_settings, ended_badly
+        from trainer.afterwards import damaged_settings, ended_badly, say_unsaved
         from trainer.crash import aftermath
 
         if self.frame is None:
@@ -447,6 +457,7 @@ class _Opening:
         ended = aftermath(self._places.running, self._places.reports)
         if ended is not None:
             self.frame.band.say(ended_badly(ended))
+        say_unsaved(self.frame, self._places.unsaved)
 
     def _open(self, path: Path) -> None:
         """Open another tray; a broken one is refused whole, and says why."""

@@ -27,6 +27,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from exercises.rules import RuleSet
 from trainer.about import AboutDialog
 from trainer.band import Band
 from trainer.first_start import FirstStartCard
@@ -42,7 +43,7 @@ from trainer.spoken_buttons import speak_buttons
 from trainer.top_bar import TopBar
 from trainer.unforeseen import Trouble
 
-__all__ = ["GoesOn", "WindowFrame"]
+__all__ = ["GoesOn", "OpensTrays", "WindowFrame"]
 
 Value = TypeVar("Value")
 
@@ -56,6 +57,22 @@ class GoesOn(Protocol):
 
     def go_on_from(self, other: Any) -> None:  # noqa: ANN401  # its own kind, which varies
         """Go on from there."""
+
+
+@runtime_checkable
+class OpensTrays(Protocol):
+    """A screen that opens trays itself: while it is shown, none goes to the bench."""
+
+    def open_path(self, path: Path) -> None:
+        """Open a tray."""
+
+
+@runtime_checkable
+class LooksUp(Protocol):
+    """A screen that shows an entry of the reference, and the way back."""
+
+    def look_up(self, key: str, came_from: str) -> None:
+        """Show an entry; `came_from` is the key of the screen to go back to."""
 
 
 @dataclass(slots=True)
@@ -85,6 +102,8 @@ class WindowFrame(QObject):
         A file to open.
     coupon_asked
         The place in the tray of a coupon to lay out.
+    trial_asked(tray, index)
+        A coupon is to be tried on the bench, on no record.
     settings_changed
         There are preferences to keep and to show from now on.
     theme_changed
@@ -95,6 +114,7 @@ class WindowFrame(QObject):
 
     tray_asked = Signal(Path)
     coupon_asked = Signal(int)
+    trial_asked = Signal(object, int)
     settings_changed = Signal()
     theme_changed = Signal()
     screen_shown = Signal(str)
@@ -104,6 +124,8 @@ class WindowFrame(QObject):
         self.window = window
         self.settings = settings
         self.theme: Theme = LIGHT
+        self.shop_rules: tuple[RuleSet, ...] = ()
+        """Rule sets from files beside the tray that is open."""
         self._dialogs: list[Notice | FirstStartCard] = []
         self._keys: list[tuple[str, Callable[[], tuple[KeyGroup, ...]]]] = []
         # Before any widget: a font that comes later doesn't reach those that have one of their own.
@@ -161,7 +183,7 @@ class WindowFrame(QObject):
 
     # Screens
 
-    def add_screen(self, key: str, title: str, make: Callable[[], QWidget]) -> None:
+    def add_screen(self, key: str, title: str, make: Callable[[], QWidget]) -> QAction:
         """Add a screen: a tab in the bar, and Ctrl with its number. It is made when first shown.
 
         Parameters
@@ -172,6 +194,11 @@ class WindowFrame(QObject):
             What the tab says.
         make
             Makes it.
+
+        Returns
+        -------
+        QAction
+            Shows it: for a menu.
         """
         self._screens.append(_Screen(key, make, None))
         number = _NUMBERS.get(key, len(self._screens))
@@ -179,13 +206,21 @@ class WindowFrame(QObject):
         self.bar.add_tab(title, keys.toString(QKeySequence.SequenceFormat.NativeText))
         if len(self._screens) == 2:
             self._add_screen_key("bench", self.bar.tabs[0].text(), QKeySequence("Ctrl+1"))
-        self._add_screen_key(key, title, keys)
+        return self._add_screen_key(key, title, keys)
 
-    def _add_screen_key(self, key: str, title: str, keys: QKeySequence) -> None:
+    def _add_screen_key(self, key: str, title: str, keys: QKeySequence) -> QAction:
         action = QAction(title, self.window)
         action.setShortcut(keys)
         action.triggered.connect(lambda: self.show_screen(key))
         self.window.addAction(action)
+        return action
+
+    def look_up(self, entry: str) -> None:
+        """Show an entry of the reference; Esc there leads back to the screen that is shown."""
+        came_from, reference = self.shown_screen, self.make_screen("reference")
+        self.show_screen("reference")
+        if isinstance(reference, LooksUp):
+            reference.look_up(entry, came_from)
 
     def make_screen(self, key: str) -> QWidget | None:
         """Return a screen; make it, unless that has been done."""
@@ -244,7 +279,7 @@ class WindowFrame(QObject):
         )
         self.recent_menu = RecentMenu(self.tr("&Recent trays"), menu)
         self.recent_menu.set_recent(self.settings.recent)
-        self.recent_menu.chosen.connect(self.tray_asked)
+        self.recent_menu.chosen.connect(self.open_tray)
         self.recent_menu.missed.connect(self._miss_tray)
         self.recent_menu.cleared.connect(
             lambda: self.change_settings(self.settings.without_recent())
@@ -402,6 +437,14 @@ class WindowFrame(QObject):
 
     # Files
 
+    def open_tray(self, path: Path) -> None:
+        """Have a tray opened: by the screen that is shown, if it opens any, or on the bench."""
+        shown: object = self.screens.currentWidget()
+        if isinstance(shown, OpensTrays):
+            shown.open_path(path)
+        else:
+            self.tray_asked.emit(path)
+
     def ask_for_tray(self) -> None:
         """Let a tray be chosen."""
         name, _ = QFileDialog.getOpenFileName(
@@ -413,7 +456,7 @@ class WindowFrame(QObject):
         if name:
             folder = Path(name).parent
             self.change_settings(self.settings.with_folder("trays", folder))
-            self.tray_asked.emit(Path(name))
+            self.open_tray(Path(name))
 
     def _miss_tray(self, path: Path) -> None:
         """Say that a tray is gone; it may come back, so only who wants to forgets it."""
@@ -452,7 +495,7 @@ class WindowFrame(QObject):
         path = _dropped_file(event)
         if path is not None:
             event.acceptProposedAction()
-            QTimer.singleShot(0, self, lambda: self.tray_asked.emit(path))
+            QTimer.singleShot(0, self, lambda: self.open_tray(path))
 
 
 def _dropped_file(event: QDropEvent) -> Path | None:

@@ -6,9 +6,10 @@ No Qt here. The two systems' calls differ; both hold a file that is open against
 from __future__ import annotations
 
 import sys
+from pathlib import Path
 from typing import BinaryIO
 
-__all__ = ["hold"]
+__all__ = ["hold", "is_free"]
 
 if sys.platform == "win32":
     import msvcrt
@@ -38,3 +39,18 @@ else:
         except OSError:
             return False
         return True
+
+
+def is_free(path: Path) -> bool:
+    """Whether there is such a file and nobody holds it.
+
+    Examples
+    --------
+    >>> is_free(Path("nowhere"))
+    False
+    """
+    try:
+        with path.open("rb") as file:
+            return hold(file)
+    except OSError:
+        return False

@@ -7,7 +7,7 @@ from collections.abc import Callable, Mapping
 from pathlib import Path
 from typing import Final, NamedTuple, Protocol, cast
 
-from PySide6.QtCore import QSize, Qt, Signal, SignalInstance
+from PySide6.QtCore import QSize, Qt, QTimer, SignalInstance
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
@@ -93,13 +93,7 @@ class ShopScreen(QWidget):
     folder
         Where unsaved work is kept; None is where all of this person's is.
 
-    Signals
-    -------
-    try_asked(tray, at)
-        A coupon is to be tried on the bench.
     """
-
-    try_asked = Signal(object, int)
 
     def __init__(
         self,
@@ -123,6 +117,8 @@ class ShopScreen(QWidget):
         self._fill()
         self._listen()
         self.show_state()
+        # Not from within the making of it: then it is not seen yet.
+        QTimer.singleShot(0, self, self._offer_recovery)
 
     def minimumSizeHint(self) -> QSize:
         """Not what the panels would like at their widest: no window could become narrow."""
@@ -230,7 +226,7 @@ class ShopScreen(QWidget):
             "down": lambda: controller.do(lambda s: changes.moved(s, at, at + 1), "move"),
             "before": lambda: self._open(at - 1),
             "after": lambda: self._open(at + 1),
-            "try": lambda: self.try_asked.emit(controller.shop.tray, at),
+            "try": lambda: self.window_frame.trial_asked.emit(controller.shop.tray, at),
             "fit": canvas.fit,
             "closer": canvas.zoom_in,
             "back": canvas.zoom_out,
@@ -360,6 +356,15 @@ class ShopScreen(QWidget):
         self.filing.go_on_from(other.filing)
         self.controller.go_on_from(other.controller)
         self._afresh()
+
+    def _offer_recovery(self) -> None:
+        """Offer what an earlier start has left, unless this one goes on with another's work."""
+        if not self.controller.dirty:
+            self.filing.offer_recovery()
+
+    def open_path(self, path: Path) -> None:
+        """Open a tray that was chosen from the menu, or dropped."""
+        self.filing.open_path(path)
 
     def _afresh(self) -> None:
         """Look at the open coupon from where all of it is seen."""

@@ -59,6 +59,10 @@ class Working(QObject):
             self._go_on()
         self._timer.stop()
 
+    def stop(self) -> None:
+        """Leave the rest undone."""
+        self._timer.stop()
+
     def _go_on(self) -> None:
         if self._due and self.coupon is not None:
             self._due = False

@@ -40,6 +40,7 @@ class Trying(QObject):
         super().__init__(frame)
         self._frame, self._bench = frame, bench
         self._aside: _Aside | None = None
+        frame.trial_asked.connect(self.begin)
         frame.screen_shown.connect(self._see)
         frame.tray_asked.connect(self._end)
 
