@@ -133,7 +133,7 @@ def located(marks: Marks, frame: Frame, face: Face) -> Located:
 
     if marks.corners:
         points(marks.corners)
-        lengths(*marks.sides)
+        lengths(*(marks.sides or (1.0, 1.0)))
         if not marks.sides_known:
             # A ratio is exact: a square is one by its making.
             doubts[-2:] = [0.0, 0.0]

@@ -52,7 +52,7 @@ class Marks:
         Four corners of a rectangle in the plane of the cut, in any order; none if the picture was
         taken straight on.
     sides
-        The rectangle's upper and left side: mm, or their ratio.
+        The rectangle's upper and left side: mm, or their ratio; None while that isn't known.
     sides_known
         Whether the sides are lengths.
     scale, length
@@ -69,7 +69,7 @@ class Marks:
     """
 
     corners: tuple[Spot, ...] = ()
-    sides: tuple[float, float] = (1.0, 1.0)
+    sides: tuple[float, float] | None = None
     sides_known: bool = False
     scale: tuple[Spot, ...] = ()
     length: float | None = None
@@ -229,7 +229,10 @@ def scale_of(marks: Marks) -> float | None:
     0.2
     """
     if not marks.tells_scale:
-        return 1.0 if len(marks.corners) == 4 and marks.sides_known else None
+        known = len(marks.corners) == 4 and marks.sides is not None and marks.sides_known
+        return 1.0 if known else None
+    if marks.corners and marks.sides is None:
+        return None
     ends = mapped(_plane(marks), array_of(marks.scale))
     apart = float(np.hypot(*(ends[1] - ends[0])))
     return (marks.length or 0.0) / apart if apart > 0.0 else None
@@ -237,7 +240,7 @@ def scale_of(marks: Marks) -> float | None:
 
 def _plane(marks: Marks) -> Matrix:
     corners = array_of(marks.ordered().corners) if len(marks.corners) == 4 else None
-    return straightened(corners, marks.sides)
+    return straightened(corners, marks.sides or (1.0, 1.0))
 
 
 def _missing(marks: Marks) -> list[Fault]:
@@ -248,6 +251,9 @@ def _missing(marks: Marks) -> list[Fault]:
     ):
         words, right = "the four points are no rectangle seen askew", "the corners of one"
         found.append(Fault("/corners", "photo-corners", words, right))
+    if marks.corners and marks.sides is None:
+        words, right = "the rectangle's sides are not known", "their lengths, or their ratio"
+        found.append(Fault("/corners", "photo-rectangle", words, right))
     if not marks.tells_scale and not (marks.corners and marks.sides_known):
         words, right = "no length is known", "two points and the length between them"
         found.append(Fault("/scale", "photo-scale", words, right))

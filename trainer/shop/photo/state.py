@@ -36,8 +36,11 @@ __all__ = [
     "spot_of",
     "stepped",
     "with_hand",
+    "with_keeping",
     "with_length",
+    "with_member",
     "with_sides",
+    "within",
 ]
 
 Step = Literal["open", "straighten", "scale", "members", "trace", "check"]
@@ -260,16 +263,27 @@ def chosen_along(state: PhotoState, way: int) -> PhotoState:
     return replace(state, chosen=every[at], group=every[at][0])
 
 
-def with_sides(state: PhotoState, known: Sides, sides: tuple[float, float]) -> PhotoState:
-    """Return the state that knows this of its rectangle: lengths (mm), or a ratio."""
+def with_sides(state: PhotoState, known: Sides, sides: tuple[float, float] | None) -> PhotoState:
+    """Return the state that knows this of its rectangle: lengths (mm), a ratio, nothing yet."""
     sides = (1.0, 1.0) if known == "square" else sides
-    marks = replace(state.marks, sides=sides, sides_known=known == "lengths")
+    lengths = known == "lengths" and sides is not None
+    marks = replace(state.marks, sides=sides, sides_known=lengths)
     return replace(state, marks=marks, known=known)
 
 
 def with_length(state: PhotoState, length: float | None) -> PhotoState:
     """Return the state whose two points of the scale are this far apart, mm."""
     return replace(state, marks=replace(state.marks, length=length))
+
+
+def with_keeping(state: PhotoState, *, keeps: bool) -> PhotoState:
+    """Return the state whose picture goes into the tray, or doesn't."""
+    return replace(state, keeps=keeps)
+
+
+def with_member(state: PhotoState, group: Group) -> PhotoState:
+    """Return the state whose next clicks mark a member; only where members are marked."""
+    return replace(state, group=group, chosen=None) if state.step == "members" else state
 
 
 def within(at: Vec, picture: Picture) -> Vec:

@@ -122,9 +122,9 @@ def picture_words(state: PhotoState, outline: Outline | None, unit: Unit) -> Wor
     """What stands in the picture."""
     marks = state.marks
     sides = ("", "")
-    if state.known == "lengths" and marks.sides_known:
+    if marks.sides is not None and state.known == "lengths":
         sides = (length_words(marks.sides[0], unit), length_words(marks.sides[1], unit))
-    elif state.known == "ratio":
+    elif marks.sides is not None and state.known == "ratio":
         sides = (figures(f"{marks.sides[0]:g}"), figures(f"{marks.sides[1]:g}"))
     measures = None if outline is None else outline.measures
     legs = ("", "")
