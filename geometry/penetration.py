@@ -15,7 +15,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from geometry.bodies import Body
-from geometry.curves import Arc, Segment
+from geometry.curves import Segment
 from geometry.pose import Pose
 
 __all__ = ["is_free", "penetration", "signed_distance"]
@@ -140,16 +140,21 @@ def signed_distance(body: Body, points: Floats) -> Floats:
 def _samples(body: Body) -> Floats:
     parts = []
     for piece in body.pieces:
-        bulging = isinstance(piece.curve, Arc) and piece.curve.convex
-        parts.append(_along(piece.curve.flatten(_SAMPLING if bulging else _COARSE)))
+        curve = piece.curve
+        if isinstance(curve, Segment):
+            parts.append(_along(curve))
+        else:
+            # No wider apart than a millimetre either, and on the arc: the chord of a hollow one
+            # lies in air, however flat it is.
+            widest = 1.0 / (8.0 * curve.radius)
+            parts.append(curve.flatten(min(_SAMPLING if curve.convex else _COARSE, widest))[:-1])
     return np.concatenate(parts)
 
 
-def _along(points: Floats) -> Floats:
-    """Points with none of the gaps between them wider than a millimetre."""
-    if len(points) > 2:
-        return points[:-1]
-    count = max(1, math.ceil(float(np.hypot(*(points[1] - points[0])))))
+def _along(line: Segment) -> Floats:
+    """Points from the start on, with none of the gaps between them wider than a millimetre."""
+    points = line.flatten()
+    count = max(1, math.ceil(line.length))
     shares = np.arange(count)[:, None] / count
     dense: Floats = points[0] + shares * (points[1] - points[0])
     return dense
