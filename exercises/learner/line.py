@@ -18,7 +18,7 @@ from __future__ import annotations
 
 import math
 from collections import Counter
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from functools import cache
 from typing import Final
@@ -175,6 +175,32 @@ class Belief:
         return np.array(
             [float((self.weights * _short_given(float(d))).sum()) for d in np.atleast_1d(distances)]
         )
+
+    def curves(self, distances: npt.ArrayLike, shares: Sequence[float]) -> tuple[Array, ...]:
+        """Return, at each distance, what the share called short is believed to be at most.
+
+        Parameters
+        ----------
+        distances
+            mm.
+        shares
+            How much of the belief lies below: 0.5 for the median, 0.025 and 0.975 for 95 %.
+        """
+        at = np.atleast_1d(np.asarray(distances, dtype=np.float64))
+        # Grid points that together weigh next to nothing would only take time.
+        flat = self.weights.ravel()
+        heavy = np.argsort(flat)[::-1]
+        heavy = heavy[: int(np.searchsorted(np.cumsum(flat[heavy]), 0.999)) + 1]
+        b, s, lost = np.unravel_index(heavy, self.weights.shape)
+        short = called_short(at[:, None], _BIASES[b], _SPREADS[s], _LAPSES[lost])
+        order = np.argsort(short, axis=1)
+        below = np.cumsum(flat[heavy][order], axis=1)
+        rows = np.arange(len(at))
+        found = []
+        for share in shares:
+            first = np.minimum((below < share).sum(axis=1), short.shape[1] - 1)
+            found.append(short[rows, order[rows, first]])
+        return tuple(found)
 
     def estimate(self) -> Estimate:
         """What is known now."""
