@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Callable
 from dataclasses import replace
 from typing import Final
@@ -12,6 +13,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from exercises.intake.photo import Outline, Wire, outline_of
 from exercises.intake.photo_file import Picture
 from exercises.intake.photo_frame import Spot, frame_of, scale_of
+from geometry.curves import Vec
 from geometry.faults import Fault, GeometryError
 from trainer.shop.photo.state import PhotoState, Step, stepped
 
@@ -112,6 +114,27 @@ class PhotoController(QObject):
                 # Three corners in a line while one is dragged past another.
                 self.faults = (_ASKEW,)
         self.changed.emit()
+
+    def about_weld(self) -> list[Vec]:
+        """Points of the picture that lie about the weld: its toes and root, or where it must be."""
+        try:
+            frame = frame_of(self.state.marks)
+        except (GeometryError, np.linalg.LinAlgError):
+            return []
+        marks = self.state.marks
+        known = [spot.at for spot in marks.face]
+        if self.outline is not None:
+            known = [self.outline.face.trace[0], self.outline.face.trace[-1]]
+            seen = frame.pixels(np.array([(0.0, 0.0), *known]))
+        else:
+            # Bare faces are marked clear of the weld: it lies nearer to the root than they do.
+            root = frame.pixels(np.zeros((1, 2)))[0]
+            near = [
+                min((spot.at for spot in spots), key=lambda at: math.dist(at, root))
+                for spots in (marks.base, marks.upright)
+            ]
+            seen = np.array([root, *near, *known])
+        return [(float(x), float(y)) for x, y in seen]
 
     def is_done(self, step: Step) -> bool:
         """Whether a step has all that it needs."""

@@ -150,7 +150,16 @@ class PhotoPage(QWidget):
             return
         self.controller.do(lambda s: stepped(s, step))
         if step != "open":
+            self._look(step)
             self.view.setFocus()
+
+    def _look(self, step: Step) -> None:
+        """See what the step is about: the weld at the last two, at the others the whole."""
+        points = self.controller.about_weld() if step in ("trace", "check") else []
+        if points:
+            self.view.close_in(points, 60.0)
+        elif step != "trace":
+            self.view.fit()
 
     def _by_hand(self, *, by_hand: bool) -> None:
         picture = self.controller.picture

@@ -58,10 +58,10 @@ def paint_marks(
     words: Words,
 ) -> None:
     """Paint all points and what is drawn through them; those of the step in hand stand out."""
-    now = GROUPS[state.step] or tuple(_COLOURS)
-    for group in _COLOURS:
+    for group in _COLOURS if state.step != "check" else ():
         if state.spots(group):
-            _paint_group(painter, state, group, wire, sight, theme, strong=group in now)
+            strong = group in GROUPS[state.step]
+            _paint_group(painter, state, group, wire, sight, theme, strong=strong)
     if outline is not None and state.step in ("trace", "check", "members"):
         _paint_outline(painter, outline, sight, theme, words, whole=state.step == "check")
     elif state.step == "members":
@@ -169,10 +169,14 @@ def _paint_outline(
     nearest = trace[int(np.argmin(np.hypot(trace[:, 0], trace[:, 1])))]
     if whole:
         _stroke(painter, shown(np.vstack([root, nearest])), theme.role("shown"), theme, strong=True)
-        places = (trace[0] * 0.55, trace[-1] * 0.55, nearest * 0.5)
+        # The legs' figures off the weld, in the plates.
+        legs = (trace[0] * 0.5, trace[-1] * 0.5)
+        off = [0.2 * (legs[at] - legs[1 - at]) for at in (0, 1)]
+        places = (legs[0] + off[0], legs[1] + off[1], nearest * 0.55)
         for at, said in zip(places, (*words.legs, words.throat), strict=True):
             ((x, y),) = shown(at[None, :])
-            _chip(painter, (x, y), said, theme)
+            wide, high = chip_size(said, theme)
+            _chip(painter, (x - 10.0 - wide / 2.0, y + 8.0 + high / 2.0), said, theme)
     for toe in (trace[0], trace[-1]):
         ((x, y),) = shown(toe[None, :])
         painter.setBrush(QColor(theme.role("fault")))

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import (
     QFrame,
     QGridLayout,
     QHBoxLayout,
-    QLabel,
     QPushButton,
     QScrollArea,
     QVBoxLayout,
@@ -22,7 +21,7 @@ from geometry.lengths import Unit
 from trainer.bench.worded import toned, wrapped
 from trainer.shop.photo.controller import PhotoController
 from trainer.shop.photo.lengths import KnownField
-from trainer.shop.photo.point_tools import PointTools, rows_of
+from trainer.shop.photo.point_tools import PointTools, Rows
 from trainer.shop.photo.state import STEPS, PhotoState, Sides, Step
 from trainer.shop.photo.words import fault_line, results, step_help, step_word
 
@@ -208,13 +207,8 @@ class Panel(QFrame):
         column = QVBoxLayout(self.found)
         column.setContentsMargins(0, 0, 0, 0)
         column.setSpacing(4)
-        row = QHBoxLayout()
-        self.names = toned("", "quiet")
-        self.figures = QLabel()
-        self.figures.setTextFormat(Qt.TextFormat.PlainText)
-        row.addWidget(self.names)
-        row.addWidget(self.figures, 1)
-        column.addLayout(row)
+        self.rows = Rows(5)
+        column.addWidget(self.rows)
         self.sure = wrapped(
             self.tr(
                 "\u00b1 is twice the standard uncertainty, from pixels, points and lengths; what "
@@ -288,7 +282,8 @@ class Panel(QFrame):
             button.setEnabled(there or name == "open")
             with QSignalBlocker(button):
                 button.setChecked(name == step)
-        self.help.setText(step_help(step))
+        scaled = bool(state.marks.corners) and state.marks.sides_known
+        self.help.setText(step_help(step, scaled=scaled))
         self.open.setVisible(step == "open")
         self.open.setEnabled(not busy)
         self.known_box.setVisible(step == "straighten")
@@ -325,7 +320,7 @@ class Panel(QFrame):
     def _show_found(self, controller: PhotoController, unit: Unit) -> None:
         state, outline = controller.state, controller.outline
         rows = results(state, outline, unit)
-        rows_of(self.names, self.figures, rows)
+        self.rows.show_rows(rows)
         self.found.setVisible(bool(rows) and state.step != "open")
         self.sure.setVisible(outline is not None)
         shown = [

@@ -5,11 +5,11 @@ from __future__ import annotations
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from trainer.bench.worded import wrapped
+from trainer.bench.worded import toned, wrapped
 from trainer.shop.photo.state import GROUPS, PhotoState, spot_of
 from trainer.shop.photo.words import point_words
 
-__all__ = ["PointTools", "rows_of"]
+__all__ = ["PointTools", "Rows"]
 
 _ARROWS = (
     ("\u2190", -1.0, 0.0, 1, 0),
@@ -123,8 +123,28 @@ class PointTools(QWidget):
                 button.setChecked(on)
 
 
-def rows_of(names: QLabel, figures: QLabel, rows: list[tuple[str, str]]) -> None:
-    """Put names and figures into two labels, line by line."""
-    names.setText("\n".join(name for name, _ in rows))
-    figures.setText("\n".join(figure for _, figure in rows))
-    figures.setAlignment(Qt.AlignmentFlag.AlignRight)
+class Rows(QWidget):
+    """Names and figures, line by line."""
+
+    def __init__(self, count: int, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        grid = QGridLayout(self)
+        grid.setContentsMargins(0, 0, 0, 0)
+        grid.setVerticalSpacing(3)
+        self._rows: list[tuple[QLabel, QLabel]] = []
+        for at in range(count):
+            name, figure = toned("", "quiet"), QLabel()
+            figure.setTextFormat(Qt.TextFormat.PlainText)
+            grid.addWidget(name, at, 0)
+            grid.addWidget(figure, at, 1, Qt.AlignmentFlag.AlignRight)
+            self._rows.append((name, figure))
+
+    def show_rows(self, rows: list[tuple[str, str]]) -> None:
+        """Show these, and no more lines than there are."""
+        filled = [*rows, *[("", "")] * (len(self._rows) - len(rows))]
+        for (name, figure), (word, said) in zip(self._rows, filled, strict=True):
+            name.setText(word)
+            figure.setText(said)
+            figure.setAccessibleName(f"{word}: {said}")
+            name.setVisible(bool(word))
+            figure.setVisible(bool(word))

@@ -128,6 +128,15 @@ class PictureView(QWidget):
         if self._pyramid is not None:
             self._see(self.sight.fitted(self._pyramid.size))
 
+    def close_in(self, points: list[Vec], least: float) -> None:
+        """Show points of the picture and some room about them, `least` pixels across at least."""
+        xs, ys = ([point[axis] for point in points] for axis in (0, 1))
+        span = max(max(xs) - min(xs), max(ys) - min(ys), least) * 1.5
+        self._fits = False
+        scale = min(self.width(), self.height()) / span
+        middle = ((max(xs) + min(xs)) / 2.0, (max(ys) + min(ys)) / 2.0)
+        self._see(Sight(middle, min(scale, 8.0), self.sight.size))
+
     def zoom(self, factor: float, about: Vec | None = None) -> None:
         """Zoom about a point (logical px), or about the one that keys move."""
         self._fits = False

@@ -34,8 +34,14 @@ def step_word(step: Step) -> str:
     }[step]
 
 
-def step_help(step: Step) -> str:
-    """What to do at a step."""
+def step_help(step: Step, *, scaled: bool = False) -> str:
+    """What to do at a step; `scaled` where the rectangle's sides give the scale already."""
+    if step == "scale" and scaled:
+        return translate(
+            "Photo",
+            "The rectangle\u2019s sides give the scale. If a longer length is known, click its "
+            "two ends and say how long it is: it then counts instead.",
+        )
     return {
         "open": translate(
             "Photo",
