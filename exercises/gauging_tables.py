@@ -45,7 +45,7 @@ def rack_table(name: RackName) -> Table:
     Examples
     --------
     >>> [str(cell.text) for cell in rack_table("inch").rows[3]]
-    ['5/16 in', '7.94', '5.61', '0.3125']
+    ['5/16 in', '7.938', '5.613', '0.3125']
     """
     heads = (
         _both("Mark", "Marca"),
@@ -56,8 +56,8 @@ def rack_table(name: RackName) -> Table:
     rows = tuple(
         (
             _plain(leaf.mark),
-            _decimal(leaf.size, 2),
-            _decimal(leaf.size * math.sqrt(0.5), 2),
+            _decimal(leaf.size, 3),
+            _decimal(leaf.size * math.sqrt(0.5), 3),
             _decimal(leaf.size / MM_PER_INCH, 4),
         )
         for leaf in rack(name)

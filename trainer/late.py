@@ -7,15 +7,13 @@ here too, so that they never load Qt, nor the window them.
 
 from __future__ import annotations
 
-import builtins
-import os
 import sys
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
-from typing import TYPE_CHECKING, Final, NamedTuple
+from typing import TYPE_CHECKING, NamedTuple
 
 from trainer.assets import asset
 from trainer.placement import USUAL
@@ -27,6 +25,7 @@ from trainer.start import (
     explain_missing_library,
     explain_missing_package,
 )
+from trainer.swift_imports import swift_imports
 
 if TYPE_CHECKING:
     from PySide6.QtWidgets import QApplication, QWidget
@@ -44,9 +43,6 @@ if TYPE_CHECKING:
     from trainer.window import WindowFrame
 
 __all__ = ["open_window", "run_command", "screens", "shipped_tray"]
-
-_PLAIN_IMPORT: Final = builtins.__import__
-"""Python's own, taken before Qt is there."""
 
 
 def run_command(words: Sequence[str]) -> int:
@@ -121,22 +117,6 @@ def _explained() -> Iterator[None]:
         if words is None:
             raise
         raise StartError(words) from error
-
-
-@contextmanager
-def _swift_imports() -> Iterator[None]:
-    """Let the core be imported by Python's own import.
-
-    Qt's binding puts a function of its own before every import, for a feature that we don't use:
-    it makes numpy's thousands of imports half as slow again.
-    """
-    # Our arrays are small: threads for linear algebra would only take time to start.
-    os.environ.setdefault("OPENBLAS_NUM_THREADS", "1")
-    qt_import, builtins.__import__ = builtins.__import__, _PLAIN_IMPORT
-    try:
-        yield
-    finally:
-        builtins.__import__ = qt_import
 
 
 def screens() -> list[tuple[str, str, Callable[[WindowFrame], QWidget]]]:
@@ -302,7 +282,7 @@ class _Opening:
 
     def _load(self) -> _Loaded:
         """Load the core and the bench's modules, and open the tray: nothing of the window's."""
-        with _explained(), _swift_imports():
+        with _explained(), swift_imports():
             from exercises.tray import TrayError, load_tray
             from trainer import window  # noqa: F401  # imported here for those after it
             from trainer.bench import layout, screen  # noqa: F401
@@ -378,7 +358,7 @@ class _Opening:
         self, frame: WindowFrame, key: str, make: Callable[[WindowFrame], QWidget]
     ) -> QWidget:
         """Make a screen; after a change of language it goes on with what the last one had."""
-        from trainer.window import GoesOn
+        from trainer.screen_kinds import GoesOn
 
         before, made = self._screens.get(key), make(frame)
         if before is not None and isinstance(made, GoesOn):

@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from functools import partial
 from pathlib import Path
-from typing import Any, Final, Protocol, TypeVar, runtime_checkable
+from typing import Final, TypeVar
 
 from PySide6.QtCore import QEvent, QObject, Qt, QTimer, Signal
 from PySide6.QtGui import (
@@ -37,42 +37,19 @@ from trainer.look.theme import DARK, LIGHT, Theme, apply, theme_for
 from trainer.notices import FaultRow, FaultsDialog, KeysDialog, Notice, UnforeseenDialog
 from trainer.places import places
 from trainer.recent_menu import TRAY_SUFFIX, RecentMenu
+from trainer.screen_kinds import LooksUp, OpensTrays
 from trainer.settings import Appearance, LengthUnit, Settings
 from trainer.sheet import screen_sheet
 from trainer.spoken_buttons import speak_buttons
 from trainer.top_bar import TopBar
 from trainer.unforeseen import Trouble
 
-__all__ = ["GoesOn", "OpensTrays", "WindowFrame"]
+__all__ = ["WindowFrame"]
 
 Value = TypeVar("Value")
 
 _NUMBERS: Final = {"corners": 2, "reference": 3, "shop": 4, "logbook": 5, "sittings": 6}
 """With Ctrl, the key of each screen, whichever of them there are; the bench's is 1."""
-
-
-@runtime_checkable
-class GoesOn(Protocol):
-    """A screen that can go on with what another of its kind has, which is given up."""
-
-    def go_on_from(self, other: Any) -> None:  # noqa: ANN401  # its own kind, which varies
-        """Go on from there."""
-
-
-@runtime_checkable
-class OpensTrays(Protocol):
-    """A screen that opens trays itself: while it is shown, none goes to the bench."""
-
-    def open_path(self, path: Path) -> None:
-        """Open a tray."""
-
-
-@runtime_checkable
-class LooksUp(Protocol):
-    """A screen that shows an entry of the reference, and the way back."""
-
-    def look_up(self, key: str, came_from: str) -> None:
-        """Show an entry; `came_from` is the key of the screen to go back to."""
 
 
 @dataclass(slots=True)
@@ -217,7 +194,8 @@ class WindowFrame(QObject):
 
     def look_up(self, entry: str) -> None:
         """Show an entry of the reference; Esc there leads back to the screen that is shown."""
-        came_from, reference = self.shown_screen, self.make_screen("reference")
+        came_from = self.shown_screen
+        reference: object = self.make_screen("reference")
         self.show_screen("reference")
         if isinstance(reference, LooksUp):
             reference.look_up(entry, came_from)

@@ -19,10 +19,12 @@ from PySide6.QtWidgets import (
 
 from exercises.grading import Grade
 from exercises.judging import Judgement
+from exercises.signposts import entry_of_check, entry_of_reason, entry_of_rules
 from geometry.lengths import Unit
 from trainer.bench import words
 from trainer.bench.glyph import Glyph
 from trainer.bench.grounds import Verdict, asked_words, grounds_of, held_right, rule_words, sureness
+from trainer.bench.look_up import LookUp
 from trainer.bench.reasons import measure_word, reason_text, what_it_shows
 from trainer.bench.state import BenchState
 from trainer.bench.truth import Told, Truth
@@ -76,9 +78,12 @@ class DebriefPanel(QFrame):
     -------
     reading_asked
         A stated reading to look at.
+    entry_asked
+        The entry of the reference with this key should be shown.
     """
 
     reading_asked = Signal(int)
+    entry_asked = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -89,6 +94,7 @@ class DebriefPanel(QFrame):
         self._box.setSpacing(6)
         self._parts: list[QWidget] = []
         self.readings: list[QPushButton] = []
+        self.look_ups: list[LookUp] = []
 
     def fill(self, shown: Debrief, unit: Unit) -> None:
         """Say what came of a call."""
@@ -96,14 +102,14 @@ class DebriefPanel(QFrame):
             self._box.removeWidget(part)
             part.setParent(None)
             part.deleteLater()
-        self._parts, self.readings = [], []
+        self._parts, self.readings, self.look_ups = [], [], []
         state, grade = shown.state, shown.state.grade
         if grade is None:
             return
         self._add(toned(self.tr("Debrief"), "title"))
         self._add_verdict(state, grade)
         self._add_grounds(shown, unit)
-        self._add_mends(grade, unit)
+        self._add_mends(shown, grade, unit)
         self._add_held(shown, grade, unit)
         teaches = state.coupon.teaches.in_language(words.language())
         if teaches:
@@ -123,14 +129,18 @@ class DebriefPanel(QFrame):
         label.setContentsMargins(0, 8, 0, 0)
         self._add(label)
 
-    def _add_row(self, sign: QWidget, said: QWidget) -> None:
-        """A sign, and what it stands for."""
+    def _add_row(self, sign: QWidget, said: QWidget, look_up: LookUp | None = None) -> None:
+        """A sign, what it stands for, and perhaps the way to what says more of it."""
         row = QWidget()
         line = QHBoxLayout(row)
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(8)
         line.addWidget(sign, alignment=Qt.AlignmentFlag.AlignTop)
         line.addWidget(said, 1)
+        if look_up is not None:
+            look_up.asked.connect(self.entry_asked)
+            self.look_ups.append(look_up)
+            line.addWidget(look_up, alignment=Qt.AlignmentFlag.AlignTop)
         self._add(row)
 
     def _add_verdict(self, state: BenchState, grade: Grade) -> None:
@@ -168,17 +178,21 @@ class DebriefPanel(QFrame):
 
     def _add_grounds(self, shown: Debrief, unit: Unit) -> None:
         """Each measure that was judged, beside its limit; rule and source."""
-        if shown.state.coupon.task != "judge":
+        coupon = shown.state.coupon
+        if coupon.task != "judge":
             return
         self._add_heading(self.tr("What the weld measures, and must"))
         for ground in grounds_of(shown.state, shown.judgement, unit):
             said = f"{ground.name}: {ground.figures}" if ground.figures else ground.name
             label = wrapped(said)
             label.setAccessibleName(f"{said}. {self._verdict_word(ground.verdict)}")
-            self._add_row(Glyph(_VERDICTS[ground.verdict]), label)
+            key = ground.key and entry_of_check(coupon, ground.key, shown.judgement.face)
+            look_up = LookUp(ground.name, key) if key else None
+            self._add_row(Glyph(_VERDICTS[ground.verdict]), label, look_up)
             if ground.source:
                 self._add_row(Glyph(""), wrapped(ground.source, "gloss"))
-        self._add(wrapped(rule_words(shown.state), "quiet"))
+        rules = LookUp(words.rules_word(coupon.rule_set), entry_of_rules(coupon.rule_set))
+        self._add_row(Glyph(""), wrapped(rule_words(shown.state), "quiet"), rules)
 
     def _verdict_word(self, verdict: Verdict) -> str:
         return {
@@ -187,7 +201,7 @@ class DebriefPanel(QFrame):
             "near": self.tr("Too near to tell"),
         }[verdict]
 
-    def _add_mends(self, grade: Grade, unit: Unit) -> None:
+    def _add_mends(self, shown: Debrief, grade: Grade, unit: Unit) -> None:
         """What to do otherwise next time, numbered as in the picture."""
         if not grade.reasons:
             return
@@ -196,7 +210,11 @@ class DebriefPanel(QFrame):
             name = toned(str(number), "heading")
             name.setFixedWidth(18)
             name.setAlignment(Qt.AlignmentFlag.AlignHCenter)
-            self._add_row(name, wrapped(reason_text(reason, unit)))
+            said = reason_text(reason, unit)
+            key = entry_of_reason(
+                shown.state.coupon, reason.code, reason.params, shown.judgement.face
+            )
+            self._add_row(name, wrapped(said), LookUp(said, key))
 
     def _add_held(self, shown: Debrief, grade: Grade, unit: Unit) -> None:
         """What was held right, by name; the score comes second."""

@@ -50,12 +50,15 @@ class Ground:
         Which measure; measured value, limit and margin.
     source
         Whose limit it is and how surely that is known; empty where that is said of all of them.
+    key
+        Of the check; empty where a line speaks of several.
     """
 
     verdict: Verdict
     name: str
     figures: str
     source: str = ""
+    key: str = ""
 
 
 def _said(value: float, unit: Unit, kind: str = "mm") -> str:
@@ -80,7 +83,9 @@ def grounds_of(state: BenchState, judgement: Judgement, unit: Unit) -> tuple[Gro
             continue
         source = "" if check.source == common else source_word(check.source)
         figures = _figures(check, unit)
-        told.append(Ground(_verdict(check), name[:1].upper() + name[1:], figures, source))
+        told.append(
+            Ground(_verdict(check), name[:1].upper() + name[1:], figures, source, check.key)
+        )
     told.sort(key=lambda ground: _ORDER[ground.verdict])
     if absent:
         none = translate("Debrief", "None at all: {things}")

@@ -18,9 +18,11 @@ from PySide6.QtWidgets import (
 
 from exercises.attempt import StatedReading
 from exercises.callout import Callout
+from exercises.signposts import entry_of_callout, entry_of_rules
 from geometry.lengths import Unit
 from trainer.bench import words
 from trainer.bench.glyph import STATE_GLYPHS, Glyph
+from trainer.bench.look_up import LookUp
 from trainer.bench.state import BenchState, lies_in_the_air
 from trainer.bench.worded import toned
 from trainer.symbols.drawn import Convention, convention_for, symbol_of
@@ -89,10 +91,13 @@ class JobCard(QFrame):
         The place in the list of a reading to take back.
     rules_asked
         All the rules should be shown.
+    entry_asked
+        The entry of the reference with this key should be shown.
     """
 
     taken_back = Signal(int)
     rules_asked = Signal()
+    entry_asked = Signal(str)
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -122,7 +127,13 @@ class JobCard(QFrame):
         self.rules.setAccessibleName(self.tr("Read all the rules"))
         self.rules.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.rules.clicked.connect(self.rules_asked)
-        self._facts.addWidget(self.rules, len(self._values) - 1, 2)
+        last = len(self._values) - 1
+        self._facts.addWidget(self.rules, last, 2)
+        _, callout, _, rules = self._names()
+        self.look_ups = (LookUp(callout), LookUp(rules))
+        for row, button in zip((1, last), self.look_ups, strict=True):
+            button.asked.connect(self.entry_asked)
+            self._facts.addWidget(button, row, 3)
         self._line = QFrame()
         self._line.setProperty("kind", "line")
         self._line.setFixedHeight(1)
@@ -174,8 +185,9 @@ class JobCard(QFrame):
         value.setAlignment(Qt.AlignmentFlag.AlignVCenter)
         self._keys.append(key)
         self._facts.addWidget(key, row, 0)
-        # The last row leaves room for its button.
-        self._facts.addWidget(value, row, 1, 1, 1 if row == len(self._names()) - 1 else 2)
+        # Two rows leave room for their buttons.
+        columns = {1: 2, len(self._names()) - 1: 1}.get(row, 3)
+        self._facts.addWidget(value, row, 1, 1, columns)
         return value
 
     def show_state(self, state: BenchState, unit: Unit, symbols: Convention | None) -> None:
@@ -203,6 +215,9 @@ class JobCard(QFrame):
         for label in (self._keys[0], self._values[0]):
             label.setVisible(coupon.task != "judge")
         self.rules.setToolTip(words.rules_lines(coupon))
+        of_callout, of_rules = self.look_ups
+        of_callout.key = entry_of_callout(coupon.callout)
+        of_rules.key = entry_of_rules(coupon.rule_set)
         # Judging takes two readings, mostly; a size or an exercise in reading takes more.
         rows = 2 if coupon.task == "judge" else 4
         self._readings.setFixedHeight(rows * _ROW + 2)

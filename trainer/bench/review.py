@@ -65,6 +65,7 @@ class Review(QObject):
         """What Tab stops at in a debrief, in order."""
         return (
             *self.replay.stops(),
+            *self.panel.look_ups,
             *self.panel.readings,
             self.bar.again,
             self.bar.next,

@@ -140,7 +140,9 @@ class BenchScreen(QObject):
             *rack.steps.buttons.values(),
             *rack.units.values(),
             *rack.looking.values(),
+            self.job_card.look_ups[0],
             self.job_card.rules,
+            self.job_card.look_ups[1],
             *(row.remove for row in self.job_card.rows),
             *call.faces.buttons.values(),
             *call.states.buttons.values(),
@@ -184,6 +186,8 @@ class BenchScreen(QObject):
             lambda at: self._change(lambda state, now: changes.without_reading(state, at, now))
         )
         self.job_card.rules_asked.connect(self._show_rules)
+        self.job_card.entry_asked.connect(window.look_up)
+        self.review.panel.entry_asked.connect(window.look_up)
         call.hint_asked.connect(self._turn_up_note)
         call.face_named.connect(self._name_face)
         call.state_stated.connect(self._state_reading)
@@ -414,6 +418,8 @@ class BenchScreen(QObject):
         done = self.controller.judged
         judged = [at for at, coupon in enumerate(tray.coupons) if coupon.id in done]
         self.window.bar.show_tray(tray.title.in_language(tag), titles, self.course.index, judged)
+        shop = {each.rules: each.shop_rules for each in tray.coupons if each.shop_rules}
+        self.window.shop_rules = tuple(shop.values())
 
     def _arrange(self) -> None:
         self.rack_panel.set_narrow(self.bench.narrow)

@@ -1,0 +1,1 @@
+"""The reference: every limit, formula and definition to look up, with where it comes from."""

@@ -1,0 +1,32 @@
+"""What a screen may be able to do beside being shown: asked by the frame and by what opens it."""
+
+from __future__ import annotations
+
+from pathlib import Path
+from typing import Any, Protocol, runtime_checkable
+
+__all__ = ["GoesOn", "LooksUp", "OpensTrays"]
+
+
+@runtime_checkable
+class GoesOn(Protocol):
+    """A screen that can go on with what another of its kind has, which is given up."""
+
+    def go_on_from(self, other: Any) -> None:  # noqa: ANN401  # its own kind, which varies
+        """Go on from there."""
+
+
+@runtime_checkable
+class OpensTrays(Protocol):
+    """A screen that opens trays itself: while it is shown, none goes to the bench."""
+
+    def open_path(self, path: Path) -> None:
+        """Open a tray."""
+
+
+@runtime_checkable
+class LooksUp(Protocol):
+    """A screen that shows an entry of the reference, and the way back."""
+
+    def look_up(self, key: str, came_from: str) -> None:
+        """Show an entry; `came_from` is the key of the screen to go back to."""
