@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
+from typing import Final
 
-from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QWheelEvent
+from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QFrame,
@@ -20,6 +21,12 @@ from PySide6.QtWidgets import (
 from trainer.arrangement import BAR
 
 __all__ = ["CouponChooser", "TopBar"]
+
+_BEFORE_MENUS: Final = 12
+"""Between the tabs and the menus, px."""
+
+_FEWEST_MENUS: Final = 60
+"""What the menus can be shortened to, px."""
 
 _OPENS = (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_F4)
 
@@ -41,6 +48,31 @@ class CouponChooser(QComboBox):
         event.ignore()
 
 
+class CutLabel(QLabel):
+    """Words that end in an ellipsis where there is no room, at the right."""
+
+    def minimumSizeHint(self) -> QSize:
+        """It can do without any."""
+        return QSize(0, super().minimumSizeHint().height())
+
+    def setText(self, text: str) -> None:
+        """Say the words; the whole of them in the tip too."""
+        super().setText(text)
+        self.setToolTip(text)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint as much as there is room for."""
+        painter = QPainter(self)
+        room = self.contentsRect()
+        words = self.fontMetrics().elidedText(
+            self.text(), Qt.TextElideMode.ElideRight, room.width()
+        )
+        flags = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
+        role = self.foregroundRole()
+        self.style().drawItemText(painter, room, flags, self.palette(), True, words, role)
+        painter.end()
+
+
 class TopBar(QFrame):
     """The bar.
 
@@ -57,28 +89,32 @@ class TopBar(QFrame):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._title = ""
         self.setProperty("kind", "bar")
         self.setFixedHeight(BAR)
         row = QHBoxLayout(self)
         row.setContentsMargins(20, 0, 16, 0)
         row.setSpacing(8)
-        name = QLabel("Toe & Throat")
-        name.setProperty("tone", "product")
-        row.addWidget(name)
-        row.addSpacing(20)
+        self.product = QLabel("Toe & Throat")
+        self.product.setProperty("tone", "product")
+        self.product.setContentsMargins(0, 0, 20, 0)
+        row.addWidget(self.product)
         self._tabs = QHBoxLayout()
         self._tabs.setSpacing(14)
         self.tabs: list[QPushButton] = []
         row.addLayout(self._tabs)
-        self.add_tab(self.tr("Bench"))
-        row.addSpacing(12)
         self.menus = QMenuBar()
-        self.menus.setSizePolicy(QSizePolicy.Policy.Minimum, QSizePolicy.Policy.Fixed)
+        self.previous, self.next = QPushButton("\u2039"), QPushButton("\u203a")
+        self.chooser = CouponChooser()
+        self.add_tab(self.tr("Bench"))
+        row.addSpacing(_BEFORE_MENUS)
+        # Where there is no room for all of them, it has a button for the rest.
+        self.menus.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
+        self.menus.setMinimumWidth(_FEWEST_MENUS)
         row.addWidget(self.menus)
-        row.addStretch(1)
-        self._tray = QLabel()
+        self._tray = CutLabel()
         self._tray.setProperty("tone", "quiet")
-        row.addWidget(self._tray)
+        row.addWidget(self._tray, 1)
         self._add_coupons(row)
 
     def add_tab(self, title: str, keys: str = "") -> None:
@@ -96,15 +132,47 @@ class TopBar(QFrame):
         tab.clicked.connect(lambda: self.screen_asked.emit(index))
         self.tabs.append(tab)
         self._tabs.addWidget(tab)
+        self._fit()
 
     def show_coupons(self, shown: bool) -> None:
         """Show the tray and its coupons, where a screen has to do with them."""
-        for widget in (self._tray, self.previous, self.chooser, self.next):
+        self._tray.setText(self._title if shown else "")
+        for widget in (self.previous, self.chooser, self.next):
             widget.setVisible(shown)
+        self._fit()
+
+    # Room
+
+    @property
+    def full_width(self) -> int:
+        """The width from which on there is room for the product's name as well, logical pixels."""
+        return self._least() + self.product.sizeHint().width()
+
+    def _least(self) -> int:
+        """What tabs, menus and the coupons' chooser need, px."""
+        margins, gaps = self.contentsMargins(), self._tabs.spacing() * (len(self.tabs) - 1)
+        tabs = sum(tab.sizeHint().width() for tab in self.tabs) + gaps
+        # Also where they aren't shown: what is left of them must not jump between two screens.
+        coupons = [each.minimumSize().width() for each in (self.previous, self.chooser, self.next)]
+        row = self.layout()
+        around = row.contentsMargins() if row is not None else margins
+        sides = around.left() + around.right()
+        return sides + tabs + _BEFORE_MENUS + self.menus.sizeHint().width() + sum(coupons) + 6 * 8
+
+    def minimumSizeHint(self) -> QSize:
+        """A narrow window does without the product's name, and then shortens the menus."""
+        return QSize(self._least() - self.menus.sizeHint().width() + _FEWEST_MENUS, BAR)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Leave out what there is no room for."""
+        super().resizeEvent(event)
+        self._fit()
+
+    def _fit(self) -> None:
+        self.product.setVisible(self.width() >= self.full_width)
 
     def _add_coupons(self, row: QHBoxLayout) -> None:
-        self.previous = self._arrow("\u2039", self.tr("Previous coupon"), -1)
-        self.chooser = CouponChooser()
+        self._make_arrow(self.previous, self.tr("Previous coupon"), -1)
         self.chooser.setAccessibleName(self.tr("Coupon"))
         self.chooser.setMinimumWidth(150)
         self.chooser.setMaximumWidth(300)
@@ -114,20 +182,18 @@ class TopBar(QFrame):
         )
         self.chooser.setMinimumContentsLength(22)
         self.chooser.activated.connect(self.coupon_asked)
-        self.next = self._arrow("\u203a", self.tr("Next coupon"), 1)
+        self._make_arrow(self.next, self.tr("Next coupon"), 1)
         for widget in (self.previous, self.chooser, self.next):
             widget.setEnabled(False)
             row.addWidget(widget)
 
-    def _arrow(self, sign: str, name: str, step: int) -> QPushButton:
-        button = QPushButton(sign)
+    def _make_arrow(self, button: QPushButton, name: str, step: int) -> None:
         button.setProperty("kind", "small")
         button.setFixedSize(30, 30)
         button.setAccessibleName(name)
         button.setToolTip(name)
         button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         button.clicked.connect(lambda: self.coupon_asked.emit(self.chooser.currentIndex() + step))
-        return button
 
     def show_tray(
         self, title: str, coupons: Sequence[str], index: int, judged: Collection[int] = ()
@@ -143,7 +209,8 @@ class TopBar(QFrame):
                 ]
             )
             self.chooser.setCurrentIndex(index)
-        self._tray.setText(title)
+        self._title = title
+        self._tray.setText(title if self.chooser.isVisibleTo(self) else "")
         self.chooser.setEnabled(count > 1)
         self.previous.setEnabled(index > 0)
         self.next.setEnabled(index < count - 1)

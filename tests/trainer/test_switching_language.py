@@ -77,6 +77,39 @@ def test_everything_is_said_anew_and_what_lies_there_stays(
     assert "Job card" in texts(opening)
 
 
+def test_the_view_and_the_way_back_stay(opening: late._Opening, qtbot: QtBot) -> None:
+    assert opening.screen is not None
+    for key in (Key.Key_8, Key.Key_Space, Key.Key_D):
+        QTest.keyClick(opening.screen.canvas, key)
+    opening.screen.do("zoom in", shift=False)
+    view, readings = opening.screen.canvas.view, opening.screen.controller.state.readings
+    assert readings
+    speak(opening, qtbot, "es")
+    canvas = opening.screen.canvas
+    qtbot.waitUntil(lambda: canvas.view.scale == pytest.approx(view.scale))
+    assert canvas.view.centre == pytest.approx(view.centre)
+    for _ in range(3):
+        QTest.keyClick(canvas, Key.Key_Z)
+    assert opening.screen.controller.state.readings == ()
+    assert opening.screen.controller.state.leaf is None
+
+
+def test_every_screen_that_was_made_goes_on_even_unseen(
+    opening: late._Opening, qtbot: QtBot
+) -> None:
+    assert opening.frame is not None
+    opening.frame.show_screen("corners")
+    corners = opening.window.findChildren(CornersScreen)[0]
+    corners.controller.set_value("leg_base", 9.0, "test")
+    opening.frame.show_screen("bench")
+    speak(opening, qtbot, "es")
+    assert opening.frame.shown_screen == "bench"
+    (again,) = opening.window.findChildren(CornersScreen)
+    assert again is not corners
+    again.controller.undo()
+    assert again.controller.state.leg_base != 9.0
+
+
 def test_only_the_new_actions_have_the_shortcuts(opening: late._Opening, qtbot: QtBot) -> None:
     def shortcuts() -> list[str]:
         actions = opening.window.findChildren(QAction)

@@ -289,6 +289,10 @@ class BenchScreen(QObject):
         self.course = other.course
         self.controller.go_on_from(other.controller)
         self._laid_out()
+        looked = other.canvas.chosen_view
+        if looked is not None:
+            # Once the canvas has its size.
+            QTimer.singleShot(0, self.canvas, lambda: self.canvas.choose_view(looked))
 
     def go_to(self, index: int) -> None:
         """Lay out another coupon of the tray, as it was left."""
@@ -414,12 +418,12 @@ class BenchScreen(QObject):
     def _show_course(self) -> None:
         tag = words.language()
         tray = self.course.tray
+        shop = {each.rules: each.shop_rules for each in tray.coupons if each.shop_rules}
+        self.window.shop_rules = tuple(shop.values())
         titles = [coupon.title.in_language(tag) or coupon.id for coupon in tray.coupons]
         done = self.controller.judged
         judged = [at for at, coupon in enumerate(tray.coupons) if coupon.id in done]
         self.window.bar.show_tray(tray.title.in_language(tag), titles, self.course.index, judged)
-        shop = {each.rules: each.shop_rules for each in tray.coupons if each.shop_rules}
-        self.window.shop_rules = tuple(shop.values())
 
     def _arrange(self) -> None:
         self.rack_panel.set_narrow(self.bench.narrow)

@@ -118,6 +118,16 @@ class Picture(SpokenPicture):
             return LARGEST_SCALE
         return capped_scale(self._scene.eye_limit, self.devicePixelRatioF())
 
+    @property
+    def chosen_view(self) -> View | None:
+        """The view that somebody chose; None while the picture keeps to the fit."""
+        return None if self._fits else self._view
+
+    def choose_view(self, view: View) -> None:
+        """Look from `view`, and keep to that when resized."""
+        self._fits = False
+        self.set_view(view)
+
     def fit(self) -> None:
         """Show the bead and the leaf at home on it, and keep to that when resized."""
         scene = self._scene
