@@ -12,7 +12,7 @@ from exercises.judging import judge
 from exercises.required import given
 from exercises.rules import RULE_SETS, RuleSet
 from exercises.rules.formula import Length
-from exercises.rules.limits import Source, Within
+from exercises.rules.limits import Limit, MinimumSize, Opening, Source, Undersize, Within
 from exercises.rules.reading import read_rules
 from exercises.rules.wording import minimum_line
 from exercises.text import NO_TEXT
@@ -113,6 +113,35 @@ def test_what_a_rules_document_leaves_out() -> None:
     assert (rules.undersize, rules.opening, rules.minimum_size) == (None, None, None)
     assert (rules.limits, rules.stated_lines, rules.notes, rules.digest) == ((), (), (), "")
     assert rules.throat_is == "effective_throat"
+
+
+def test_everything_that_a_rules_document_states_is_read() -> None:
+    limit = {"measure": "convexity", "at_most": 2, "needs": "refer", "source": OWN}
+    size = {"measured_as": "throat", "at_least": 3, "source": OWN}
+    under = {"measured_as": "leg", "at_most": 1, "source": OWN}
+    own = Source("a shop", "", "", "own")
+    rules = read_rules(
+        {
+            **SHOP,
+            "revision": 4,
+            "throat_is": "theoretical_throat",
+            "undersize": under,
+            "opening": {"free": 1.5, "source": OWN},
+            "minimum_size": size,
+            "limits": [limit],
+            "lines": ["Our own words."],
+            "notes": ["One.", "Two."],
+        }
+    )
+    assert (rules.id, rules.version, str(rules.title)) == ("shop", 4, "Shop")
+    assert rules.throat_is == "theoretical_throat"
+    assert rules.undersize == Undersize("leg", Length.plain(1.0), own, None)
+    assert rules.opening == Opening(Length.plain(1.5), own)
+    assert rules.minimum_size == MinimumSize("throat", Length.plain(3.0), own)
+    assert rules.limits == (Limit("convexity", Length.plain(2.0), "refer", own, None, None),)
+    assert [str(line) for line in rules.stated_lines] == ["Our own words."]
+    assert [str(note) for note in rules.notes] == ["One.", "Two."]
+    assert RuleSet("shop", 1, rules.title, own).digest == ""
 
 
 def test_a_source_is_read_as_stated() -> None:
