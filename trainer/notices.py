@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 from pathlib import Path
+from typing import Final
 
 from PySide6.QtCore import QCoreApplication, QSize, Qt, Signal
 from PySide6.QtGui import QGuiApplication, QIcon
@@ -12,7 +13,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
     QGridLayout,
-    QHBoxLayout,
     QLabel,
     QPlainTextEdit,
     QScrollArea,
@@ -20,10 +20,14 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from trainer.key_sheet import KeySheet
 from trainer.key_table import KeyGroup
 from trainer.unforeseen import Trouble
 
 __all__ = ["FaultRow", "FaultsDialog", "KeysDialog", "Notice", "UnforeseenDialog"]
+
+_ROUND: Final = QSize(48, 120)
+"""What a dialog has about its contents, px: margins, heading, buttons."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -139,69 +143,14 @@ class KeysDialog(Notice):
         self, screens: Sequence[tuple[str, Sequence[KeyGroup]]], parent: QWidget | None = None
     ) -> None:
         super().__init__(QCoreApplication.translate("KeysDialog", "Keys"), "", parent)
-        sheet = QWidget()
-        sheet.setProperty("kind", "holder")
-        column = QVBoxLayout(sheet)
-        column.setContentsMargins(0, 0, 8, 0)
-        column.setSpacing(14)
-        for title, groups in screens:
-            if title and len(screens) > 2:
-                column.addWidget(_toned(title, "title"))
-            column.addLayout(self._beside(groups))
-        column.addStretch(1)
-        self.sheet = QScrollArea()
-        self.sheet.setWidgetResizable(True)
-        self.sheet.setWidget(sheet)
-        self.sheet.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.sheet = KeySheet(screens)
         self.sheet.setAccessibleName(self.tr("Keys and what they do"))
         screen = self.screen().availableSize()
-        wanted = sheet.sizeHint() + QSize(28, 8)
-        self.sheet.setMinimumSize(
-            wanted.boundedTo(QSize(screen.width() - 120, screen.height() - 200))
-        )
+        room = QSize(screen.width() - 120, screen.height() - 200)
+        self.sheet.setMinimumSize(self.sheet.least().boundedTo(room))
         self.body.addWidget(self.sheet, 1)
         self.finish()
-
-    def _beside(self, groups: Sequence[KeyGroup]) -> QHBoxLayout:
-        """Groups in two columns of about the same height."""
-        row = QHBoxLayout()
-        row.setSpacing(28)
-        columns: list[list[KeyGroup]] = [[], []]
-        heights = [0, 0]
-        for group in groups:
-            # In order, down the first column and then the second.
-            whole = sum(len(each.rows) + 2 for each in groups)
-            at = 0 if not heights[1] and heights[0] + len(group.rows) / 2 < whole / 2 else 1
-            columns[at].append(group)
-            heights[at] += len(group.rows) + 2
-        for column in columns:
-            row.addLayout(self._column(column), 1)
-        return row
-
-    def _column(self, groups: Sequence[KeyGroup]) -> QGridLayout:
-        grid = QGridLayout()
-        grid.setHorizontalSpacing(16)
-        grid.setVerticalSpacing(3)
-        grid.setColumnStretch(1, 1)
-        grid.setColumnMinimumWidth(0, 84)
-        at = 0
-        for group in groups:
-            if at:
-                grid.setRowMinimumHeight(at, 10)
-                at += 1
-            grid.addWidget(_toned(group.title, "heading"), at, 0, 1, 2)
-            for keys, what in group.rows:
-                at += 1
-                words = QLabel(what)
-                words.setWordWrap(True)
-                words.setMinimumWidth(260)
-                key = _toned(keys, "key")
-                key.setContentsMargins(0, 2, 0, 0)  # on one line with the larger words
-                grid.addWidget(key, at, 0, Qt.AlignmentFlag.AlignTop)
-                grid.addWidget(words, at, 1)
-            at += 1
-        grid.setRowStretch(at, 1)
-        return grid
+        self.resize(self.sizeHint().expandedTo(self.sheet.wanted().boundedTo(room) + _ROUND))
 
 
 def _toned(text: str, tone: str) -> QLabel:

@@ -1,0 +1,55 @@
+"""The sheet of keys scrolls up and down, never sideways. No source."""
+
+from __future__ import annotations
+
+import pytest
+from pytestqt.qtbot import QtBot
+
+from trainer.key_sheet import KeySheet
+from trainer.key_table import KeyGroup
+from trainer.notices import KeysDialog
+
+_GROUPS = tuple(
+    KeyGroup(
+        f"Group {index}", (("Shift+F5", "do what is said in a few words, and more of it"),) * 6
+    )
+    for index in range(4)
+)
+_SCREENS = (("Bench", _GROUPS), ("Four corners", _GROUPS), ("", _GROUPS[:1]))
+
+
+@pytest.fixture
+def sheet(qtbot: QtBot) -> KeySheet:
+    made = KeySheet(_SCREENS)
+    qtbot.addWidget(made)
+    return made
+
+
+@pytest.mark.parametrize(("wide", "columns"), [(1200, 2), (880, 2), (700, 1), (430, 1)])
+def test_it_never_scrolls_sideways(sheet: KeySheet, qtbot: QtBot, wide: int, columns: int) -> None:
+    sheet.resize(wide, 400)
+    sheet.show()
+    qtbot.waitExposed(sheet)
+    assert sheet.columns == columns
+    assert sheet.horizontalScrollBar().maximum() == 0
+
+
+def test_it_unfolds_again(sheet: KeySheet, qtbot: QtBot) -> None:
+    sheet.show()
+    for wide, columns in ((430, 1), (1200, 2), (430, 1)):
+        sheet.resize(wide, 400)
+        qtbot.wait(1)
+        assert sheet.columns == columns
+
+
+def test_the_dialog_begins_with_two_and_can_be_made_narrow(qtbot: QtBot) -> None:
+    dialog = KeysDialog(_SCREENS)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    qtbot.waitExposed(dialog)
+    assert dialog.sheet.columns == 2 or dialog.width() < dialog.sheet.wanted().width()
+    dialog.resize(480, 500)
+    qtbot.wait(1)
+    assert dialog.width() <= 560
+    assert dialog.sheet.columns == 1
+    assert dialog.sheet.horizontalScrollBar().maximum() == 0
