@@ -43,6 +43,8 @@ class Trying(QObject):
         frame.trial_asked.connect(self.begin)
         frame.screen_shown.connect(self._see)
         frame.tray_asked.connect(self._end)
+        self._language = frame.settings.language
+        frame.settings_changed.connect(self._see_settings)
 
     @property
     def lent(self) -> bool:
@@ -76,6 +78,12 @@ class Trying(QObject):
 
     def _see(self, key: str) -> None:
         if key == "shop":
+            self.give_back()
+
+    def _see_settings(self) -> None:
+        """In another language everything is made anew: a trial doesn't outlive that."""
+        if self._frame.settings.language != self._language:
+            self._language = self._frame.settings.language
             self.give_back()
 
     def _end(self) -> None:

@@ -200,7 +200,8 @@ class Entry(QObject):
             self._wrong.pop(self._of, None)
             self._write(self._shown, "")
             return
-        if self._wrong.get(self._of, ("", ""))[0] == text:
+        refused = self._wrong.get(self._of)
+        if refused is not None and refused[0] == text:
             return
         of = self._of
         wrong = self._tried(text)

@@ -66,7 +66,8 @@ class Maker:
         entry = self.field(key)
         entry.field.setFocus()
         entry.field.selectAll()
-        QTest.keyClicks(entry.field, text)
+        # Not key by key: the test library knows no keys but those of ASCII.
+        entry.field.insert(text)
         QTest.keyClick(entry.field, Qt.Key.Key_Return)
         return entry
 
@@ -87,6 +88,7 @@ class Maker:
         self.qtbot.wait(1)
 
     def button(self, name: str) -> QPushButton:
+        self.qtbot.wait(1)
         for button in self.window.findChildren(QPushButton):
             if name in (button.text(), button.accessibleName()) and button.isVisible():
                 return button
