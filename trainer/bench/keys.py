@@ -168,6 +168,11 @@ _AFTER: Final = (
         ((_K.Key_T, "state touch"),),
     ),
     KeyRow(
+        "P",
+        QT_TRANSLATE_NOOP("Keys", "the photo behind the section, if there is one"),
+        ((_K.Key_P, "face flat"),),
+    ),
+    KeyRow(
         "R", QT_TRANSLATE_NOOP("Keys", "lay the same coupon out again"), ((_K.Key_R, "call refer"),)
     ),
 )

@@ -69,6 +69,8 @@ class Playing:
         The stated reading that is looked at instead, or None.
     covered
         Whether truth and reasons lie over the picture.
+    pictured
+        Whether the section is drawn over the picture that it was taken from.
     speed
         One of `SPEEDS`.
     skips
@@ -79,6 +81,7 @@ class Playing:
     runs: bool = False
     reading: int | None = None
     covered: bool = True
+    pictured: bool = False
     speed: float = 1.0
     skips: bool = True
 
@@ -180,6 +183,10 @@ class Player(QObject):
     def cover(self, covered: bool) -> None:
         """Lay truth and reasons over the picture, or take them off."""
         self._show(replace(self._now, covered=covered))
+
+    def picture(self, pictured: bool) -> None:
+        """Show the picture that the section was taken from behind it, or take it away."""
+        self._show(replace(self._now, pictured=pictured))
 
     def _tick(self) -> None:
         now = time.perf_counter() * 1000.0

@@ -109,6 +109,11 @@ class ReplayPanel(QWidget):
         head.addSpacing(8)
         head.addWidget(self._event)
         head.addStretch(1)
+        self.picture = self._switch(
+            self.tr("Photo  P"), self.tr("Show the picture that the section was taken from")
+        )
+        self.picture.clicked.connect(self._player.picture)
+        head.addWidget(self.picture)
         self.cover = self._switch(
             self.tr("Truth and reasons  T"), self.tr("Show truth and reasons over the picture")
         )
@@ -170,7 +175,14 @@ class ReplayPanel(QWidget):
 
     def stops(self) -> tuple[QWidget, ...]:
         """What Tab stops at, in order."""
-        return (self.play, self.scrubber, *self.speeds.values(), self.skips, self.cover)
+        return (
+            self.play,
+            self.scrubber,
+            *self.speeds.values(),
+            self.skips,
+            self.picture,
+            self.cover,
+        )
 
     def show_playing(self) -> None:
         """Show the moment that is looked at."""
@@ -186,6 +198,7 @@ class ReplayPanel(QWidget):
         self.scrubber.show_ticks(self._ticks())
         for button, checked in (
             (self.cover, now.covered),
+            (self.picture, now.pictured),
             (self.skips, now.skips),
             *((button, speed == now.speed) for speed, button in self.speeds.items()),
         ):

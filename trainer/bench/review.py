@@ -84,6 +84,7 @@ class Review(QObject):
             "start": lambda: player.seek(0.0),
             "end": lambda: player.seek(float(player.log.duration)),
             "state touch": lambda: player.cover(not player.now.covered),
+            "face flat": lambda: player.picture(not player.now.pictured),
             "call refer": self.again_asked.emit,
             "coupon after": self.next_asked.emit,
         }
@@ -121,6 +122,7 @@ class Review(QObject):
         self.bar.show_last(last)
         if self._of is not state:
             self._of = state
+            self.replay.picture.setVisible(state.coupon.backdrop is not None)
             self._truth, self._told = truth_of(state.coupon.section), tell(state)
         unit = unit_of(state.coupon, settings)
         if self._truth is not None and self._worded != (state, unit):
@@ -149,6 +151,7 @@ class Review(QObject):
             self._settings,
             self._theme,
             covered=self.player.now.covered,
+            pictured=self.player.now.pictured,
         )
         told = self._looked_at
         shown = shown_words(told.shown, scene.unit) if told is not None else ""

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from exercises.backdrop import Backdrop
 from exercises.grading import Reason
 from geometry.joint import MEMBERS, Joint, Member
 from geometry.leaf import Leaf
@@ -14,12 +15,12 @@ from trainer.bench.state import BenchState
 from trainer.bench.translation import translate
 from trainer.bench.truth import Told, Truth, place_of
 from trainer.canvas.drawing import Vec
-from trainer.canvas.scene import Area, Dimension, Line, Mark, Overlay, Scene
+from trainer.canvas.scene import Area, Backing, Dimension, Line, Mark, Overlay, Scene
 from trainer.figures import length_words
 from trainer.look.tokens import Theme
 from trainer.settings import Settings
 
-__all__ = ["flaw_overlays", "review_scene", "truth_overlays"]
+__all__ = ["backing_of", "flaw_overlays", "review_scene", "truth_overlays"]
 
 _BESIDE = 20.0
 """Logical pixels between a member's face and the dimension line of its leg."""
@@ -108,6 +109,13 @@ def _reason_marks(
     )
 
 
+def backing_of(backdrop: Backdrop | None) -> Backing | None:
+    """A coupon's picture as the canvas shows it."""
+    if backdrop is None:
+        return None
+    return Backing(backdrop.jpeg, backdrop.left, backdrop.top, backdrop.mm_per_pixel)
+
+
 def review_scene(
     state: BenchState,
     section: Section,
@@ -119,6 +127,7 @@ def review_scene(
     theme: Theme,
     *,
     covered: bool,
+    pictured: bool = False,
 ) -> Scene:
     """What is seen after a call.
 
@@ -130,6 +139,8 @@ def review_scene(
         What was true, and what each reading truly showed.
     covered
         Whether the truth and the reasons lie over the picture, or it is looked at bare.
+    pictured
+        Whether the section is drawn over the picture that it was taken from, if there is one.
     """
     unit = unit_of(state.coupon, settings)
     overlays = (
@@ -149,4 +160,5 @@ def review_scene(
         theme=theme,
         unit=unit,
         eye_limit=state.coupon.eye_limit,
+        backing=backing_of(state.coupon.backdrop) if pictured else None,
     )

@@ -6,6 +6,7 @@ from collections.abc import Callable
 
 from PySide6.QtGui import QPainter
 
+from trainer.canvas.backing import paint_backing, paint_through
 from trainer.canvas.blade import paint_blade
 from trainer.canvas.furniture import paint_scale_bar, paint_tether, scale_bar_box
 from trainer.canvas.light import paint_bloom, paint_even_light, paint_grid, paint_light
@@ -46,7 +47,7 @@ def paint(painter: QPainter, scene: Scene, view: View, shapes: Shapes | None = N
 def paint_still(
     painter: QPainter, scene: Scene, view: View, shapes: Shapes, *, in_glass: bool = False
 ) -> None:
-    """Paint what stands still while a leaf is handled: light, grid, section.
+    """Paint what stands still while a leaf is handled: light, grid, a picture behind, section.
 
     Behind the loupe's glass the light is even, so that every gap in it is as bright.
     """
@@ -60,7 +61,12 @@ def paint_still(
         paint_grid(painter, view, scene.theme, scene.unit, faint=in_glass)
         if not in_glass:
             paint_bloom(painter, view, scene.theme, work)
-    if paths is not None:
+    pictured = scene.backing is not None and paint_backing(painter, scene.backing, view)
+    if paths is None:
+        return
+    if pictured:
+        paint_through(painter, paths, view, scene.theme)
+    else:
         paint_steel(painter, paths, view, scene.theme)
 
 

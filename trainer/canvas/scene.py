@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import TYPE_CHECKING, Literal
 
 from geometry.lengths import Unit
@@ -15,7 +15,18 @@ if TYPE_CHECKING:
     from geometry.pose import Pose
     from geometry.section import Section
 
-__all__ = ["Area", "Dimension", "Line", "Loupe", "Mark", "Overlay", "Scene", "Shape", "Tether"]
+__all__ = [
+    "Area",
+    "Backing",
+    "Dimension",
+    "Line",
+    "Loupe",
+    "Mark",
+    "Overlay",
+    "Scene",
+    "Shape",
+    "Tether",
+]
 
 Shape = Literal["disc", "ring", "triangle", "slash", "diamond", "square", "cross"]
 
@@ -86,6 +97,26 @@ class Loupe:
 
 
 @dataclass(frozen=True, slots=True)
+class Backing:
+    """A picture behind the section; the section is then drawn as lines over it.
+
+    Parameters
+    ----------
+    jpeg
+        The picture.
+    left, top
+        Where its upper left corner lies, mm.
+    mm_per_pixel
+        How large a pixel is, mm.
+    """
+
+    jpeg: bytes = field(repr=False)
+    left: float
+    top: float
+    mm_per_pixel: float
+
+
+@dataclass(frozen=True, slots=True)
 class Tether:
     """The pull of a hand: from the grabbed point of the leaf to the pointer, mm."""
 
@@ -119,6 +150,8 @@ class Scene:
         much may be said.
     actions
         What a screen reader is offered to do.
+    backing
+        The picture that the section was taken from, to be shown through it.
 
     Examples
     --------
@@ -143,3 +176,4 @@ class Scene:
     capped: bool = False
     parts: tuple[Part, ...] = ()
     actions: tuple[Action, ...] = ()
+    backing: Backing | None = None

@@ -23,6 +23,7 @@ def same_still(first: Scene, second: Scene) -> bool:
         and first.theme == second.theme
         and first.unit == second.unit
         and first.grid == second.grid
+        and first.backing == second.backing
     )
 
 
