@@ -45,6 +45,11 @@ _SECTION: Final = (
         QT_TRANSLATE_NOOP("ShopKeys", "draw legs, inscribed triangle, throats"),
         ((_K.Key_1, "draw legs"), (_K.Key_2, "draw triangle"), (_K.Key_3, "draw throats")),
     ),
+    KeyRow(
+        "4",
+        QT_TRANSLATE_NOOP("ShopKeys", "the photo behind the section, if there is one"),
+        ((_K.Key_4, "draw photo"),),
+    ),
 )
 
 _TRAY: Final = (

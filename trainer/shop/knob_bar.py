@@ -124,7 +124,11 @@ class KnobBar(QFrame):
         """What can be drawn over the section on demand."""
         button = QPushButton(self.tr("Draw"))
         button.setProperty("kind", "segment")
-        button.setToolTip(self.tr("Draw legs, triangle or throats over the section (1, 2, 3)"))
+        button.setToolTip(
+            self.tr(
+                "Draw legs, triangle or throats over the section, or show its photo (1, 2, 3, 4)"
+            )
+        )
         menu = QMenu(self)
         self.drawn: dict[Drawn, QAction] = {}
         for drawn in DRAWN:
@@ -132,6 +136,10 @@ class KnobBar(QFrame):
             action.setCheckable(True)
             action.triggered.connect(lambda _=False, name=drawn: self.asked.emit(f"draw {name}"))
             self.drawn[drawn] = action
+        menu.addSeparator()
+        self.photo = menu.addAction(self.tr("The photo behind it"))
+        self.photo.setCheckable(True)
+        self.photo.triggered.connect(lambda: self.asked.emit("draw photo"))
         button.setMenu(menu)
         return button
 
@@ -145,8 +153,10 @@ class KnobBar(QFrame):
         button.setAutoRepeat(True)
         return button
 
-    def show_drawn(self, drawn: frozenset[Drawn]) -> None:
-        """Show what is drawn over the section."""
+    def show_drawn(self, drawn: frozenset[Drawn], *, photo: bool, pictured: bool) -> None:
+        """Show what is drawn over the section; whether it has a `photo`, and that is shown."""
+        self.photo.setEnabled(photo)
+        self.photo.setChecked(photo and pictured)
         for name, action in self.drawn.items():
             action.setChecked(name in drawn)
 

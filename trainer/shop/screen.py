@@ -113,6 +113,7 @@ class ShopScreen(QWidget):
         self._laid: tuple[str, int] | None = None
         self._recipe: Recipe | None = None
         self._drawn: frozenset[Drawn] = frozenset()
+        self._pictured = True
         self._fresh = True
         self._fill()
         self._listen()
@@ -237,6 +238,7 @@ class ShopScreen(QWidget):
             "draw legs": lambda: self._draw("legs"),
             "draw triangle": lambda: self._draw("triangle"),
             "draw throats": lambda: self._draw("throats"),
+            "draw photo": self._show_photo,
             "hint": lambda: self._edit(with_hint(controller.coupon), "hint"),
         }
         if name.startswith("no hint "):
@@ -430,7 +432,8 @@ class ShopScreen(QWidget):
         self.view.show_coupon(shop.coupon, self._shown(), afresh=self._fresh)
         self._fresh = False
         self.knobs.show_section(shop.coupon.section, self.view.key, unit)
-        self.knobs.show_drawn(self._drawn)
+        photo = shop.coupon.backdrop is not None
+        self.knobs.show_drawn(self._drawn, photo=photo, pictured=self._pictured)
         self.side.show_coupon(shop, shop.coupon.id, unit, self.rack, settings.symbols)
         if self.side.shows_leaves:
             self.side.show_answers(self.working, unit, theme)
@@ -447,13 +450,17 @@ class ShopScreen(QWidget):
         over = drawn_over(weld, self._drawn, unit) if weld is not None else ()
         if answer is None:
             parts = parts_of(section, None, None, None, unit)
-            return Shown(theme, unit, overlays=over, parts=parts)
+            return Shown(theme, unit, overlays=over, parts=parts, pictured=self._pictured)
         pose, shown = answer.reading.pose, shown_words(answer.reading, unit)
         parts = parts_of(section, answer.leaf, pose, None, unit, shown)
-        return Shown(theme, unit, answer.leaf, pose, over, parts)
+        return Shown(theme, unit, answer.leaf, pose, over, parts, self._pictured)
 
     def _draw(self, drawn: Drawn) -> None:
         self._drawn ^= {drawn}
+        self.show_state()
+
+    def _show_photo(self) -> None:
+        self._pictured = not self._pictured
         self.show_state()
 
     def _show_judged(self) -> None:

@@ -17,6 +17,7 @@ from geometry.leaf import Leaf
 from geometry.lengths import Unit
 from geometry.pose import Pose
 from geometry.section import Section
+from trainer.bench.review_picture import backing_of
 from trainer.canvas.canvas import Canvas
 from trainer.canvas.scene import Overlay, Scene
 from trainer.canvas.spoken import Part
@@ -100,6 +101,7 @@ class Shown:
     pose: Pose | None = None
     overlays: tuple[Overlay, ...] = ()
     parts: tuple[Part, ...] = ()
+    pictured: bool = True
 
 
 class SectionView(QWidget):
@@ -159,6 +161,7 @@ class SectionView(QWidget):
             unit=shown.unit,
             eye_limit=coupon.eye_limit,
             parts=shown.parts,
+            backing=backing_of(coupon.backdrop) if shown.pictured else None,
         )
         self.canvas.box = box_of(coupon.section)
         self.canvas.set_scene(scene)

@@ -87,6 +87,8 @@ def coupon_from(traced: Traced, name: RackName, rules: Mapping[str, RuleSet]) ->
         "rules": "as-drawn",
         "x-source": source,
     }
+    if traced.backdrop is not None:
+        document["backdrop"] = traced.backdrop.as_document()
     met = largest_met(coupon_of(document, rules), name)
     size: Json = met.mark if name == "inch" else met.size
     return coupon_of(with_value(document, ("callout", "size"), size), rules)
