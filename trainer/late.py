@@ -139,7 +139,12 @@ def screens() -> list[tuple[str, str, Callable[[WindowFrame], QWidget]]]:
     def shop(frame: WindowFrame) -> QWidget:
         from trainer.shop.screen import ShopScreen
 
-        return ShopScreen(frame, {})
+        def photo() -> QWidget:
+            from trainer.shop.photo.page import PhotoPage
+
+            return PhotoPage(frame)
+
+        return ShopScreen(frame, {"photo": photo})
 
     return [
         ("corners", QCoreApplication.translate("TopBar", "Four corners"), corners),
