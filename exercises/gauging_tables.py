@@ -35,6 +35,12 @@ def _decimal(value: float, places: int) -> Cell:
     return Cell(Text.of({"en": said, "es": said.replace(".", ",")}))
 
 
+def _exact(value: float) -> Cell:
+    """A figure to the tenth of a micrometre, no more places than it has."""
+    said = f"{value:.4f}".rstrip("0").rstrip(".")
+    return Cell(Text.of({"en": said, "es": said.replace(".", ",")}))
+
+
 def _table(title: Cell, heads: tuple[Cell, ...], rows: tuple[tuple[Cell, ...], ...]) -> Table:
     return Table(title.text, tuple(head.text for head in heads), rows)
 
@@ -45,7 +51,7 @@ def rack_table(name: RackName) -> Table:
     Examples
     --------
     >>> [str(cell.text) for cell in rack_table("inch").rows[3]]
-    ['5/16 in', '7.938', '5.613', '0.3125']
+    ['5/16 in', '7.9375', '5.613', '0.3125']
     """
     heads = (
         _both("Mark", "Marca"),
@@ -56,7 +62,7 @@ def rack_table(name: RackName) -> Table:
     rows = tuple(
         (
             _plain(leaf.mark),
-            _decimal(leaf.size, 3),
+            _exact(leaf.size),
             _decimal(leaf.size * math.sqrt(0.5), 3),
             _decimal(leaf.size / MM_PER_INCH, 4),
         )

@@ -24,7 +24,8 @@ from exercises.rule_tables import (
     size_table,
 )
 from exercises.rules import RuleSet, SizeRow, Source
-from exercises.rules.limits import Limit, Sureness
+from exercises.rules.formula import Amount, Where
+from exercises.rules.limits import Limit, Sureness, Within
 from exercises.rules.wording import (
     joined,
     limit_formula,
@@ -98,7 +99,8 @@ def of_rules(rules: RuleSet) -> tuple[Entry, ...]:
     ]
     entries += [
         _entry(rules, limit.measure, measure_title(limit.measure), limit_formula(limit),
-               limit.source, _needs(limit), measured_by(limit.measure))
+               limit.source, _needs(limit),
+               (*measured_by(limit.measure), *_more(limit.amount, limit.within)))
         for limit in rules.limits
     ]  # fmt: skip
     return tuple(entries)
@@ -126,6 +128,14 @@ def _said(texts: Sequence[Text]) -> Text:
     present = [text for text in texts if text]
     spaced = [part for text in present for part in (" ", text)]
     return joined(*spaced[1:]) if present else NO_TEXT
+
+
+def _more(amount: Amount, within: Within | None) -> tuple[str, ...]:
+    """Keys of what has to be known for an amount: facts of the coupon, shares of the length."""
+    facts = ("word.conditions",) if isinstance(amount, Where) else ()
+    if within is None:
+        return facts
+    return (*facts, "word.extent") if within.each is None else (*facts, "word.length")
 
 
 def _needs(limit: Limit) -> Text:
@@ -191,7 +201,9 @@ def _added_entries(rules: RuleSet) -> list[Entry]:
                 "lo largo de todo el cordón se rechaza.",
             }
         )
-        entries.append(_entry(rules, "undersize", less, formula, source, text, ("word.undersize",)))
+        more = _more(rules.undersize.amount, rules.undersize.within)
+        related = ("word.undersize", *more)
+        entries.append(_entry(rules, "undersize", less, formula, source, text, related))
     if rules.opening is not None:
         title = Text.of({"en": "Root opening, added", "es": "Separación en la raíz, suma"})
         formula, source = opening_formula(rules.opening), rules.opening.source

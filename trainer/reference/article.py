@@ -32,10 +32,6 @@ class Article(QTextBrowser):
         self.setOpenExternalLinks(False)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAsNeeded)
-        self.setTextInteractionFlags(
-            Qt.TextInteractionFlag.TextBrowserInteraction
-            | Qt.TextInteractionFlag.TextSelectableByKeyboard
-        )
         self.anchorClicked.connect(self._follow)
 
     def show_page(self, title: str, html: str) -> None:

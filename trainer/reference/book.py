@@ -51,7 +51,7 @@ class Book:
     --------
     >>> book = Book("en")
     >>> [line.title for line in book.lines("")][:2]
-    ['Gauging', 'Leaves']
+    ['Rules', 'Gauging']
     >>> book.entries["doubt.eye"].source
     'optics, rule of thumb'
     """
@@ -93,10 +93,12 @@ class Book:
         grouped = self._grouped(tuple(self.entries.values()))
         return tuple(
             Line(
-                GROUPS[group].in_language(self.language),
-                under=self._of_sets(entries) if group == "rules" else self._plain(entries),
+                title.in_language(self.language),
+                under=self._of_sets(grouped[group])
+                if group == "rules"
+                else self._plain(grouped[group]),
             )
-            for group, entries in grouped.items()
+            for group, title in GROUPS.items()
         )
 
     def _found(self, entries: Sequence[Entry]) -> tuple[Line, ...]:

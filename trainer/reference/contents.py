@@ -97,6 +97,7 @@ class Contents(QTreeView):
             return
         self._silent = True
         self.setCurrentIndex(item.index())
+        self.setExpanded(item.index(), True)
         self.scrollTo(item.index())
         self._silent = False
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Sequence
 from html import escape
 from typing import Final
@@ -17,6 +18,12 @@ __all__ = ["SCHEME", "key_of", "page_html", "plain_page"]
 
 SCHEME: Final = "entry"
 """What the address of a link to an entry begins with."""
+
+_SHORTER: Final = 120
+"""Logical pixels by which lines of text are shorter than tables."""
+
+_ROOM: Final = '<p class="room">&nbsp;</p>'
+"""Air before a table: Qt gives tables no margins."""
 
 
 def key_of(address: str) -> str:
@@ -54,16 +61,17 @@ def _style(t: Theme) -> str:
     return f"""
         p, li {{ color: {t.ink}; font-size: {body + 1:g}px; line-height: 150%; }}
         h1 {{ color: {t.ink}; font-size: {t.text_size("product") + 6:g}px; font-weight: 600;
-            margin: 0 0 16px 0; }}
+            margin: 0 0 8px 0; }}
         h2 {{ color: {t.ink}; font-size: {t.text_size("title"):g}px; font-weight: 600;
             margin: 28px 0 8px 0; }}
         p.group {{ color: {t.muted}; font-size: {caption:g}px; font-weight: 600;
             margin: 0 0 4px 0; }}
-        p.text {{ margin: 16px 0 4px 0; }}
+        p.text {{ margin: 16px {_SHORTER}px 4px 0; }}
         p.source {{ font-size: {small:g}px; margin: 28px 0 0 0; }}
         p.surely {{ color: {t.muted}; font-size: {small:g}px; margin: 0; }}
         p.formula {{ font-size: {t.text_size("title"):g}px; font-weight: 600; margin: 0;
-            line-height: 140%; }}
+            line-height: 100%; }}
+        p.room {{ font-size: 6px; line-height: 100%; margin: 0; }}
         p.related {{ margin: 0 0 4px 0; }}
         a {{ color: {t.accent}; text-decoration: underline; }}
         th {{ color: {t.muted}; font-size: {caption:g}px; font-weight: 600; text-align: left; }}
@@ -73,11 +81,13 @@ def _style(t: Theme) -> str:
 
 def _formula(formula: str, t: Theme) -> str:
     """The formula on a ground of its own, a bar of the accent before it."""
+    # Rows of a table stand under each other.
+    words = escape(formula).replace("; ", ";<br>")
     return (
-        '<table width="100%" cellspacing="0" cellpadding="0" style="margin: 4px 0 4px 0;"><tr>'
+        f'{_ROOM}<table width="100%" cellspacing="0" cellpadding="0"><tr>'
         f'<td width="4" bgcolor="{t.accent}"></td>'
         f'<td bgcolor="{t.accent_wash}" style="padding: 12px 16px;">'
-        f'<p class="formula"><span style="color: {t.accent_wash_ink};">{escape(formula)}</span></p>'
+        f'<p class="formula"><span style="color: {t.accent_wash_ink};">{words}</span></p>'
         "</td></tr></table>"
     )
 
@@ -88,8 +98,8 @@ def _table(table: Table, tag: str, t: Theme) -> str:
     edge = f"border-bottom: 1px solid {t.line}; padding: 6px 14px 6px 0;"
     strong = f"border-bottom: 1px solid {t.outline}; padding: 4px 14px 4px 0;"
     head = "".join(
-        f'<th align="left" style="{strong}">{escape(text.in_language(tag))}</th>'
-        for text in table.heads
+        f'<th align="left" width="{share}%" style="{strong}">{escape(text.in_language(tag))}</th>'
+        for text, share in zip(table.heads, _shares(table, tag), strict=True)
     )
     rows = "".join(
         "<tr>" + "".join(f'<td style="{edge}">{_cell(cell, tag)}</td>' for cell in row) + "</tr>"
@@ -97,13 +107,22 @@ def _table(table: Table, tag: str, t: Theme) -> str:
     )
     said = f"<h2>{escape(title)}</h2>" if title else ""
     return (
-        f'{said}<table cellspacing="0" cellpadding="0" width="100%" '
-        f'style="border-collapse: collapse; margin: 12px 0 4px 0;"><tr>{head}</tr>{rows}</table>'
+        f'{said or _ROOM}<table cellspacing="0" cellpadding="0" width="100%" '
+        f'style="border-collapse: collapse;"><tr>{head}</tr>{rows}</table>'
     )
 
 
+def _shares(table: Table, tag: str) -> list[int]:
+    """Percent of the width for each column: by the root of its longest text, so none starves."""
+    columns = zip(table.heads, *([cell.text for cell in row] for row in table.rows), strict=True)
+    longest = [max(len(text.in_language(tag)) for text in column) for column in columns]
+    weights = [math.sqrt(max(each, 12)) for each in longest]
+    return [round(100.0 * weight / sum(weights)) for weight in weights]
+
+
 def _cell(cell: Cell, tag: str) -> str:
-    words = escape(cell.text.in_language(tag))
+    # Rows of a table within a table stand under each other.
+    words = escape(cell.text.in_language(tag)).replace("; ", ";<br>")
     return _link(cell.to, words) if cell.to else words
 
 

@@ -130,7 +130,7 @@ class ReferenceScreen(QWidget):
         row.setSpacing(6)
         self.back = self._button("\u2190", self.tr("Back (Alt+Left)"), self.tr("Back"))
         self.forward = self._button("\u2192", self.tr("Forward (Alt+Right)"), self.tr("Forward"))
-        self.leave = self._button(self.tr("To the bench"), self.tr("Back to where you were (Esc)"))
+        self.leave = self._button("", self.tr("Back to where you were (Esc)"))
         self.said = toned("", "quiet")
         self.copy = self._button(self.tr("Copy"), self.tr("Copy this entry (Ctrl+Shift+C)"))
         self.pdf = self._button(self.tr("Save as PDF..."), self.tr("Save this entry as a PDF"))
@@ -340,6 +340,15 @@ class ReferenceScreen(QWidget):
         self.back.setEnabled(bool(state.before))
         self.forward.setEnabled(bool(state.after))
         self.leave.setVisible(bool(state.came_from))
+        self.leave.setText(self._way_back(state.came_from))
+
+    def _way_back(self, screen: str) -> str:
+        known = {
+            "bench": self.tr("To the bench"),
+            "corners": self.tr("To the four corners"),
+            "shop": self.tr("To the coupon shop"),
+        }
+        return known.get(screen, self.tr("Back to where you were"))
 
 
 def _sheet(t: Theme) -> str:
