@@ -69,8 +69,8 @@ def read_dxf(data: bytes, name: str = "", *, unit: FileUnit | None = None) -> Dr
     name
         What messages call it.
     unit
-        What the drawing is in, where it doesn't say (``$INSUNITS``); curves are flattened to
-        within 0.002 mm by it, and as if it were in metres while nothing is known.
+        What the drawing is in, where it doesn't say (``$INSUNITS``). Curves are flattened to
+        within 0.002 mm by it, and as if it were mm while nothing is known: read again once it is.
 
     Raises
     ------
@@ -91,7 +91,7 @@ def read_dxf(data: bytes, name: str = "", *, unit: FileUnit | None = None) -> Dr
         except (*_TROUBLE, OSError) as error:
             raise _no_dxf(name, error) from error
         known = said or unit
-        outlines, notes = _outlines(document, name, FLATNESS / MM_PER[known or "m"])
+        outlines, notes = _outlines(document, name, FLATNESS / MM_PER[known or "mm"])
     if not outlines:
         text = "the drawing holds no line, arc, polyline or spline"
         right = "the section's outline as lines, arcs, polylines or splines in model space"

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 import numpy as np
@@ -34,6 +34,9 @@ TOLERANCE: Final = 0.01
 _LEVEL: Final = 10.0
 """Degrees: a member this much nearer the horizontal than the other is taken as the base."""
 
+_BY_HAND: Final = 0.02
+"""mm: how surely a hand puts something, standard."""
+
 _GAP: Final = 0.3
 """mm of a face without a point that are spoken of."""
 
@@ -46,6 +49,8 @@ class Wishes:
     ----------
     base, upright
         Two points of each member, mm in the file's frame; both or neither.
+    root
+        Where the members meet, mm in the file's frame; they move there as they lie.
     toe_base, toe_upright
         Where the toes are, mm from the root.
     swapped
@@ -58,6 +63,7 @@ class Wishes:
 
     base: tuple[Vec, Vec] | None = None
     upright: tuple[Vec, Vec] | None = None
+    root: Vec | None = None
     toe_base: float | None = None
     toe_upright: float | None = None
     swapped: bool = False
@@ -163,6 +169,8 @@ def fit_section(cloud: Cloud, wishes: Wishes | None = None, name: str = "") -> F
     # By hand the members were named already, whichever way they were swapped before.
     if wishes.swapped and not by_hand:
         corner = Corner(corner.second, corner.first, corner.root)
+    if wishes.root is not None:
+        corner = _moved(corner, wishes.root)
     run = face_in(cloud, corner)
     if run is None:
         text, right = (
@@ -171,6 +179,16 @@ def fit_section(cloud: Cloud, wishes: Wishes | None = None, name: str = "") -> F
         )
         raise refused(name, Fault("", "fit-no-face", text, right))
     return _fitted(cloud, corner, run, wishes, name)
+
+
+def _moved(corner: Corner, root: Vec) -> Corner:
+    """The corner with its members moved to another root, as surely as a hand can."""
+    at = np.array(root, float)
+    first, second = (
+        replace(line, middle=at, u_offset=max(line.u_offset, _BY_HAND))
+        for line in (corner.first, corner.second)
+    )
+    return Corner(first, second, at)
 
 
 def _base_first(corner: Corner) -> Corner:
@@ -194,7 +212,7 @@ def _fitted(cloud: Cloud, corner: Corner, run: FaceRun, wishes: Wishes, name: st
     for second, wish in ((False, wishes.toe_base), (True, wishes.toe_upright)):
         if wish is not None:
             # As well as a hand can see it: as finely as the points lie.
-            toes.append(Toe(wish, max(2.0 * noise, 0.02)))
+            toes.append(Toe(wish, max(2.0 * noise, _BY_HAND)))
             continue
         inwards = run.points[::-1] if second else run.points
         beyond = run.after if second else run.before

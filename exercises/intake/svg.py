@@ -79,7 +79,8 @@ def read_svg(data: bytes, name: str = "", *, unit: FileUnit | None = None) -> Dr
         What messages call it.
     unit
         What one unit of it is, where its ``width`` and ``height`` don't say so in mm, cm, in, pt
-        or pc. Where they do, the outlines are in millimetres.
+        or pc. Where they do, the outlines are in millimetres. Curves are flattened to within
+        0.002 mm by it, and as if it were mm while nothing is known: read again once it is.
 
     Raises
     ------
@@ -92,7 +93,7 @@ def read_svg(data: bytes, name: str = "", *, unit: FileUnit | None = None) -> Dr
     decoded(data, name, largest=_LARGEST)
     root = _parsed(data, name)
     scale = _scale(root)
-    flatness = FLATNESS if scale else FLATNESS / MM_PER[unit or "m"]
+    flatness = FLATNESS if scale else FLATNESS / MM_PER[unit or "mm"]
     walk = _Walk(name, root, flatness)
     turned = np.diag([1.0, -1.0])
     begun = Matrix(f"scale({scale!r})") if scale else Matrix()
@@ -298,20 +299,27 @@ def _runs(path: Path) -> Iterator[tuple[list[PathSegment], bool]]:
 
 def _flattened(run: list[PathSegment], flatness: float, most: int) -> FloatArray:
     """Segments as points, each curve cut evenly and finely enough."""
-    points: list[tuple[float, float]] = []
+    parts: list[FloatArray] = []
+    count = 1
     for segment in run:
-        count = _cuts(segment, flatness)
-        if len(points) + count > most:
+        cuts = _cuts(segment, flatness)
+        count += cuts
+        if count > most:
             return np.zeros((most + 1, 2))
-        for step in range(0 if not points else 1, count + 1):
-            at = segment.point(step / count)
-            if not (math.isfinite(at.x) and math.isfinite(at.y)):
-                raise ValueError
-            if not points or points[-1] != (at.x, at.y):
-                points.append((at.x, at.y))
+        at = np.arange(1 if parts else 0, cuts + 1) / cuts
+        if cuts == 1:
+            ends = [(end.x, end.y) for end in (segment.start, segment.end)]
+            parts.append(np.array(ends[1 if parts else 0 :], float))
+        else:
+            parts.append(np.asarray(segment.npoint(at), float).reshape(-1, 2))
+    points = np.vstack(parts)
+    if not np.all(np.isfinite(points)):
+        raise ValueError
+    distinct = np.concatenate([[True], np.any(np.diff(points, axis=0) != 0.0, axis=1)])
+    points = points[distinct]
     if len(points) > 3 and math.dist(points[0], points[-1]) <= flatness:
-        points.pop()
-    return np.array(points, float).reshape(-1, 2)
+        points = points[:-1]
+    return points
 
 
 def _cuts(segment: PathSegment, flatness: float) -> int:
