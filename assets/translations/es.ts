@@ -63,6 +63,14 @@
         <translation>Sus preferencias estaban dañadas, así que valen las habituales. Lo que contenía el archivo se guarda como {file}</translation>
     </message>
     <message>
+        <source>Coupons that an earlier start left unsaved wait in the coupon shop.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Show folder</source>
         <translation>Mostrar carpeta</translation>
     </message>
@@ -394,7 +402,7 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
     <message>
         <source>Check</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Revisar</translation>
     </message>
     <message>
         <source>Is, {unit}</source>
@@ -410,6 +418,13 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
     <message>
         <source>Verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Contents</name>
+    <message>
+        <source>Entries</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -860,6 +875,73 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <message>
         <source>Saved: {file}</source>
         <translation>Guardada: {file}</translation>
+    </message>
+</context>
+<context>
+    <name>Dealing</name>
+    <message>
+        <source>Add a learner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rename {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rename</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A name of their own choosing: it needn&apos;t be the one in their passport.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All attempts of {name} are erased for good, from the logbook and from its own dated backups. Copies that were carried away are not reached. To go on, write the name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Erase {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Erase for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a backup back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Logbook (*.sqlite3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was there until now is kept as {path}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup is back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It could not be written.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2494,51 +2576,151 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     </message>
     <message>
         <source>the picture is not in base 64</source>
-        <translation type="unfinished"></translation>
+        <translation>la foto no está en base 64</translation>
     </message>
     <message>
         <source>a JPEG in base 64 (RFC 4648), without line breaks</source>
-        <translation type="unfinished"></translation>
+        <translation>un JPEG en base 64 (RFC 4648), sin saltos de línea</translation>
     </message>
     <message>
         <source>the picture is no JPEG</source>
-        <translation type="unfinished"></translation>
+        <translation>la foto no es un JPEG</translation>
     </message>
     <message>
         <source>a JPEG</source>
-        <translation type="unfinished"></translation>
+        <translation>un JPEG</translation>
     </message>
     <message>
         <source>the picture is cut short</source>
-        <translation type="unfinished"></translation>
+        <translation>la foto está cortada</translation>
     </message>
     <message>
         <source>the whole of it</source>
-        <translation type="unfinished"></translation>
+        <translation>la foto entera</translation>
     </message>
     <message>
         <source>the picture has {width} by {height} pixels</source>
-        <translation type="unfinished"></translation>
+        <translation>la foto tiene {width} por {height} píxeles</translation>
     </message>
     <message>
         <source>at most {at_most} by {at_most}</source>
-        <translation type="unfinished"></translation>
+        <translation>como mucho {at_most} por {at_most}</translation>
     </message>
     <message>
         <source>the picture is {kib} KiB long</source>
-        <translation type="unfinished"></translation>
+        <translation>la foto ocupa {kib} KiB</translation>
     </message>
     <message>
         <source>at most {at_most} KiB</source>
-        <translation type="unfinished"></translation>
+        <translation>como mucho {at_most} KiB</translation>
     </message>
     <message>
         <source>{key} is {value}</source>
-        <translation type="unfinished"></translation>
+        <translation>{key} vale {value}</translation>
     </message>
     <message>
         <source>from {least} to {most} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>de {least} a {most} mm</translation>
+    </message>
+    <message>
+        <source>this is no picture that can be read</source>
+        <translation>no es una foto que se pueda leer</translation>
+    </message>
+    <message>
+        <source>PNG, JPEG, TIFF or WebP</source>
+        <translation>PNG, JPEG, TIFF o WebP</translation>
+    </message>
+    <message>
+        <source>the picture has {megapixels} megapixels</source>
+        <translation>la foto tiene {megapixels} megapíxeles</translation>
+    </message>
+    <message>
+        <source>sides of {least} to {most} pixels</source>
+        <translation>lados de {least} a {most} píxeles</translation>
+    </message>
+    <message>
+        <source>the whole file, copied or saved again</source>
+        <translation>el archivo entero, copiado o guardado de nuevo</translation>
+    </message>
+    <message>
+        <source>the picture is broken</source>
+        <translation>la foto está dañada</translation>
+    </message>
+    <message>
+        <source>the file, copied or saved again</source>
+        <translation>el archivo copiado o guardado de nuevo</translation>
+    </message>
+    <message>
+        <source>there is too little memory for the picture</source>
+        <translation>no hay memoria suficiente para la foto</translation>
+    </message>
+    <message>
+        <source>the four points are no rectangle seen askew</source>
+        <translation>los cuatro puntos no son un rectángulo visto en perspectiva</translation>
+    </message>
+    <message>
+        <source>the corners of one</source>
+        <translation>las esquinas de uno</translation>
+    </message>
+    <message>
+        <source>the rectangle&apos;s sides are not known</source>
+        <translation>no se conocen los lados del rectángulo</translation>
+    </message>
+    <message>
+        <source>their lengths, or their ratio</source>
+        <translation>sus longitudes o su proporción</translation>
+    </message>
+    <message>
+        <source>no length is known</source>
+        <translation>no se conoce ninguna longitud</translation>
+    </message>
+    <message>
+        <source>two points and the length between them</source>
+        <translation>dos puntos y la longitud entre ellos</translation>
+    </message>
+    <message>
+        <source>the two points of the length lie together</source>
+        <translation>los dos puntos de la longitud están juntos</translation>
+    </message>
+    <message>
+        <source>two that are apart</source>
+        <translation>dos que estén separados</translation>
+    </message>
+    <message>
+        <source>the {member}&apos;s face is not marked</source>
+        <translation>no está marcada la cara: {member}</translation>
+    </message>
+    <message>
+        <source>two points on it, or more</source>
+        <translation>dos puntos en ella o más</translation>
+    </message>
+    <message>
+        <source>the members are parallel</source>
+        <translation>las piezas son paralelas</translation>
+    </message>
+    <message>
+        <source>two that meet at a root</source>
+        <translation>dos que se encuentren en una raíz</translation>
+    </message>
+    <message>
+        <source>the members meet at {angle} degrees</source>
+        <translation>las piezas se encuentran a {angle} grados</translation>
+    </message>
+    <message>
+        <source>the face is not traced</source>
+        <translation>la cara no está trazada</translation>
+    </message>
+    <message>
+        <source>two points on it or more, from toe to toe</source>
+        <translation>dos puntos en ella o más, de borde a borde</translation>
+    </message>
+    <message>
+        <source>the face meets no member</source>
+        <translation>la cara no llega a ninguna pieza</translation>
+    </message>
+    <message>
+        <source>a trace from one member to the other</source>
+        <translation>un trazo de una pieza a la otra</translation>
     </message>
     <message>
         <source>a smaller one: one profile, or every tenth point</source>
@@ -3392,6 +3574,10 @@ Whatever was there is as it was, and what you have here is not lost.</source>
         <translation>verdad y razones sí o no</translation>
     </message>
     <message>
+        <source>the photo behind the section, if there is one</source>
+        <translation>la foto detrás de la sección, si la hay</translation>
+    </message>
+    <message>
         <source>lay the same coupon out again</source>
         <translation>volver a poner el mismo cupón</translation>
     </message>
@@ -3562,20 +3748,32 @@ Whatever was there is as it was, and what you have here is not lost.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Insert point</source>
+        <source>Insert</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Draw</source>
+        <translation type="unfinished">Dibujar</translation>
+    </message>
+    <message>
+        <source>Draw legs, triangle or throats over the section, or show its photo (1, 2, 3, 4)</source>
+        <translation>Dibujar catetos, triángulo o gargantas sobre la sección, o mostrar su foto (1, 2, 3, 4)</translation>
+    </message>
+    <message>
+        <source>The photo behind it</source>
+        <translation>La foto detrás</translation>
     </message>
     <message>
         <source>Insert a point after it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Delete point</source>
+        <source>Delete the point</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Delete the point</source>
-        <translation type="unfinished"></translation>
+        <source>Delete</source>
+        <translation type="unfinished">Supr</translation>
     </message>
     <message>
         <source>Closer</source>
@@ -3603,6 +3801,17 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     <message>
         <source>{knob}: more</source>
         <translation>{knob}: más</translation>
+    </message>
+</context>
+<context>
+    <name>KnownField</name>
+    <message>
+        <source>This has to be more than 0, and at most 1000 mm</source>
+        <translation>Tiene que ser más de 0 y como mucho 1000 mm</translation>
+    </message>
+    <message>
+        <source>This has to be more than 0</source>
+        <translation>Tiene que ser más de 0</translation>
     </message>
 </context>
 <context>
@@ -3666,7 +3875,7 @@ Whatever was there is as it was, and what you have here is not lost.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Choose a cell to see that leaf</source>
+        <source>Gaps in {unit}; choose one to see it</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3687,6 +3896,366 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     </message>
     <message>
         <source>What each leaf would show</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Logbook</name>
+    <message>
+        <source>Logbook of {name}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a training aid, not an instrument: it says how coupons on a screen were judged, not who may sign for a weld. Codes, contract documents and qualified people decide that.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance from the limit, mm (left: short of it)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Called short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure you were</source>
+        <translation type="unfinished">Su seguridad</translation>
+    </message>
+    <message>
+        <source>Week from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where you draw the line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Misses and false alarms</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What went wrong, by kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure, and how right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Week by week</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grey: within a leaf&apos;s doubt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bad, let go</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good, rejected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How often right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>face named wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no leaf held to the weld</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another leaf was needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hollow, not read at the throat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>convex, read at the throat</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>one leg only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leaf inside steel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leaf not seated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leaf read otherwise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a good weld not accepted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>weld metal was missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>should have been dressed back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>should have been referred</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>acceptable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>marginal</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unacceptable</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>too few to say</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{have} of the {need} calls that anything could be said from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be said yet: only calls that hang on a size count here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a day&apos;s first calls, before anything told you how they went, the line lies {where}: that is the honest measure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{middle} the limit (95 %: from {low} to {high})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from {low} to {high}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You call a weld short just where the limit is (95 %: {span}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You call welds short up to {off} above the limit (95 %: {span}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You call welds short only from {off} below the limit on (95 %: {span}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{length} below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{length} above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your line is blurred by {spread}: two welds that differ by less are told apart by luck.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nine short welds in ten are caught, however little.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of welds {fitted} short nine in ten are caught.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of welds {fitted} short nine in ten are caught; with 95 % confidence, of welds {surely} short.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No call crossed the line yet, so how steep the curve is can&apos;t be told: only calls nearer the limit would.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No call outside the doubt yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of {of} bad welds {count} were let go, {share}: {standing}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of {of} good welds {count} were rejected, {share}: {standing}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits for appraisers: 2 and 5 % of the bad, 5 and 10 % of the good (AIAG MSA, third edition).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Agreement with the truth beyond chance (kappa): {kappa}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{hits} of {trials} bad welds caught shows, with 95 % confidence, that nine in ten are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{hits} of {trials} bad welds caught doesn&apos;t show yet that nine in ten are: {more} more without a miss would.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was marked down yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Commonest: {fault}, {count} times.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too few calls said how sure they were.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You are surer than you are right: {sure} % sure, {right} % right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You are right more often than you think: {sure} % sure, {right} % right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You know what you know: {sure} % sure, {right} % right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One week is no course yet: a second one is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Marks went from {first} % to {last} % over {weeks} weeks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Practice goes on: calls are kept aside and taken in when it opens again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The logbook is from a newer version of this program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use that version, or put a backup back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The logbook can&apos;t be read: its file is damaged.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a backup back; the damaged file is kept beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another program holds the logbook.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close that program, then try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The disk is full: the logbook can&apos;t be written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make room, then try again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The logbook can&apos;t be opened or written.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See that its folder exists and may be written to.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That learner isn&apos;t in this logbook any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That name is taken, empty or too long.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LogbookScreen</name>
+    <message>
+        <source>Try again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n call(s) kept aside.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>{name} has made no call yet. Each call that is put on record at the bench comes here; what it says of them grows from the first on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LookUp</name>
+    <message>
+        <source>Look up: {what}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look it up in the reference</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -3811,6 +4380,488 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     <message>
         <source>End the talk</source>
         <translation>Terminar la charla</translation>
+    </message>
+</context>
+<context>
+    <name>PeoplePanel</name>
+    <message>
+        <source>Learners here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever is chosen here is at the bench: calls are kept as theirs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add learner...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rename...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Erase...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet to print (PDF)...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet for screen readers (HTML)...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table of attempts (CSV)...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Statements (xAPI)...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back up all of it...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a backup back...</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Photo</name>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
+    </message>
+    <message>
+        <source>Straighten</source>
+        <translation>Enderezar</translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation>Escala</translation>
+    </message>
+    <message>
+        <source>Members</source>
+        <translation>Piezas</translation>
+    </message>
+    <message>
+        <source>Trace</source>
+        <translation>Trazar</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <translation>Revisar</translation>
+    </message>
+    <message>
+        <source>The rectangle’s sides give the scale. If a longer length is known, click its two ends and say how long it is: it then counts instead.</source>
+        <translation>Los lados del rectángulo dan la escala. Si se conoce una longitud mayor, haga clic en sus dos extremos y diga cuánto mide: entonces vale esa.</translation>
+    </message>
+    <message>
+        <source>A picture of a weld, cut and etched: PNG, JPEG, TIFF or WebP. Take it square on, with a rule or a rectangle of known size beside the cut, in the same plane.</source>
+        <translation>Una foto de una soldadura cortada y atacada: PNG, JPEG, TIFF o WebP. Tómela de frente, con una regla o un rectángulo de medida conocida junto al corte, en el mismo plano.</translation>
+    </message>
+    <message>
+        <source>If the camera stood askew: click the four corners of a rectangle that lies in the plane of the cut, and say how long its sides are. Else go on.</source>
+        <translation>Si la cámara estaba inclinada: haga clic en las cuatro esquinas de un rectángulo que esté en el plano del corte y diga cuánto miden sus lados. Si no, siga.</translation>
+    </message>
+    <message>
+        <source>Click the two ends of a known length, and say how long it is.</source>
+        <translation>Haga clic en los dos extremos de una longitud conocida y diga cuánto mide.</translation>
+    </message>
+    <message>
+        <source>Click two points or more on the bare face of each member, clear of the weld and far apart. Where both lines meet is the root.</source>
+        <translation>Haga clic en dos puntos o más de la cara libre de cada pieza, lejos del cordón y separados entre sí. Donde se cruzan las dos líneas está la raíz.</translation>
+    </message>
+    <message>
+        <source>Click along the weld’s face from one toe to the other. Between clicks the line follows the strongest edge; where it strays, click on it, or place points by hand.</source>
+        <translation>Haga clic a lo largo de la cara del cordón, de un borde al otro. Entre clic y clic la línea sigue el contorno más marcado; donde se desvíe, haga clic en él o ponga puntos a mano.</translation>
+    </message>
+    <message>
+        <source>The section as it will be taken. Points can still be moved at every step.</source>
+        <translation>La sección tal como se tomará. En cada paso aún se pueden mover los puntos.</translation>
+    </message>
+    <message>
+        <source>{file}: {wrong}. Right would be: {right}.</source>
+        <translation>{file}: {wrong}. Lo correcto sería: {right}.</translation>
+    </message>
+    <message>
+        <source>{wrong}. Right would be: {right}.</source>
+        <translation>{wrong}. Lo correcto sería: {right}.</translation>
+    </message>
+    <message>
+        <source>One pixel</source>
+        <translation>Un píxel</translation>
+    </message>
+    <message>
+        <source>Angle</source>
+        <translation>Ángulo</translation>
+    </message>
+    <message>
+        <source>Base leg</source>
+        <translation>Cateto de la base</translation>
+    </message>
+    <message>
+        <source>Upright leg</source>
+        <translation>Cateto del montante</translation>
+    </message>
+    <message>
+        <source>Actual throat</source>
+        <translation>Garganta real</translation>
+    </message>
+    <message>
+        <source>base</source>
+        <translation>base</translation>
+    </message>
+    <message>
+        <source>upright</source>
+        <translation>montante</translation>
+    </message>
+    <message>
+        <source>No point chosen</source>
+        <translation>Ningún punto elegido</translation>
+    </message>
+    <message>
+        <source>Corner {n}</source>
+        <translation>Esquina {n}</translation>
+    </message>
+    <message>
+        <source>End {n} of the length</source>
+        <translation>Extremo {n} de la longitud</translation>
+    </message>
+    <message>
+        <source>Base, point {n}</source>
+        <translation>Base, punto {n}</translation>
+    </message>
+    <message>
+        <source>Upright, point {n}</source>
+        <translation>Montante, punto {n}</translation>
+    </message>
+    <message>
+        <source>Face, point {n}</source>
+        <translation>Cara, punto {n}</translation>
+    </message>
+    <message>
+        <source>by hand</source>
+        <translation>a mano</translation>
+    </message>
+    <message>
+        <source>on an edge</source>
+        <translation>en un contorno</translation>
+    </message>
+    <message>
+        <source>{point}: {x}, {y} px, {how}</source>
+        <translation>{point}: {x}; {y} px, {how}</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoKeys</name>
+    <message>
+        <source>move the chosen point by a pixel, with Shift by 10, with Ctrl by 0.1</source>
+        <translation>mover el punto elegido un píxel; con Mayús, 10; con Ctrl, 0,1</translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation>Intro</translation>
+    </message>
+    <message>
+        <source>put a point at the cross that the arrows move</source>
+        <translation>poner un punto en la cruz que mueven las flechas</translation>
+    </message>
+    <message>
+        <source>choose the point before, after</source>
+        <translation>elegir el punto anterior, el siguiente</translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation>Supr</translation>
+    </message>
+    <message>
+        <source>take the chosen point out</source>
+        <translation>quitar el punto elegido</translation>
+    </message>
+    <message>
+        <source>points go to the edge nearby, or stay as put</source>
+        <translation>los puntos van al contorno cercano o se quedan donde se ponen</translation>
+    </message>
+    <message>
+        <source>mark the base, the upright</source>
+        <translation>marcar la base, el montante</translation>
+    </message>
+    <message>
+        <source>PgUp  PgDn</source>
+        <translation>RePág  AvPág</translation>
+    </message>
+    <message>
+        <source>the step before, the step after</source>
+        <translation>el paso anterior, el siguiente</translation>
+    </message>
+    <message>
+        <source>closer, back, the whole picture</source>
+        <translation>acercar, alejar, la foto entera</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z  Ctrl+Y</source>
+        <translation>Ctrl+Z  Ctrl+Y</translation>
+    </message>
+    <message>
+        <source>undo, redo</source>
+        <translation>deshacer, rehacer</translation>
+    </message>
+    <message>
+        <source>Ctrl+O</source>
+        <translation>Ctrl+O</translation>
+    </message>
+    <message>
+        <source>choose a picture</source>
+        <translation>elegir una foto</translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation>Esc</translation>
+    </message>
+    <message>
+        <source>let the point go; back to the shop</source>
+        <translation>soltar el punto; volver al taller</translation>
+    </message>
+    <message>
+        <source>Points in the picture</source>
+        <translation>Puntos en la foto</translation>
+    </message>
+    <message>
+        <source>From a photo</source>
+        <translation>De una foto</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoPage</name>
+    <message>
+        <source>From a photo</source>
+        <translation>De una foto</translation>
+    </message>
+    <message>
+        <source>Picture</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Choose a picture</source>
+        <translation>Elegir una foto</translation>
+    </message>
+    <message>
+        <source>Pictures ({suffixes})</source>
+        <translation>Fotos ({suffixes})</translation>
+    </message>
+    <message>
+        <source>Reading {file}...</source>
+        <translation>Leyendo {file}...</translation>
+    </message>
+    <message>
+        <source>{file}: {wide} × {high} pixels</source>
+        <translation>{file}: {wide} × {high} píxeles</translation>
+    </message>
+    <message>
+        <source>{file}: reduced {n} to 1, to {wide} × {high} pixels</source>
+        <translation>{file}: reducida de {n} a 1, a {wide} × {high} píxeles</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoPanel</name>
+    <message>
+        <source>From a photo</source>
+        <translation>De una foto</translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation>Salir</translation>
+    </message>
+    <message>
+        <source>Back to the shop, nothing made (Esc)</source>
+        <translation>Volver al taller sin hacer nada (Esc)</translation>
+    </message>
+    <message>
+        <source>Choose a picture...</source>
+        <translation>Elegir una foto...</translation>
+    </message>
+    <message>
+        <source>Known length</source>
+        <translation>Longitud conocida</translation>
+    </message>
+    <message>
+        <source>Keep the picture in the tray</source>
+        <translation>Guardar la foto en la bandeja</translation>
+    </message>
+    <message>
+        <source>Cut to the weld and made small, {n} KiB at most. It is shown behind the section in the shop and in the debrief; never before a call.</source>
+        <translation>Recortada a la soldadura y reducida, {n} KiB como mucho. Se muestra detrás de la sección en el taller y en el repaso; nunca antes de un dictamen.</translation>
+    </message>
+    <message>
+        <source>Two lengths</source>
+        <translation>Dos longitudes</translation>
+    </message>
+    <message>
+        <source>A square</source>
+        <translation>Un cuadrado</translation>
+    </message>
+    <message>
+        <source>A ratio</source>
+        <translation>Proporción</translation>
+    </message>
+    <message>
+        <source>Upper side</source>
+        <translation>Lado superior</translation>
+    </message>
+    <message>
+        <source>Left side</source>
+        <translation>Lado izquierdo</translation>
+    </message>
+    <message>
+        <source>Upper side, parts</source>
+        <translation>Lado superior, partes</translation>
+    </message>
+    <message>
+        <source>Left side, parts</source>
+        <translation>Lado izquierdo, partes</translation>
+    </message>
+    <message>
+        <source>Base</source>
+        <translation>Base</translation>
+    </message>
+    <message>
+        <source>Upright</source>
+        <translation>Montante</translation>
+    </message>
+    <message>
+        <source>± is twice the standard uncertainty, from pixels, points and lengths; what a lens bends isn’t in it.</source>
+        <translation>± es el doble de la incertidumbre típica, por píxeles, puntos y longitudes; lo que deforma la lente no está incluido.</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Undo (Ctrl+Z)</source>
+        <translation>Deshacer (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>Redo (Ctrl+Y)</source>
+        <translation>Rehacer (Ctrl+Y)</translation>
+    </message>
+    <message>
+        <source>Zoom out</source>
+        <translation>Alejar</translation>
+    </message>
+    <message>
+        <source>Zoom out (−)</source>
+        <translation>Alejar (−)</translation>
+    </message>
+    <message>
+        <source>Zoom in</source>
+        <translation>Acercar</translation>
+    </message>
+    <message>
+        <source>Zoom in (+)</source>
+        <translation>Acercar (+)</translation>
+    </message>
+    <message>
+        <source>Whole</source>
+        <translation>Entera</translation>
+    </message>
+    <message>
+        <source>Show the whole picture (0)</source>
+        <translation>Mostrar la foto entera (0)</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>{step}, done</source>
+        <translation>{step}, hecho</translation>
+    </message>
+    <message>
+        <source>Make a coupon of it</source>
+        <translation>Hacer un cupón</translation>
+    </message>
+    <message>
+        <source>It stands square on: next</source>
+        <translation>Está de frente: siguiente</translation>
+    </message>
+</context>
+<context>
+    <name>PointTools</name>
+    <message>
+        <source>Move the point left</source>
+        <translation>Mover el punto a la izquierda</translation>
+    </message>
+    <message>
+        <source>Move the point up</source>
+        <translation>Mover el punto hacia arriba</translation>
+    </message>
+    <message>
+        <source>Move the point down</source>
+        <translation>Mover el punto hacia abajo</translation>
+    </message>
+    <message>
+        <source>Move the point right</source>
+        <translation>Mover el punto a la derecha</translation>
+    </message>
+    <message>
+        <source>On the edge</source>
+        <translation>En el contorno</translation>
+    </message>
+    <message>
+        <source>By hand</source>
+        <translation>A mano</translation>
+    </message>
+    <message>
+        <source>Points go to the strongest edge nearby (S)</source>
+        <translation>Los puntos van al contorno más marcado cercano (S)</translation>
+    </message>
+    <message>
+        <source>Points stay where they are put (S)</source>
+        <translation>Los puntos se quedan donde se ponen (S)</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Anterior</translation>
+    </message>
+    <message>
+        <source>Choose the point before  [</source>
+        <translation>Elegir el punto anterior  [</translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>Choose the point after  ]</source>
+        <translation>Elegir el punto siguiente  ]</translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Take the chosen point out (Delete)</source>
+        <translation>Quitar el punto elegido (Supr)</translation>
     </message>
 </context>
 <context>
@@ -3969,6 +5020,195 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     </message>
 </context>
 <context>
+    <name>Reference</name>
+    <message>
+        <source>Source: {source}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See also</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Own rule: this trainer&apos;s, from no document.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen: the text itself was read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second-hand: read where others repeat it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From memory: not checked against its text. Check it before you rely on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ReferenceKeys</name>
+    <message>
+        <source>search: the list follows what is typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>from the search into the list; there along it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in the list: open and shut a rule set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read the entry; there Tab goes from link to link</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation type="unfinished">Intro</translation>
+    </message>
+    <message>
+        <source>back to the entry before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>forward again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>copy the entry; Ctrl+C copies what is selected</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>print the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>empty the search; then back to where a link led from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation type="unfinished">Esc</translation>
+    </message>
+    <message>
+        <source>Looking up</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ReferenceScreen</name>
+    <message>
+        <source>Reference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back (Alt+Left)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished">Atrás</translation>
+    </message>
+    <message>
+        <source>Forward (Alt+Right)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forward</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to where you were (Esc)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation type="unfinished">Copiar</translation>
+    </message>
+    <message>
+        <source>Copy this entry (Ctrl+Shift+C)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as PDF...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save this entry as a PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Print this entry (Ctrl+P)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>PDF (*.pdf)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The entry could not be saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file}: {reason}
+
+Whatever was there is as it was. Choose another folder, or free some space in this one.</source>
+        <translation type="unfinished">{file}: {reason}
+
+Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en esta.</translation>
+    </message>
+    <message>
+        <source>Saved: {file}</source>
+        <translation type="unfinished">Guardada: {file}</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n found</source>
+        <comment>entries</comment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries</source>
+        <comment>in all</comment>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>To the bench</source>
+        <translation type="unfinished">Al banco</translation>
+    </message>
+    <message>
+        <source>To the four corners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the coupon shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to where you were</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Replay</name>
     <message>
         <source>takes a leaf</source>
@@ -4074,6 +5314,14 @@ Whatever was there is as it was, and what you have here is not lost.</source>
         <translation>Reproducir</translation>
     </message>
     <message>
+        <source>Photo  P</source>
+        <translation>Foto  P</translation>
+    </message>
+    <message>
+        <source>Show the picture that the section was taken from</source>
+        <translation>Mostrar la foto de la que se tomó la sección</translation>
+    </message>
+    <message>
         <source>Click or drag to a moment; arrow keys go step by step, with Shift by pictures</source>
         <translation>Clic o arrastre a un momento; las flechas van paso a paso, con Mayús por imágenes</translation>
     </message>
@@ -4111,6 +5359,76 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     </message>
 </context>
 <context>
+    <name>ScanKeys</name>
+    <message>
+        <source>move the chosen handle by 0.1 mm, with Shift by 1, with Ctrl by 0.01</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose the handle before, after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation type="unfinished">Supr</translation>
+    </message>
+    <message>
+        <source>put the chosen handle back where it was proposed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>base and upright change places</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closer, back, the whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Z  Ctrl+Y</source>
+        <translation type="unfinished">Ctrl+Z  Ctrl+Y</translation>
+    </message>
+    <message>
+        <source>undo, redo</source>
+        <translation type="unfinished">deshacer, rehacer</translation>
+    </message>
+    <message>
+        <source>Ctrl+O  Ctrl+V</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose a file, paste points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Esc</source>
+        <translation type="unfinished">Esc</translation>
+    </message>
+    <message>
+        <source>back to the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handles in the plot</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a scan or drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SearchField</name>
+    <message>
+        <source>Search: a limit, a measure, a word, a source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search the reference</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Shop</name>
     <message>
         <source>none</source>
@@ -4122,6 +5440,30 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     </message>
     <message>
         <source>{name}: more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base undercut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright undercut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base toe angle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright toe angle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Legs differ by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Size at the edge</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4370,6 +5712,14 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     <message>
         <source>look closer, look farther, see all of it</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>draw legs, inscribed triangle, throats</source>
+        <translation type="unfinished">dibujar catetos, triángulo inscrito, gargantas</translation>
+    </message>
+    <message>
+        <source>the photo behind the section, if there is one</source>
+        <translation>la foto detrás de la sección, si la hay</translation>
     </message>
     <message>
         <source>Alt+↑  Alt+↓</source>
@@ -4851,7 +6201,7 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     </message>
     <message>
         <source>Redo</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Rehacer</translation>
     </message>
     <message>
         <source>Try on the bench</source>
@@ -4909,6 +6259,10 @@ Whatever was there is as it was, and what you have here is not lost.</source>
         <translation>Cuatro rincones</translation>
     </message>
     <message>
+        <source>Reference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Coupon shop</source>
         <translation type="unfinished"></translation>
     </message>
@@ -4960,7 +6314,7 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Supr</translation>
     </message>
     <message>
         <source>Del</source>

@@ -25,7 +25,7 @@ from trainer.bench.saying import Saying
 from trainer.loading import Loading
 from trainer.shop.photo.controller import PhotoController
 from trainer.shop.photo.keys import KEYS
-from trainer.shop.photo.panel import Panel
+from trainer.shop.photo.panel import PhotoPanel
 from trainer.shop.photo.state import (
     STEPS,
     Sides,
@@ -83,7 +83,7 @@ class PhotoPage(QWidget):
         row.setSpacing(10)
         self.view = PictureView(self.controller)
         self.view.setAccessibleName(self.tr("Picture"))
-        self.panel = Panel()
+        self.panel = PhotoPanel()
         self.panel.setFixedWidth(_PANEL)
         row.addWidget(self.view, 1)
         row.addWidget(self.panel)

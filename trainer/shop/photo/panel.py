@@ -25,14 +25,14 @@ from trainer.shop.photo.point_tools import PointTools, Rows
 from trainer.shop.photo.state import STEPS, PhotoState, Sides, Step
 from trainer.shop.photo.words import fault_line, results, step_help, step_word
 
-__all__ = ["Panel"]
+__all__ = ["PhotoPanel"]
 
 _DONE: Final = "\u2713 "
 _CLEAR: Final = frozenset({"photo-member", "photo-scale", "photo-face", "photo-rectangle"})
 """What is only missing: said at the last step, and not while it is being put in."""
 
 
-class Panel(QFrame):
+class PhotoPanel(QFrame):
     """The steps and everything that belongs to them.
 
     Signals
@@ -132,7 +132,7 @@ class Panel(QFrame):
         self.kept = wrapped(
             self.tr(
                 "Cut to the weld and made small, {n} KiB at most. It is shown behind the section "
-                "here, and in the debrief; never before a call."
+                "in the shop and in the debrief; never before a call."
             ).format(n=LARGEST_PICTURE // 1024),
             "gloss",
         )

@@ -406,7 +406,9 @@ class PictureView(QWidget):
         return self._kept[2]
 
     def _paint_cross(self, painter: QPainter) -> None:
-        if self.cross is None or not self.hasFocus() or self._controller.state.chosen is not None:
+        state = self._controller.state
+        hidden = state.chosen is not None or not GROUPS[state.step]
+        if self.cross is None or hidden or not self.hasFocus():
             return
         x, y = self.sight.to_screen(self.cross)
         for colour, width in ((QColor("#ffffff"), 4.0), (QColor(self._theme.accent), 2.0)):
