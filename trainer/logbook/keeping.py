@@ -10,9 +10,11 @@ from __future__ import annotations
 import os
 import threading
 from dataclasses import replace
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Final
 
+from trainer.logbook.backups import erase_from, keep_backups
 from trainer.logbook.store import Learner, Logbook, LogbookError, Migrate
 from trainer.records import Entry, Records, read_entries
 
@@ -40,7 +42,8 @@ class Keeping:
     """
 
     def __init__(self, path: Path, aside: Records, migrate: Migrate, first: str) -> None:
-        self._path = path
+        self.path = path
+        self.backups = path.with_name("backups")
         self._aside = aside
         self._migrate = migrate
         self._first = first
@@ -63,7 +66,7 @@ class Keeping:
                 self.logbook.close()
             self.logbook, self.trouble = None, None
             try:
-                logbook = Logbook.open(self._path, self._migrate)
+                logbook = Logbook.open(self.path, self._migrate)
                 everybody = logbook.learners() or [logbook.add_learner(self._first)]
                 self.learner = next((one for one in everybody if one.id == learner), everybody[0])
                 self.logbook = logbook
@@ -97,6 +100,31 @@ class Keeping:
                     return
             self._aside.add(entry)
             self.kept_aside += 1
+
+    def erase(self, learner: Learner) -> None:
+        """Erase a learner wholly: from the logbook, its dated copies, and what is kept aside.
+
+        Whoever is first by name is at the bench then; if nobody is left, a new learner.
+        """
+        with self._lock:
+            if self.logbook is None:
+                return
+            self.logbook.erase(learner.id)
+            erase_from(self.backups, learner.id)
+            everybody = self.logbook.learners() or [self.logbook.add_learner(self._first)]
+            if self.learner is not None and self.learner.id == learner.id:
+                self.learner = everybody[0]
+
+    def back_up(self) -> None:
+        """Make a dated copy if one is due, and thin the older ones; a logbook in use may go on.
+
+        Raises
+        ------
+        LogbookError
+            If it can't be made.
+        """
+        if self.logbook is not None:
+            keep_backups(self.path, self.backups, datetime.now(UTC))
 
     def close(self) -> None:
         """Let go of the logbook."""

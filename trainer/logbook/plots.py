@@ -116,6 +116,8 @@ def _line(axes: Axes, findings: Findings, style: Style) -> None:
     axes.xaxis.set_major_locator(MultipleLocator(0.5))
     axes.xaxis.set_major_formatter(FuncFormatter(lambda x, _: style.number(x)))
     _percent(axes)
+    axes.annotate(words["doubt"], (-u, -0.03), xytext=(-4, 3), textcoords="offset points",
+                  ha="right", fontsize=8.5, color=theme.muted)  # fmt: skip
     axes.annotate(words["limit"], (0.0, 1.03), xytext=(4, -1), textcoords="offset points",
                   va="top", fontsize=8.5, color=theme.muted)  # fmt: skip
 

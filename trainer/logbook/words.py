@@ -36,6 +36,7 @@ def plot_words() -> dict[str, str]:
         "distance": translate("Logbook", "Distance from the limit, mm (left: short of it)"),
         "called short": translate("Logbook", "Called short"),
         "limit": translate("Logbook", "limit"),
+        "doubt": translate("Logbook", "grey: within a leaf's doubt"),
         "misses": translate("Logbook", "Bad, let go"),
         "false alarms": translate("Logbook", "Good, rejected"),
         "sure": translate("Logbook", "How sure you were"),
@@ -48,7 +49,6 @@ def plot_words() -> dict[str, str]:
 
 def _fault_labels() -> Mapping[str, str]:
     face = translate("Logbook", "face named wrong")
-    call = translate("Logbook", "another call was right")
     return {
         "face-convex": face,
         "face-concave": face,
@@ -61,8 +61,10 @@ def _fault_labels() -> Mapping[str, str]:
         "seat-in-steel": translate("Logbook", "leaf inside steel"),
         "seat-open": translate("Logbook", "leaf not seated"),
         "reading-other": translate("Logbook", "leaf read otherwise"),
-        "accepted-rejected": translate("Logbook", "accepted what rules reject"),
-        "disposition-other": call,
+        "right-accept": translate("Logbook", "a good weld not accepted"),
+        "right-add-weld-metal": translate("Logbook", "weld metal was missing"),
+        "right-dress-back": translate("Logbook", "should have been dressed back"),
+        "right-refer": translate("Logbook", "should have been referred"),
     }
 
 
@@ -107,17 +109,22 @@ def _line(found: Findings, unit: Unit) -> list[str]:
     if found.first_line is not None:
         text = translate(
             "Logbook",
-            "Of a day's first calls, before anything told you how they went, which is the honest "
-            "measure: {where}",
+            "In a day's first calls, before anything told you how they went, the line lies "
+            "{where}: that is the honest measure.",
         )
-        said.append(text.format(where=_where(found.first_line, unit)))
+        bias = found.first_line.bias
+        where = translate("Logbook", "{middle} the limit (95 %: from {low} to {high})").format(
+            middle=_side(bias.middle, unit), low=_side(bias.low, unit), high=_side(bias.high, unit)
+        )
+        said.append(text.format(where=where))
     return said
 
 
 def _where(line: Estimate, unit: Unit) -> str:
     bias = line.bias
-    low, high = (length_words(abs(end), unit) for end in (bias.low, bias.high))
-    span = _span(bias.low, low, bias.high, high)
+    span = translate("Logbook", "from {low} to {high}").format(
+        low=_side(bias.low, unit), high=_side(bias.high, unit)
+    )
     if abs(bias.middle) < _SAME:
         text = translate("Logbook", "You call a weld short just where the limit is (95 %: {span}).")
         return text.format(span=span)
@@ -132,14 +139,11 @@ def _where(line: Estimate, unit: Unit) -> str:
     return text.format(off=off, span=span)
 
 
-def _span(low: float, low_words: str, high: float, high_words: str) -> str:
-    def side(value: float, text: str) -> str:
-        if value < 0.0:
-            return translate("Logbook", "{length} below").format(length=text)
-        return translate("Logbook", "{length} above").format(length=text)
-
-    text = translate("Logbook", "from {low} to {high}")
-    return text.format(low=side(low, low_words), high=side(high, high_words))
+def _side(value: float, unit: Unit) -> str:
+    text = length_words(abs(value), unit)
+    if value < 0.0:
+        return translate("Logbook", "{length} below").format(length=text)
+    return translate("Logbook", "{length} above").format(length=text)
 
 
 def _blur(line: Estimate, unit: Unit) -> str:
@@ -193,6 +197,14 @@ def _rates(found: Findings, _unit: Unit) -> list[str]:
         )
         said.append(_rated(text, rates.false_alarms, rates.standing("false alarms")))
     said.append(_shown(found))
+    if any(rates.standing(of) for of in ("misses", "false alarms")):
+        said.append(
+            translate(
+                "Logbook",
+                "Limits for appraisers: 2 and 5 % of the bad, 5 and 10 % of the good (AIAG MSA, "
+                "third edition).",
+            )
+        )
     if rates.kappa is not None:
         text = translate("Logbook", "Agreement with the truth beyond chance (kappa): {kappa}.")
         said.append(text.format(kappa=figures(f"{rates.kappa:.2f}")))

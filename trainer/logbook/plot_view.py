@@ -1,0 +1,90 @@
+"""A picture of matplotlib's in a widget: drawn anew when its size, theme or findings change."""
+
+from __future__ import annotations
+
+from typing import Final
+
+import numpy as np
+from matplotlib.backends.backend_agg import FigureCanvasAgg
+from matplotlib.figure import Figure
+from PySide6.QtCore import QSize, QTimer
+from PySide6.QtGui import QImage, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtWidgets import QSizePolicy, QWidget
+
+from trainer.logbook.findings import Findings
+from trainer.logbook.plots import Style, draw
+
+__all__ = ["PlotView", "image_of"]
+
+_SETTLE: Final = 60
+"""ms after the last change of size before it is drawn anew."""
+
+_DPI: Final = 96.0
+
+
+def image_of(name: str, findings: Findings, style: Style, size: QSize, scale: float) -> QImage:
+    """Return a picture, `size` logical pixels at `scale` device pixels for each."""
+    dots = max(scale, 0.5) * _DPI
+    inches = (max(size.width(), 80) / _DPI, max(size.height(), 60) / _DPI)
+    figure = Figure(figsize=inches, dpi=dots)
+    canvas = FigureCanvasAgg(figure)
+    draw(name, figure, findings, style)
+    # matplotlib leaves these two without types.
+    canvas.draw()  # type: ignore[no-untyped-call]
+    pixels = np.ascontiguousarray(canvas.buffer_rgba())  # type: ignore[no-untyped-call]
+    height, width = pixels.shape[:2]
+    image = QImage(pixels.tobytes(), width, height, 4 * width, QImage.Format.Format_RGBA8888).copy()
+    image.setDevicePixelRatio(scale)
+    return image
+
+
+class PlotView(QWidget):
+    """One of `trainer.logbook.plots.PLOTS` in a window.
+
+    Parameters
+    ----------
+    name
+        Which.
+    """
+
+    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._name = name
+        self._findings: Findings | None = None
+        self._style: Style | None = None
+        self._image: QImage | None = None
+        self._timer = QTimer(self, singleShot=True, interval=_SETTLE)
+        self._timer.timeout.connect(self._draw)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
+        self.setMinimumSize(260, 200)
+
+    def sizeHint(self) -> QSize:
+        """Room for a picture that reads well."""
+        return QSize(460, 250)
+
+    def show_findings(self, findings: Findings, style: Style) -> None:
+        """Draw these, once the loop comes to it."""
+        self._findings, self._style = findings, style
+        self._timer.start(0)
+
+    def _draw(self) -> None:
+        if self._findings is None or self._style is None or not self.isVisible():
+            return
+        self._image = image_of(
+            self._name, self._findings, self._style, self.size(), self.devicePixelRatioF()
+        )
+        self.update()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Be drawn for the new size soon; until then the old picture is stretched."""
+        super().resizeEvent(event)
+        self._timer.start()
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Show what was drawn."""
+        del event
+        if self._image is not None:
+            painter = QPainter(self)
+            painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
+            painter.drawImage(self.rect(), self._image)
+            painter.end()
