@@ -18,6 +18,7 @@ from PySide6.QtGui import QPainter, QPicture, QPixmap
 from PySide6.QtWidgets import QMainWindow, QWidget
 
 from trainer.arrangement import BAR, Box, rooms_in
+from trainer.first_bar import FirstBar
 from trainer.first_rack import FirstRack, picture_of
 
 if TYPE_CHECKING:
@@ -63,6 +64,8 @@ class FirstPaint(QWidget):
         Is covered, whatever its size.
     pictured
         Whether to show the first coupon and its rack; another tray's aren't known yet.
+    language
+        The tag of the language that the bar speaks.
 
     Signals
     -------
@@ -72,8 +75,18 @@ class FirstPaint(QWidget):
 
     painted = Signal()
 
-    def __init__(self, folder: Path, look: str, window: MainWindow, *, pictured: bool) -> None:
+    def __init__(
+        self,
+        folder: Path,
+        look: str,
+        window: MainWindow,
+        *,
+        pictured: bool,
+        language: str = "en",
+    ) -> None:
         super().__init__(window)
+        self._language = language
+        self._bar: FirstBar | None = None
         self._folder = folder
         self._with_picture = pictured
         self._told: dict[str, Any] = {}
@@ -95,6 +108,7 @@ class FirstPaint(QWidget):
         """Paint in this look from now on."""
         self.look = look
         self._told, self._picture, self._rack, self._leaves = {}, None, None, None
+        self._bar = None
         self.change()
         try:
             told = json.loads((self._folder / "first.json").read_text(encoding="utf-8"))
@@ -104,6 +118,10 @@ class FirstPaint(QWidget):
             # A damaged picture is no reason not to start: the bench follows anyway.
             return
         self._told = told
+        try:
+            self._bar = FirstBar(self._folder, look, self._language)
+        except (OSError, ValueError, KeyError, TypeError):
+            self._bar = None
         picture = QPicture()
         file = str(self._folder / f"{look}.pic")
         if self._with_picture and told.get("format") == FORMAT and picture.load(file):
@@ -201,6 +219,8 @@ class FirstPaint(QWidget):
         rooms = rooms_in(self.width(), self.height())
         self._fill(painter, (0, 0, self.width(), self.height()), "window")
         self._fill(painter, (0, 0, self.width(), BAR), "panel")
+        if self._bar is not None:
+            self._bar.replay(painter, self.width())
         self._fill(painter, rooms.foot, "panel")
         self._fill(painter, rooms.picture, "light")
         if self._picture is not None:

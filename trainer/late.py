@@ -122,7 +122,7 @@ def _explained() -> Iterator[None]:
 def screens() -> list[tuple[str, str, Callable[[WindowFrame], QWidget]]]:
     """Return the screens beside the bench: key, title, and what makes one when it is first shown.
 
-    Another one is another line here, and `python -m trainer.first_bar` for the first paint.
+    Another one is another line here, and `python -m trainer.bar_recorder` for the first paint.
     """
     from PySide6.QtCore import QCoreApplication
 
@@ -181,7 +181,10 @@ class _Opening:
     def __init__(
         self, app: QApplication, tray: Path | None, session: Session | None = None
     ) -> None:
+        from PySide6.QtCore import QLocale
+
         from trainer.first_paint import FirstPaint, MainWindow
+        from trainer.language import language_for
         from trainer.places import move_in, old_places, places
         from trainer.unforeseen import Unforeseen
 
@@ -202,7 +205,10 @@ class _Opening:
         self.window.resize(*USUAL)
         self._standing = Standing(app, self.window, self._settings.placement)
         look = self._likely_look()
-        self.first = FirstPaint(asset("stills"), look, self.window, pictured=tray is None)
+        language = language_for(self._settings.language, QLocale.system().name())
+        self.first = FirstPaint(
+            asset("stills"), look, self.window, pictured=tray is None, language=language
+        )
         self.hands: FirstHands | None = None
         self._loading: Loading[_Loaded] | None = None
         self.frame: WindowFrame | None = None
@@ -421,7 +427,10 @@ class _Opening:
 
     def _settle(self, broken: TrayError | None) -> None:
         """Say what has to be said first, now that no hand is on a leaf."""
+        from trainer.look.program_icon import program_icon
+
         self.first.deleteLater()
+        self.app.setWindowIcon(program_icon())
         self._say_what_was()
         if broken is not None:
             self._say_broken(broken)

@@ -25,8 +25,15 @@ __all__ = ["CouponChooser", "TopBar"]
 _BEFORE_MENUS: Final = 12
 """Between the tabs and the menus, px."""
 
+_GAPS: Final = 6 * 8
+"""Between all else, px."""
+
 _FEWEST_MENUS: Final = 60
 """What the menus can be shortened to, px."""
+
+_LETTERS: Final = 22
+_FEWEST_LETTERS: Final = 12
+"""Of a coupon's title, that the chooser shows."""
 
 _OPENS = (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_F4)
 
@@ -114,6 +121,7 @@ class TopBar(QFrame):
         row.addWidget(self.menus)
         self._tray = CutLabel()
         self._tray.setProperty("tone", "quiet")
+        self._tray.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         row.addWidget(self._tray, 1)
         self._add_coupons(row)
 
@@ -146,22 +154,27 @@ class TopBar(QFrame):
     @property
     def full_width(self) -> int:
         """The width from which on there is room for the product's name as well, logical pixels."""
-        return self._least() + self.product.sizeHint().width()
+        return self._least(_LETTERS) + self.product.sizeHint().width()
 
-    def _least(self) -> int:
-        """What tabs, menus and the coupons' chooser need, px."""
-        margins, gaps = self.contentsMargins(), self._tabs.spacing() * (len(self.tabs) - 1)
-        tabs = sum(tab.sizeHint().width() for tab in self.tabs) + gaps
+    def _least(self, letters: int) -> int:
+        """What tabs, menus and a chooser that shows so many letters need, px."""
+        tabs = sum(tab.sizeHint().width() for tab in self.tabs)
+        tabs += self._tabs.spacing() * (len(self.tabs) - 1)
         # Also where they aren't shown: what is left of them must not jump between two screens.
-        coupons = [each.minimumSize().width() for each in (self.previous, self.chooser, self.next)]
+        letter = self.chooser.fontMetrics().horizontalAdvance("X")
+        more = letters - self.chooser.minimumContentsLength()
+        chooser = self.chooser.sizeHint().width() + more * letter
+        coupons = self.previous.minimumWidth() + chooser + self.next.minimumWidth()
         row = self.layout()
-        around = row.contentsMargins() if row is not None else margins
-        sides = around.left() + around.right()
-        return sides + tabs + _BEFORE_MENUS + self.menus.sizeHint().width() + sum(coupons) + 6 * 8
+        around = row.contentsMargins() if row is not None else self.contentsMargins()
+        menus = self.menus.sizeHint().width()
+        return around.left() + around.right() + tabs + _BEFORE_MENUS + menus + coupons + _GAPS
 
     def minimumSizeHint(self) -> QSize:
         """A narrow window does without the product's name, and then shortens the menus."""
-        return QSize(self._least() - self.menus.sizeHint().width() + _FEWEST_MENUS, BAR)
+        return QSize(
+            self._least(_FEWEST_LETTERS) - self.menus.sizeHint().width() + _FEWEST_MENUS, BAR
+        )
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Leave out what there is no room for."""
@@ -169,18 +182,20 @@ class TopBar(QFrame):
         self._fit()
 
     def _fit(self) -> None:
-        self.product.setVisible(self.width() >= self.full_width)
+        ample = self.width() >= self.full_width
+        self.product.setVisible(ample)
+        self.chooser.setMinimumContentsLength(_LETTERS if ample else _FEWEST_LETTERS)
+        # Its own least size stays what it was for more letters.
+        self.chooser.setMinimumWidth(self.chooser.sizeHint().width())
 
     def _add_coupons(self, row: QHBoxLayout) -> None:
         self._make_arrow(self.previous, self.tr("Previous coupon"), -1)
         self.chooser.setAccessibleName(self.tr("Coupon"))
-        self.chooser.setMinimumWidth(150)
         self.chooser.setMaximumWidth(300)
         self.chooser.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.chooser.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
-        self.chooser.setMinimumContentsLength(22)
         self.chooser.activated.connect(self.coupon_asked)
         self._make_arrow(self.next, self.tr("Next coupon"), 1)
         for widget in (self.previous, self.chooser, self.next):

@@ -220,7 +220,7 @@ def test_the_unforeseen_says_what_to_do_and_the_window_lives(
     assert len(opened.frame.dialogs) == 1
     assert "nobody foresaw this" in capsys.readouterr().err
     reports = (home / "data" / "toe-and-throat" / "reports").iterdir()
-    first, second = sorted(reports, key=lambda path: len(path.name))
+    first, second = sorted(reports, key=lambda path: path.stat().st_mtime_ns)
     assert str(first) in dialog.place.text()
     assert "another" in second.read_text(encoding="utf-8")
     dialog.reject()
