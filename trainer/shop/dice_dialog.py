@@ -145,7 +145,7 @@ class DiceDialog(Notice):
             ("plain", translate("Dice", "plain to see")),
             ("middling", translate("Dice", "middling")),
             ("hard", translate("Dice", "hard")),
-            ("", translate("Dice", "of its own")),
+            ("", translate("Dice", "as stated below")),
         ]
         rules = [(name, rules_word(RULE_SETS[name])) for name in RULE_SETS]
         choices: Mapping[str, tuple[str, list[tuple[str, str]]]] = {
@@ -172,7 +172,10 @@ class DiceDialog(Notice):
         another.setProperty("kind", "segment")
         another.setAutoDefault(False)
         another.clicked.connect(lambda: self._enter("seed", float(random.randint(1, 9999))))
-        column.addWidget(another)
+        line = QHBoxLayout()
+        line.addStretch(1)
+        line.addWidget(another)
+        column.addLayout(line)
         column.addStretch(1)
         return column
 
@@ -188,6 +191,9 @@ class DiceDialog(Notice):
         for title, boxes in groups:
             heading = QLabel(title)
             heading.setProperty("tone", "heading")
+            if row:
+                grid.setRowMinimumHeight(row, 12)
+                row += 1
             grid.addWidget(heading, row, 0)
             row += 1
             for key, words in boxes:

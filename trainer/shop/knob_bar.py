@@ -66,7 +66,6 @@ class KnobBar(QFrame):
         self.label.setProperty("tone", "quiet")
         self.choice = QComboBox()
         self.choice.setAccessibleName(self.tr("Handle to work with"))
-        self.choice.setFixedWidth(148)
         self.choice.activated.connect(self._pick)
         self.less = self._button("\u2212", self.tr("Less (with Shift ten times, Ctrl a tenth)"))
         self.more = self._button("+", self.tr("More (with Shift ten times, Ctrl a tenth)"))
@@ -95,7 +94,9 @@ class KnobBar(QFrame):
         row.addWidget(self.point_in)
         row.addWidget(self.point_out)
         row.addStretch(1)
-        row.addWidget(self._draw_menu())
+        self.draw = self._draw_menu()
+        row.addWidget(self.draw)
+        self.looks: dict[str, QPushButton] = {}
         for words, sign, name in (
             (self.tr("Closer"), "+", "closer"),
             (self.tr("Farther"), "\u2212", "back"),
@@ -108,6 +109,7 @@ class KnobBar(QFrame):
                 button.setAutoRepeat(False)
             button.clicked.connect(lambda _=False, name=name: self.asked.emit(name))
             row.addWidget(button)
+            self.looks[name] = button
         for way_on, button in zip(_STEPS, (self.less, self.more), strict=True):
             button.clicked.connect(lambda _=False, way_on=way_on: self._step(way_on))
             button.released.connect(self._settle)
@@ -116,6 +118,7 @@ class KnobBar(QFrame):
             button.released.connect(self._settle)
         self.point_in.clicked.connect(lambda: self.asked.emit("point in"))
         self.point_out.clicked.connect(lambda: self.asked.emit("point out"))
+        self._narrow, self._point = False, False
         self._keys: list[str] = []
         self._section: Section | None = None
         self._key = ""
@@ -174,13 +177,28 @@ class KnobBar(QFrame):
                 self.choice.addItems([knob_word(each) for each in keys])
             self.choice.setCurrentIndex(keys.index(key) if key in keys else -1)
         knob = knob_of(section, key)
-        for widget in (self.label, self.less, self.value, self.more):
-            widget.setVisible(not point)
-        for widget in (*self.arrows.values(), self.point_in, self.point_out):
-            widget.setVisible(point)
+        self._point = point
+        self._arrange()
         if knob is not None:
             self.value.setText(value_words(knob, unit))
             self.value.setAccessibleName(f"{knob_word(key)}, {value_words(knob, unit)}")
+
+    def set_narrow(self, narrow: bool) -> None:
+        """Leave out what there is another way to, where there is no room."""
+        self._narrow = narrow
+        self._arrange()
+
+    def _arrange(self) -> None:
+        point, narrow = self._point, self._narrow
+        self.choice.setFixedWidth(124 if narrow else 148)
+        self.label.setVisible(not point and not narrow)
+        for widget in (self.less, self.value, self.more):
+            widget.setVisible(not point)
+        for widget in (*self.arrows.values(), self.point_in, self.point_out):
+            widget.setVisible(point)
+        for name, button in self.looks.items():
+            button.setVisible(not narrow or (name == "fit" and not point))
+        self.draw.setVisible(not (narrow and point))
 
     def _pick(self, at: int) -> None:
         if 0 <= at < len(self._keys):

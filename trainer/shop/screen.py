@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Final, NamedTuple, Protocol, cast
 
 from PySide6.QtCore import QSize, Qt, QTimer, SignalInstance
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
 
 from exercises.coupon import Coupon
@@ -58,7 +58,9 @@ __all__ = ["IntakePage", "ShopScreen"]
 _LEAST: Final = QSize(900, 420)
 _TRAY: Final = 236
 _SIDE: Final = 384
-"""Logical px: how wide the tray's panel is, and the column of entries and results."""
+_NARROW: Final = 1180
+"""Logical px: how wide the tray's panel is, and the column of entries and results, and below which
+width of the window both are less."""
 
 
 class Weld(NamedTuple):
@@ -121,6 +123,17 @@ class ShopScreen(QWidget):
         # Not from within the making of it: then it is not seen yet.
         QTimer.singleShot(0, self, self._offer_recovery)
 
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Give the picture what room there is: in a narrow window the panels beside it shrink."""
+        super().resizeEvent(event)
+        width = event.size().width()
+        narrow = width < _NARROW
+        self.tray.setFixedWidth(_TRAY - 40 if narrow else _TRAY)
+        self.side.setFixedWidth(
+            _SIDE - 32 if narrow else _SIDE + min(96, max(0, (width - 1500) // 4))
+        )
+        self.knobs.set_narrow(narrow)
+
     def minimumSizeHint(self) -> QSize:
         """Not what the panels would like at their widest: no window could become narrow."""
         return _LEAST
@@ -136,7 +149,6 @@ class ShopScreen(QWidget):
         row.setContentsMargins(12, 12, 12, 12)
         row.setSpacing(10)
         self.tray = TrayPanel(("plain", *self._makers, "dice"))
-        self.tray.setFixedWidth(_TRAY)
         self.view = SectionView()
         self.knobs = KnobBar()
         self.tools = ToolBar()
@@ -146,7 +158,6 @@ class ShopScreen(QWidget):
         middle.addWidget(self.view, 1)
         middle.addWidget(self.knobs)
         self.side = Side(self.enter, self.choose)
-        self.side.setFixedWidth(_SIDE)
         row.addWidget(self.tray)
         row.addLayout(middle, 1)
         row.addWidget(self.side)
@@ -283,7 +294,9 @@ class ShopScreen(QWidget):
 
     def _throw_dice(self) -> None:
         unit = self.unit
-        recipe = self._recipe or Recipe(12, seed=random.randint(1, 9999), unit=unit)
+        recipe = self._recipe or Recipe(
+            12, seed=random.randint(1, 9999), unit=unit, nearest=2.0, farthest=6.0
+        )
         dialog = DiceDialog(recipe, self.window_frame.window)
         dialog.made.connect(self._take_made)
         self.window_frame.show_dialog(dialog)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QMenu, QPushButton, QSizePolicy, QWidget
 
@@ -82,6 +82,12 @@ class ToolBar(QFrame):
         saved = self.tr("changed") if dirty else self.tr("saved")
         self._words = f"{name} \u00b7 {saved}" if file or dirty else name
         self._fit()
+
+    def minimumSizeHint(self) -> QSize:
+        """No narrower than the buttons: the file's name is what gives way."""
+        buttons = (self.file, self.save, self.undo, self.redo, self.bench)
+        wide = sum(button.sizeHint().width() + 6 for button in buttons) + 22
+        return QSize(wide, super().minimumSizeHint().height())
 
     def _fit(self) -> None:
         """Show as much of the file's name as there is room for."""

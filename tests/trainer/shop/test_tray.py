@@ -12,6 +12,7 @@ from PySide6.QtTest import QTest
 
 from exercises.coupon import Coupon
 from exercises.intake.traced import Traced
+from exercises.strict_json import Json
 from exercises.tray import load_tray, read_tray
 from tests.trainer.shop.conftest import Maker
 from trainer.assets import asset
@@ -166,7 +167,8 @@ def deed(shop: Shop, name: str, rng: random.Random) -> Shop:
     if name == "show":
         return changes.shown(shop, rng.randrange(-2, count + 2))
     if name == "title":
-        return changes.titled(shop, rng.choice(["", "x", {"en": "x", "es": "y"}]))
+        titles: tuple[Json, ...] = ("", "x", {"en": "x", "es": "y"})
+        return changes.titled(shop, rng.choice(titles))
     return {"duplicate": changes.duplicated, "delete": changes.deleted}[name](shop)
 
 
