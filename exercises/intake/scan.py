@@ -117,9 +117,14 @@ class Fitted:
         """Between the members, degrees; in the range of joints, if it is within its doubt of it."""
         return _held(self.corner)
 
+    @property
+    def axes(self) -> tuple[FloatArray, FloatArray]:
+        """The section frame's x and y as unit vectors in the file's frame."""
+        return _axes(self.corner)
+
     def in_file(self, points: FloatArray) -> FloatArray:
         """Points of the section frame (N, 2) in the file's frame."""
-        across, up = _axes(self.corner)
+        across, up = self.axes
         return self.root + np.outer(points[:, 0], across) + np.outer(points[:, 1], up)
 
     def traced(self, source: Mapping[str, object]) -> Traced:

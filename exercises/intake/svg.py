@@ -319,7 +319,7 @@ def _flattened(run: list[PathSegment], flatness: float, most: int) -> FloatArray
     points = points[distinct]
     if len(points) > 3 and math.dist(points[0], points[-1]) <= flatness:
         points = points[:-1]
-    return points
+    return np.asarray(points, float)
 
 
 def _cuts(segment: PathSegment, flatness: float) -> int:

@@ -1,0 +1,1 @@
+"""Where a section is taken from a scan or a drawing."""

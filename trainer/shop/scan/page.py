@@ -1,0 +1,374 @@
+"""From a scan or a drawing, put together: one controller, the plot, and the panel beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import replace
+from pathlib import Path
+from typing import Final, cast
+
+import numpy as np
+from PySide6.QtCore import QStandardPaths, Signal
+from PySide6.QtGui import (
+    QAccessible,
+    QAccessibleAnnouncementEvent,
+    QDragEnterEvent,
+    QDropEvent,
+    QGuiApplication,
+    QKeyEvent,
+)
+from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QWidget
+
+from exercises.intake.outline import Drawing
+from exercises.intake.scan import Fitted
+from exercises.intake.units import MM_PER, FileUnit
+from geometry.curves import Vec
+from geometry.lengths import Unit
+from trainer.bench.saying import Saying
+from trainer.shop.scan.controller import ScanController
+from trainer.shop.scan.keys import KEYS
+from trainer.shop.scan.panel import Panel
+from trainer.shop.scan.plot import Plot
+from trainer.shop.scan.source import SUFFIXES
+from trainer.shop.scan.state import (
+    HANDLES,
+    Handle,
+    moved,
+    place_of,
+    places,
+    put_back,
+    with_choice,
+    with_outline,
+    with_unit,
+)
+from trainer.shop.scan.view import ScanView
+from trainer.shop.scan.words import handle_word, labels, source_words
+from trainer.window import WindowFrame
+
+__all__ = ["ScanPage"]
+
+_PANEL: Final = 352
+_TOLERANCES: Final = (0.001, 0.5)
+_NOTHING: Final = np.zeros((0, 2))
+
+
+class ScanPage(QWidget):
+    """Takes a section out of a scanner's points or a drawing's outlines.
+
+    Parameters
+    ----------
+    window
+        Its settings and theme are used.
+
+    Signals
+    -------
+    made(traced)
+        A section was taken in.
+    left()
+        The page is to be left.
+    """
+
+    made = Signal(object)
+    left = Signal()
+
+    def __init__(self, window: WindowFrame, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.window_frame = window
+        self.controller = ScanController(self)
+        self._frame: Fitted | None = None
+        place = QStandardPaths.StandardLocation.DocumentsLocation
+        self._folder = Path(QStandardPaths.writableLocation(place) or Path.home())
+        self.setAccessibleName(self.tr("From a scan or drawing"))
+        self.setAcceptDrops(True)
+        row = QHBoxLayout(self)
+        row.setContentsMargins(12, 12, 12, 12)
+        row.setSpacing(10)
+        self.view = ScanView()
+        self.view.setAccessibleName(self.tr("Plot of the points"))
+        self.panel = Panel()
+        self.panel.setFixedWidth(_PANEL)
+        row.addWidget(self.view, 1)
+        row.addWidget(self.panel)
+        self.saying = Saying(self.view)
+        window.add_keys(self.tr("From a scan or drawing"), KEYS.groups)
+        self._listen()
+        self.setFocusProxy(self.panel.open)
+        self.show_state()
+
+    def _listen(self) -> None:
+        panel, controller, view = self.panel, self.controller, self.view
+        controller.changed.connect(self.show_state)
+        controller.opened.connect(self._opened)
+        panel.asked.connect(self.do)
+        panel.unit_told.connect(
+            lambda unit: controller.do(lambda s: with_unit(s, cast(FileUnit, unit)))
+        )
+        panel.columns_told.connect(self._tell_columns)
+        panel.outline_told.connect(
+            lambda at, on: controller.do(lambda s: with_outline(s, at, chosen=on))
+        )
+        panel.handle_chosen.connect(self._choose)
+        panel.nudged.connect(self._nudge)
+        panel.settled.connect(self._settle)
+        panel.tolerance_told.connect(self._tell_tolerance)
+        panel.smoothing.connect(self._smooth)
+        view.chosen.connect(self._choose)
+        view.put.connect(self._put)
+        view.nudged.connect(self._nudge)
+        view.settled.connect(self._settle)
+        self.window_frame.settings_changed.connect(self.show_state)
+        self.window_frame.theme_changed.connect(self.show_state)
+
+    @property
+    def unit(self) -> Unit:
+        """The unit that lengths are shown in."""
+        return self.window_frame.settings.unit or "mm"
+
+    # What is asked for
+
+    def do(self, name: str) -> None:
+        """Do what a key or a button asks for."""
+        controller, view = self.controller, self.view
+        deeds: dict[str, Callable[[], object]] = {
+            "open": self.ask,
+            "paste": self.paste,
+            "leave": self.left.emit,
+            "make": self._make,
+            "undo": controller.undo,
+            "redo": controller.redo,
+            "closer": lambda: view.zoom(1.25),
+            "back": lambda: view.zoom(0.8),
+            "fit": view.fit,
+            "before": lambda: self._choose_along(-1),
+            "after": lambda: self._choose_along(1),
+            "put back": lambda: controller.do(lambda s: put_back(s, s.chosen)),
+            "swap": self._swap,
+        }
+        deeds[name]()
+
+    def ask(self) -> None:
+        """Ask for a file, and open it."""
+        suffixes = " ".join(f"*{suffix}" for suffix in SUFFIXES)
+        path, _ = QFileDialog.getOpenFileName(
+            self,
+            self.tr("Choose a scan or a drawing"),
+            str(self._folder),
+            ";;".join(
+                [
+                    self.tr("Scans and drawings ({suffixes})").format(suffixes=suffixes),
+                    self.tr("All files (*)"),
+                ]
+            ),
+        )
+        if path:
+            self.open(Path(path))
+
+    def open(self, path: Path) -> None:
+        """Read a file beside the window's loop, and begin with it."""
+        self._folder = path.parent
+        self.controller.open(path)
+
+    def paste(self) -> None:
+        """Take the points that were copied elsewhere."""
+        text = QGuiApplication.clipboard().text()
+        if text.strip():
+            self.controller.open(text)
+        else:
+            self.saying.say(self.tr("Nothing to paste: copy two columns of numbers first."))
+
+    def _opened(self) -> None:
+        controller = self.controller
+        if controller.refusal:
+            self._announce(self.panel.fault.text())
+        elif controller.source is not None:
+            self._frame = None
+            self.view.fit()
+            self.view.setFocus()
+            self._announce(source_words(controller.source))
+
+    def _make(self) -> None:
+        fitted, source = self.controller.found.fitted, self.controller.source
+        if fitted is None or source is None or self.controller.busy:
+            return
+        drawn = isinstance(source.held, Drawing)
+        choice, wishes = self.controller.state.choice, self.controller.state.wishes
+        told: dict[str, object] = {
+            "kind": "drawing" if drawn else "scan",
+            "file": source.name,
+            "unit": choice.unit or source.unit or "as stated",
+            "tolerance": wishes.tolerance,
+            "smoothed": wishes.smooth and not drawn,
+        }
+        self.made.emit(fitted.traced(told))
+
+    # Handles
+
+    def _choose(self, handle: str) -> None:
+        self.controller.do(lambda s: replace(s, chosen=cast(Handle, handle)))
+
+    def _choose_along(self, way: int) -> None:
+        at = HANDLES.index(self.controller.state.chosen)
+        handle = HANDLES[(at + way) % len(HANDLES)]
+        self._choose(handle)
+        self._announce(handle_word(handle))
+
+    def _put(self, handle: str, at: Vec) -> None:
+        fitted, shown = self.controller.last, cast(Handle, handle)
+        if fitted is not None:
+            to = self._from_plot(at)
+            self.controller.do(lambda s: moved(s, fitted, shown, to), f"put {handle}")
+
+    def _nudge(self, dx: float, dy: float) -> None:
+        fitted, handle = self.controller.last, self.controller.state.chosen
+        if fitted is None:
+            return
+        x, y = self._to_plot(np.array([place_of(fitted, self.controller.state.wishes, handle)]))[0]
+        self._put(handle, (float(x) + dx, float(y) + dy))
+
+    def _settle(self) -> None:
+        self.controller.end_gesture()
+        if not self.controller.busy:
+            self._frame = None
+        self.show_state()
+
+    def _swap(self) -> None:
+        self._frame = None
+        self.controller.do(
+            lambda s: replace(
+                s,
+                wishes=replace(
+                    s.wishes,
+                    swapped=not s.wishes.swapped,
+                    base=s.wishes.upright,
+                    upright=s.wishes.base,
+                    toe_base=s.wishes.toe_upright,
+                    toe_upright=s.wishes.toe_base,
+                ),
+            )
+        )
+
+    # What is said of the file and the face
+
+    def _tell_columns(self, across: int, up: int) -> None:
+        self.controller.do(lambda s: with_choice(s, replace(s.choice, columns=(across, up))))
+
+    def _tell_tolerance(self, length: float) -> None:
+        held = min(max(length, _TOLERANCES[0]), _TOLERANCES[1])
+        self.controller.do(lambda s: replace(s, wishes=replace(s.wishes, tolerance=held)))
+        self.show_state()
+
+    def _smooth(self, smooth: bool) -> None:
+        self.controller.do(lambda s: replace(s, wishes=replace(s.wishes, smooth=smooth)))
+
+    # Dropping
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """A file may be dropped."""
+        if _dropped(event) is not None:
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Open the file that was dropped."""
+        path = _dropped(event)
+        if path is not None:
+            event.acceptProposedAction()
+            self.open(path)
+
+    # What is shown
+
+    def _to_plot(self, points: np.ndarray) -> np.ndarray:
+        """From the file's frame to the plot's: the section's, as it lay when a hand took it."""
+        fitted = self._frame
+        if fitted is None or not len(points):
+            return points
+        across, up = fitted.axes
+        away = points - fitted.root
+        return np.column_stack([away @ across, away @ up])
+
+    def _from_plot(self, at: Vec) -> Vec:
+        if self._frame is None:
+            return at
+        x, y = self._frame.in_file(np.array([at]))[0]
+        return (float(x), float(y))
+
+    def show_state(self) -> None:
+        """Repaint everything from the state."""
+        controller = self.controller
+        if not self.view.dragging and not controller.busy:
+            # Not while a hand moves a member: the plot would turn under it.
+            self._frame = controller.found.fitted or self._frame
+        if controller.source is None or controller.last is None:
+            self._frame = None
+        self.panel.show_state(controller, self.unit)
+        self.view.lay(self._plot(), self.window_frame.theme, self.unit)
+        chosen = handle_word(controller.state.chosen)
+        self.view.setAccessibleDescription(chosen if controller.last is not None else "")
+
+    def _plot(self) -> Plot:
+        controller = self.controller
+        cloud, fitted = controller.found.cloud, controller.found.fitted
+        if controller.source is None:
+            return Plot(
+                _NOTHING,
+                _NOTHING,
+                np.zeros(0),
+                words=self.tr(
+                    "Choose or drop a file here, or paste points: x and z in columns (CSV, TSV), "
+                    "or an outline (DXF, SVG)."
+                ),
+            )
+        if cloud is None:
+            return Plot(_NOTHING, _NOTHING, np.zeros(0), self._faint())
+        removed = cloud.removed if fitted is None else np.vstack([cloud.removed, fitted.strays])
+        still = fitted or controller.last
+        if still is None:
+            return Plot(cloud.kept, removed, cloud.unseen, self._faint())
+        ends = {}
+        for handle, at in places(still, controller.state.wishes).items():
+            x, y = self._to_plot(np.array([at]))[0]
+            ends[handle] = (float(x), float(y))
+        unseen = np.column_stack(
+            [cloud.unseen, np.full(len(cloud.unseen), cloud.kept[:, 1].mean())]
+        )
+        return Plot(
+            self._to_plot(cloud.kept),
+            self._to_plot(removed),
+            self._to_plot(unseen)[:, 0],
+            self._faint(),
+            tuple((ends["root"], ends[far]) for far in ("base far", "upright far")),
+            None if fitted is None else self._to_plot(fitted.in_file(np.array(fitted.trace))),
+            ends,
+            controller.state.chosen,
+            labels(still, self.unit),
+        )
+
+    def _faint(self) -> tuple[np.ndarray, ...]:
+        source, choice = self.controller.source, self.controller.state.choice
+        if source is None or not isinstance(source.held, Drawing):
+            return ()
+        scale = MM_PER[choice.unit or source.unit or "mm"]
+        return tuple(
+            self._to_plot(np.vstack([one.points, one.points[:1]]) * scale)
+            if one.closed
+            else self._to_plot(one.points * scale)
+            for at, one in enumerate(source.held.outlines)
+            if at not in choice.outlines
+        )
+
+    def _announce(self, words: str) -> None:
+        if QAccessible.isActive():
+            QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self.view, words))
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Keys that no control has taken; none goes on to the shop behind this page."""
+        name = KEYS.name_of(event)
+        if name is not None:
+            self.do(name)
+        event.accept()
+
+
+def _dropped(event: QDropEvent) -> Path | None:
+    for url in event.mimeData().urls():
+        if url.isLocalFile():
+            return Path(url.toLocalFile())
+    return None
