@@ -425,7 +425,7 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     <name>Contents</name>
     <message>
         <source>Entries</source>
-        <translation type="unfinished"></translation>
+        <translation>Entradas</translation>
     </message>
 </context>
 <context>
@@ -1617,7 +1617,7 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>of its own</source>
+        <source>as stated below</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -4252,11 +4252,11 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     <name>LookUp</name>
     <message>
         <source>Look up: {what}</source>
-        <translation type="unfinished"></translation>
+        <translation>Consultar: {what}</translation>
     </message>
     <message>
         <source>Look it up in the reference</source>
-        <translation type="unfinished"></translation>
+        <translation>Consultarlo en la referencia</translation>
     </message>
 </context>
 <context>
@@ -4380,6 +4380,150 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     <message>
         <source>End the talk</source>
         <translation>Terminar la charla</translation>
+    </message>
+    <message>
+        <source>From a scan or drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave</source>
+        <translation type="unfinished">Salir</translation>
+    </message>
+    <message>
+        <source>Back to the shop, nothing made (Esc)</source>
+        <translation type="unfinished">Volver al taller sin hacer nada (Esc)</translation>
+    </message>
+    <message>
+        <source>Choose a file...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paste points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two columns, x and z, as copied elsewhere (Ctrl+V)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>± is twice the standard uncertainty, from how the points scatter; what a scanner gets wrong everywhere isn’t in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit of the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>x from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>z from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drag a handle, or choose one here and click where it belongs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Swap members</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base and upright change places (X)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the handle left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the handle up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the handle down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Move the handle right</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation type="unfinished">Devolver</translation>
+    </message>
+    <message>
+        <source>Where it was proposed (Delete)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tolerance of the face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the scatter out of the face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo (Ctrl+Z)</source>
+        <translation type="unfinished">Deshacer (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation type="unfinished">Rehacer</translation>
+    </message>
+    <message>
+        <source>Redo (Ctrl+Y)</source>
+        <translation type="unfinished">Rehacer (Ctrl+Y)</translation>
+    </message>
+    <message>
+        <source>Zoom out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Zoom out (−)</source>
+        <translation type="unfinished">Alejar (−)</translation>
+    </message>
+    <message>
+        <source>Zoom in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Zoom in (+)</source>
+        <translation type="unfinished">Acercar (+)</translation>
+    </message>
+    <message>
+        <source>Whole</source>
+        <translation type="unfinished">Entera</translation>
+    </message>
+    <message>
+        <source>Show all points (0)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make a coupon of it</source>
+        <translation type="unfinished">Hacer un cupón</translation>
+    </message>
+    <message>
+        <source>Reading...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file doesn’t say its unit: choose it here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick the outlines that make the section.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as stated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>choose...</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5023,189 +5167,189 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     <name>Reference</name>
     <message>
         <source>Source: {source}</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuente: {source}</translation>
     </message>
     <message>
         <source>See also</source>
-        <translation type="unfinished"></translation>
+        <translation>Véase también</translation>
     </message>
     <message>
         <source>Own rule: this trainer&apos;s, from no document.</source>
-        <translation type="unfinished"></translation>
+        <translation>Regla propia: de este programa, de ningún documento.</translation>
     </message>
     <message>
         <source>Seen: the text itself was read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Visto: se leyó el propio texto.</translation>
     </message>
     <message>
         <source>Second-hand: read where others repeat it.</source>
-        <translation type="unfinished"></translation>
+        <translation>De segunda mano: leído donde otros lo repiten.</translation>
     </message>
     <message>
         <source>From memory: not checked against its text. Check it before you rely on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>De memoria: sin cotejar con su texto. Cotéjelo antes de fiarse.</translation>
     </message>
 </context>
 <context>
     <name>ReferenceKeys</name>
     <message>
         <source>search: the list follows what is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>buscar: la lista sigue lo que se escribe</translation>
     </message>
     <message>
         <source>from the search into the list; there along it</source>
-        <translation type="unfinished"></translation>
+        <translation>de la búsqueda a la lista; allí, a lo largo de ella</translation>
     </message>
     <message>
         <source>in the list: open and shut a rule set</source>
-        <translation type="unfinished"></translation>
+        <translation>en la lista: abrir y cerrar un juego de reglas</translation>
     </message>
     <message>
         <source>read the entry; there Tab goes from link to link</source>
-        <translation type="unfinished"></translation>
+        <translation>leer la entrada; allí Tab va de enlace en enlace</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation type="unfinished">Intro</translation>
+        <translation>Intro</translation>
     </message>
     <message>
         <source>back to the entry before</source>
-        <translation type="unfinished"></translation>
+        <translation>volver a la entrada anterior</translation>
     </message>
     <message>
         <source>forward again</source>
-        <translation type="unfinished"></translation>
+        <translation>adelante de nuevo</translation>
     </message>
     <message>
         <source>copy the entry; Ctrl+C copies what is selected</source>
-        <translation type="unfinished"></translation>
+        <translation>copiar la entrada; Ctrl+C copia lo seleccionado</translation>
     </message>
     <message>
         <source>print the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>imprimir la entrada</translation>
     </message>
     <message>
         <source>empty the search; then back to where a link led from</source>
-        <translation type="unfinished"></translation>
+        <translation>vaciar la búsqueda; luego volver a donde estaba el enlace</translation>
     </message>
     <message>
         <source>Esc</source>
-        <translation type="unfinished">Esc</translation>
+        <translation>Esc</translation>
     </message>
     <message>
         <source>Looking up</source>
-        <translation type="unfinished"></translation>
+        <translation>Consultar</translation>
     </message>
 </context>
 <context>
     <name>ReferenceScreen</name>
     <message>
         <source>Reference</source>
-        <translation type="unfinished"></translation>
+        <translation>Referencia</translation>
     </message>
     <message>
         <source>Back (Alt+Left)</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás (Alt+Izquierda)</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Atrás</translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Forward (Alt+Right)</source>
-        <translation type="unfinished"></translation>
+        <translation>Adelante (Alt+Derecha)</translation>
     </message>
     <message>
         <source>Forward</source>
-        <translation type="unfinished"></translation>
+        <translation>Adelante</translation>
     </message>
     <message>
         <source>Back to where you were (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a donde estaba (Esc)</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished">Copiar</translation>
+        <translation>Copiar</translation>
     </message>
     <message>
         <source>Copy this entry (Ctrl+Shift+C)</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar esta entrada (Ctrl+Mayús+C)</translation>
     </message>
     <message>
         <source>Save as PDF...</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar PDF...</translation>
     </message>
     <message>
         <source>Save this entry as a PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar esta entrada como PDF</translation>
     </message>
     <message>
         <source>Print...</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir...</translation>
     </message>
     <message>
         <source>Print this entry (Ctrl+P)</source>
-        <translation type="unfinished"></translation>
+        <translation>Imprimir esta entrada (Ctrl+P)</translation>
     </message>
     <message>
         <source>Copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiado</translation>
     </message>
     <message>
         <source>Save as PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como PDF</translation>
     </message>
     <message>
         <source>PDF (*.pdf)</source>
-        <translation type="unfinished"></translation>
+        <translation>PDF (*.pdf)</translation>
     </message>
     <message>
         <source>The entry could not be saved</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo guardar la entrada</translation>
     </message>
     <message>
         <source>{file}: {reason}
 
 Whatever was there is as it was. Choose another folder, or free some space in this one.</source>
-        <translation type="unfinished">{file}: {reason}
+        <translation>{file}: {reason}
 
-Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en esta.</translation>
+Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</translation>
     </message>
     <message>
         <source>Saved: {file}</source>
-        <translation type="unfinished">Guardada: {file}</translation>
+        <translation>Guardado: {file}</translation>
     </message>
     <message numerus="yes">
         <source>%n found</source>
         <comment>entries</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n hallada</numerusform>
+            <numerusform>%n halladas</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n entries</source>
         <comment>in all</comment>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n entrada</numerusform>
+            <numerusform>%n entradas</numerusform>
         </translation>
     </message>
     <message>
         <source>To the bench</source>
-        <translation type="unfinished">Al banco</translation>
+        <translation>Al banco</translation>
     </message>
     <message>
         <source>To the four corners</source>
-        <translation type="unfinished"></translation>
+        <translation>A los cuatro rincones</translation>
     </message>
     <message>
         <source>To the coupon shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Al taller de cupones</translation>
     </message>
     <message>
         <source>Back to where you were</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a donde estaba</translation>
     </message>
 </context>
 <context>
@@ -5359,6 +5503,149 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     </message>
 </context>
 <context>
+    <name>Scan</name>
+    <message>
+        <source>Base toe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright toe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Root</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base, near end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base, far end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright, near end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright, far end</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished">mm</translation>
+    </message>
+    <message>
+        <source>µm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mil (1/1000 in)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base leg {length}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright leg {length}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Root, {angle}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base leg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upright leg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Actual throat</source>
+        <translation type="unfinished">Garganta real</translation>
+    </message>
+    <message>
+        <source>Angle</source>
+        <translation type="unfinished">Ángulo</translation>
+    </message>
+    <message>
+        <source>Points of the face</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scatter of the points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pasted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%n outline(s)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tabs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blanks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: {points}; columns parted by {mark}, decimals by {decimal}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n}: {length} long, open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n}: {length} long, closed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%n point(s) farther off than the others scatter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out: {what}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of every {n} points one is used.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line {n}: </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{where}{wrong}. Right would be: {right}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And %n more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ScanKeys</name>
     <message>
         <source>move the chosen handle by 0.1 mm, with Shift by 1, with Ctrl by 0.01</source>
@@ -5418,14 +5705,45 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     </message>
 </context>
 <context>
-    <name>SearchField</name>
+    <name>ScanPage</name>
     <message>
-        <source>Search: a limit, a measure, a word, a source</source>
+        <source>From a scan or drawing</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Search the reference</source>
+        <source>Plot of the points</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a scan or a drawing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scans and drawings ({suffixes})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing to paste: copy two columns of numbers first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose or drop a file here, or paste points: x and z in columns (CSV, TSV), or an outline (DXF, SVG).</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SearchField</name>
+    <message>
+        <source>Search: a limit, a measure, a word, a source</source>
+        <translation>Buscar: un límite, una medida, una palabra, una fuente</translation>
+    </message>
+    <message>
+        <source>Search the reference</source>
+        <translation>Buscar en la referencia</translation>
     </message>
 </context>
 <context>
@@ -6260,7 +6578,7 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     </message>
     <message>
         <source>Reference</source>
-        <translation type="unfinished"></translation>
+        <translation>Referencia</translation>
     </message>
     <message>
         <source>Coupon shop</source>
