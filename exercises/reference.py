@@ -6,6 +6,7 @@ own proportions. So a page of them can't say what the program doesn't do.
 
 from __future__ import annotations
 
+import re
 import unicodedata
 from collections.abc import Sequence
 from dataclasses import dataclass
@@ -264,6 +265,9 @@ def _seats_text(seats: Sequence[tuple[str, str]]) -> Text:
     )
 
 
+_WORD: Final = re.compile(r"[\w./-]+")
+
+
 def _plain(text: str) -> str:
     """Small letters without accents: what somebody types is found however they type it."""
     split = unicodedata.normalize("NFKD", text.casefold())
@@ -271,7 +275,9 @@ def _plain(text: str) -> str:
 
 
 def search(entries: Sequence[Entry], words: str, language: str) -> tuple[Entry, ...]:
-    """Return the entries that hold every one of some words, those with all in the title first.
+    """Return the entries that hold every one of some words.
+
+    First come those whose title has each as a word of its own, then those with all in the title.
 
     Parameters
     ----------
@@ -290,6 +296,7 @@ def search(entries: Sequence[Entry], words: str, language: str) -> tuple[Entry, 
     'rules.iso-5817-c.convexity'
     """
     wanted = _plain(words).split()
+    named: list[Entry] = []
     in_title: list[Entry] = []
     elsewhere: list[Entry] = []
     for entry in entries:
@@ -301,11 +308,13 @@ def search(entries: Sequence[Entry], words: str, language: str) -> tuple[Entry, 
         told = " ".join(
             part if isinstance(part, str) else part.in_language(language) for part in whole
         )
-        if all(word in title for word in wanted):
+        if set(wanted) <= set(_WORD.findall(title)):
+            named.append(entry)
+        elif all(word in title for word in wanted):
             in_title.append(entry)
         elif all(word in _plain(told) for word in wanted):
             elsewhere.append(entry)
-    return (*in_title, *elsewhere)
+    return (*named, *in_title, *elsewhere)
 
 
 GROUPS: Final[dict[str, Text]] = {

@@ -94,6 +94,18 @@ def corners(on: Stage) -> None:
     on.frame.show_screen("corners")
 
 
+def reference(on: Stage) -> None:
+    """The table of a rule set, found by its name."""
+    on.frame.look_up("rules.aws-d1.1-static")
+    on.settle()
+
+
+def reference_search(on: Stage) -> None:
+    """What was found, and an entry with its formula; the keys are in the search."""
+    on.frame.look_up("doubt.eye")
+    on.look_for("eye limit")
+
+
 SCREENS: Final[dict[str, Callable[[Stage], None]]] = {
     "waiting": waiting,
     "focus": focus,
@@ -105,6 +117,8 @@ SCREENS: Final[dict[str, Callable[[Stage], None]]] = {
     "debrief-wrong": debrief_wrong,
     "replay": replay,
     "corners": corners,
+    "reference": reference,
+    "reference-search": reference_search,
 }
 
 FAULTS: Final = (

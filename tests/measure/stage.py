@@ -25,6 +25,7 @@ from trainer.bench.screen import BenchScreen
 from trainer.bench.state import BenchState
 from trainer.guide.guiding import Guiding
 from trainer.late import _Opening
+from trainer.reference.screen import ReferenceScreen
 from trainer.settings import Appearance
 from trainer.window import WindowFrame
 
@@ -117,6 +118,15 @@ class Stage:
         # Loupe and card stay where they were while that is as good: here nothing was before.
         self.bench.canvas._corner = None
         self.take_up()
+        self.settle()
+
+    def look_for(self, words: str) -> None:
+        """Type into the search of the reference, which is shown."""
+        screen = self.frame.make_screen("reference")
+        assert isinstance(screen, ReferenceScreen)
+        self.window.activateWindow()
+        screen.search.setFocus()
+        QTest.keyClicks(screen.search, words)
         self.settle()
 
     def picture(self, widget: QWidget | None = None) -> QImage:

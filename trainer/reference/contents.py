@@ -90,6 +90,10 @@ class Contents(QTreeView):
         """The key of the entry that the list stands at; empty at a heading."""
         return self._key(self.currentIndex())
 
+    def index_of(self, key: str) -> QModelIndex:
+        """Where an entry is listed; `KeyError` if it isn't."""
+        return self._items[key].index()
+
     def stand_at(self, key: str) -> None:
         """Stand at an entry, if it is listed, without asking for it."""
         item = self._items.get(key)
