@@ -881,67 +881,67 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <name>Dealing</name>
     <message>
         <source>Add a learner</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un aprendiz</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir</translation>
     </message>
     <message>
         <source>Rename {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar el nombre de {name}</translation>
     </message>
     <message>
         <source>Rename</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar</translation>
     </message>
     <message>
         <source>A name of their own choosing: it needn&apos;t be the one in their passport.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un nombre a su elección: no tiene por qué ser el del pasaporte.</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>All attempts of {name} are erased for good, from the logbook and from its own dated backups. Copies that were carried away are not reached. To go on, write the name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los intentos de {name} se borran para siempre, del cuaderno y de sus copias fechadas. Las copias que se llevaron a otra parte no se alcanzan. Para seguir, escriba el nombre.</translation>
     </message>
     <message>
         <source>Erase {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar a {name}</translation>
     </message>
     <message>
         <source>Erase for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar para siempre</translation>
     </message>
     <message>
         <source>It is written</source>
-        <translation type="unfinished"></translation>
+        <translation>Está escrito</translation>
     </message>
     <message>
         <source>Save as</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como</translation>
     </message>
     <message>
         <source>Put a backup back</source>
-        <translation type="unfinished"></translation>
+        <translation>Reponer una copia</translation>
     </message>
     <message>
         <source>Logbook (*.sqlite3)</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuaderno (*.sqlite3)</translation>
     </message>
     <message>
         <source>What was there until now is kept as {path}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que había hasta ahora se conserva como {path}.</translation>
     </message>
     <message>
         <source>The backup is back</source>
-        <translation type="unfinished"></translation>
+        <translation>La copia está repuesta</translation>
     </message>
     <message>
         <source>It could not be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo escribir.</translation>
     </message>
 </context>
 <context>
@@ -3162,7 +3162,7 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     </message>
     <message>
         <source>Try again</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Intentar de nuevo</translation>
     </message>
     <message>
         <source>The first coupon can&apos;t be split off: nothing would be left.</source>
@@ -3903,349 +3903,349 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     <name>Logbook</name>
     <message>
         <source>Logbook of {name}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuaderno de {name}</translation>
     </message>
     <message>
         <source>From a training aid, not an instrument: it says how coupons on a screen were judged, not who may sign for a weld. Codes, contract documents and qualified people decide that.</source>
-        <translation type="unfinished"></translation>
+        <translation>De una ayuda para aprender, no un instrumento: dice cómo se juzgaron probetas en una pantalla, no quién puede firmar un cordón. Eso lo deciden los códigos, los documentos del contrato y las personas cualificadas.</translation>
     </message>
     <message>
         <source>Share</source>
-        <translation type="unfinished"></translation>
+        <translation>Proporción</translation>
     </message>
     <message>
         <source>Calls</source>
-        <translation type="unfinished"></translation>
+        <translation>Dictámenes</translation>
     </message>
     <message>
         <source>Distance from the limit, mm (left: short of it)</source>
-        <translation type="unfinished"></translation>
+        <translation>Distancia al límite, mm (a la izquierda: escaso)</translation>
     </message>
     <message>
         <source>Called short</source>
-        <translation type="unfinished"></translation>
+        <translation>Dado por escaso</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Clase</translation>
     </message>
     <message>
         <source>Times</source>
-        <translation type="unfinished"></translation>
+        <translation>Veces</translation>
     </message>
     <message>
         <source>How sure you were</source>
-        <translation type="unfinished">Su seguridad</translation>
+        <translation>Seguridad declarada</translation>
     </message>
     <message>
         <source>Week from</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana desde</translation>
     </message>
     <message>
         <source>Marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Where you draw the line</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde traza usted la línea</translation>
     </message>
     <message>
         <source>Misses and false alarms</source>
-        <translation type="unfinished"></translation>
+        <translation>Fallos y falsas alarmas</translation>
     </message>
     <message>
         <source>What went wrong, by kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué salió mal, por clases</translation>
     </message>
     <message>
         <source>How sure, and how right</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuánta seguridad y cuánto acierto</translation>
     </message>
     <message>
         <source>Week by week</source>
-        <translation type="unfinished"></translation>
+        <translation>Semana a semana</translation>
     </message>
     <message>
         <source>limit</source>
-        <translation type="unfinished"></translation>
+        <translation>límite</translation>
     </message>
     <message>
         <source>grey: within a leaf&apos;s doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>gris: dentro de la duda de una hoja</translation>
     </message>
     <message>
         <source>Bad, let go</source>
-        <translation type="unfinished"></translation>
+        <translation>Malo, admitido</translation>
     </message>
     <message>
         <source>Good, rejected</source>
-        <translation type="unfinished"></translation>
+        <translation>Bueno, rechazado</translation>
     </message>
     <message>
         <source>How often right</source>
-        <translation type="unfinished"></translation>
+        <translation>Con qué frecuencia acierta</translation>
     </message>
     <message>
         <source>face named wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>cara mal nombrada</translation>
     </message>
     <message>
         <source>no leaf held to the weld</source>
-        <translation type="unfinished"></translation>
+        <translation>sin hoja en el cordón</translation>
     </message>
     <message>
         <source>another leaf was needed</source>
-        <translation type="unfinished"></translation>
+        <translation>hacía falta otra hoja</translation>
     </message>
     <message>
         <source>hollow, not read at the throat</source>
-        <translation type="unfinished"></translation>
+        <translation>cóncava, no leída en la garganta</translation>
     </message>
     <message>
         <source>convex, read at the throat</source>
-        <translation type="unfinished"></translation>
+        <translation>convexa, leída en la garganta</translation>
     </message>
     <message>
         <source>one leg only</source>
-        <translation type="unfinished"></translation>
+        <translation>un solo cateto</translation>
     </message>
     <message>
         <source>leaf inside steel</source>
-        <translation type="unfinished"></translation>
+        <translation>hoja dentro del acero</translation>
     </message>
     <message>
         <source>leaf not seated</source>
-        <translation type="unfinished"></translation>
+        <translation>hoja sin asentar</translation>
     </message>
     <message>
         <source>leaf read otherwise</source>
-        <translation type="unfinished"></translation>
+        <translation>hoja leída de otro modo</translation>
     </message>
     <message>
         <source>a good weld not accepted</source>
-        <translation type="unfinished"></translation>
+        <translation>cordón bueno no aceptado</translation>
     </message>
     <message>
         <source>weld metal was missing</source>
-        <translation type="unfinished"></translation>
+        <translation>faltaba metal</translation>
     </message>
     <message>
         <source>should have been dressed back</source>
-        <translation type="unfinished"></translation>
+        <translation>había que rebajarlo</translation>
     </message>
     <message>
         <source>should have been referred</source>
-        <translation type="unfinished"></translation>
+        <translation>había que remitirlo</translation>
     </message>
     <message>
         <source>acceptable</source>
-        <translation type="unfinished"></translation>
+        <translation>aceptable</translation>
     </message>
     <message>
         <source>marginal</source>
-        <translation type="unfinished"></translation>
+        <translation>marginal</translation>
     </message>
     <message>
         <source>unacceptable</source>
-        <translation type="unfinished"></translation>
+        <translation>inaceptable</translation>
     </message>
     <message>
         <source>too few to say</source>
-        <translation type="unfinished"></translation>
+        <translation>muy pocos para decirlo</translation>
     </message>
     <message>
         <source>{have} of the {need} calls that anything could be said from.</source>
-        <translation type="unfinished"></translation>
+        <translation>{have} de los {need} dictámenes con los que se podría decir algo.</translation>
     </message>
     <message>
         <source>Nothing can be said yet: only calls that hang on a size count here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se puede decir nada: aquí solo cuentan los dictámenes que dependen de una medida.</translation>
     </message>
     <message>
         <source>In a day&apos;s first calls, before anything told you how they went, the line lies {where}: that is the honest measure.</source>
-        <translation type="unfinished"></translation>
+        <translation>En los primeros dictámenes de un día, antes de saber cómo fueron, la línea está {where}: esa es la medida honrada.</translation>
     </message>
     <message>
         <source>{middle} the limit (95 %: from {low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation>{middle} del límite (95 %: de {low} a {high})</translation>
     </message>
     <message>
         <source>from {low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>de {low} a {high}</translation>
     </message>
     <message>
         <source>You call a weld short just where the limit is (95 %: {span}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Usted da un cordón por escaso justo donde está el límite (95 %: {span}).</translation>
     </message>
     <message>
         <source>You call welds short up to {off} above the limit (95 %: {span}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Usted da cordones por escasos hasta {off} por encima del límite (95 %: {span}).</translation>
     </message>
     <message>
         <source>You call welds short only from {off} below the limit on (95 %: {span}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Usted da cordones por escasos solo desde {off} por debajo del límite (95 %: {span}).</translation>
     </message>
     <message>
         <source>{length} below</source>
-        <translation type="unfinished"></translation>
+        <translation>{length} por debajo</translation>
     </message>
     <message>
         <source>{length} above</source>
-        <translation type="unfinished"></translation>
+        <translation>{length} por encima</translation>
     </message>
     <message>
         <source>Your line is blurred by {spread}: two welds that differ by less are told apart by luck.</source>
-        <translation type="unfinished"></translation>
+        <translation>Su línea está borrosa en {spread}: dos cordones que difieren en menos se distinguen por azar.</translation>
     </message>
     <message>
         <source>Nine short welds in ten are caught, however little.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se descubren nueve de cada diez cordones escasos, por poco que falte.</translation>
     </message>
     <message>
         <source>Of welds {fitted} short nine in ten are caught.</source>
-        <translation type="unfinished"></translation>
+        <translation>De los cordones a los que faltan {fitted} se descubren nueve de cada diez.</translation>
     </message>
     <message>
         <source>Of welds {fitted} short nine in ten are caught; with 95 % confidence, of welds {surely} short.</source>
-        <translation type="unfinished"></translation>
+        <translation>De los cordones a los que faltan {fitted} se descubren nueve de cada diez; con un 95 % de confianza, de aquellos a los que faltan {surely}.</translation>
     </message>
     <message>
         <source>No call crossed the line yet, so how steep the curve is can&apos;t be told: only calls nearer the limit would.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún dictamen cruzó aún la línea, así que no se sabe cuán empinada es la curva: solo lo dirían dictámenes más cerca del límite.</translation>
     </message>
     <message>
         <source>No call outside the doubt yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay dictámenes fuera de la duda.</translation>
     </message>
     <message>
         <source>Of {of} bad welds {count} were let go, {share}: {standing}.</source>
-        <translation type="unfinished"></translation>
+        <translation>De {of} cordones malos se admitieron {count}, {share}: {standing}.</translation>
     </message>
     <message>
         <source>Of {of} good welds {count} were rejected, {share}: {standing}.</source>
-        <translation type="unfinished"></translation>
+        <translation>De {of} cordones buenos se rechazaron {count}, {share}: {standing}.</translation>
     </message>
     <message>
         <source>Limits for appraisers: 2 and 5 % of the bad, 5 and 10 % of the good (AIAG MSA, third edition).</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites para evaluadores: 2 y 5 % de los malos, 5 y 10 % de los buenos (AIAG MSA, tercera edición).</translation>
     </message>
     <message>
         <source>Agreement with the truth beyond chance (kappa): {kappa}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Acuerdo con la verdad más allá del azar (kappa): {kappa}.</translation>
     </message>
     <message>
         <source>{hits} of {trials} bad welds caught shows, with 95 % confidence, that nine in ten are.</source>
-        <translation type="unfinished"></translation>
+        <translation>{hits} de {trials} cordones malos descubiertos muestra, con un 95 % de confianza, que se descubren nueve de cada diez.</translation>
     </message>
     <message>
         <source>{hits} of {trials} bad welds caught doesn&apos;t show yet that nine in ten are: {more} more without a miss would.</source>
-        <translation type="unfinished"></translation>
+        <translation>{hits} de {trials} cordones malos descubiertos no muestra aún que sean nueve de cada diez: lo mostrarían {more} más sin un fallo.</translation>
     </message>
     <message>
         <source>Nothing was marked down yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se descontó nada.</translation>
     </message>
     <message>
         <source>Commonest: {fault}, {count} times.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo más común: {fault}, {count} veces.</translation>
     </message>
     <message>
         <source>Too few calls said how sure they were.</source>
-        <translation type="unfinished"></translation>
+        <translation>Muy pocos dictámenes dijeron con cuánta seguridad.</translation>
     </message>
     <message>
         <source>You are surer than you are right: {sure} % sure, {right} % right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiene más seguridad que acierto: {sure} % de seguridad, {right} % de acierto.</translation>
     </message>
     <message>
         <source>You are right more often than you think: {sure} % sure, {right} % right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Acierta más de lo que cree: {sure} % de seguridad, {right} % de acierto.</translation>
     </message>
     <message>
         <source>You know what you know: {sure} % sure, {right} % right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sabe lo que sabe: {sure} % de seguridad, {right} % de acierto.</translation>
     </message>
     <message>
         <source>One week is no course yet: a second one is needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una semana no es aún un curso: hace falta otra.</translation>
     </message>
     <message>
         <source>Marks went from {first} % to {last} % over {weeks} weeks.</source>
-        <translation type="unfinished"></translation>
+        <translation>La nota pasó de {first} % a {last} % en {weeks} semanas.</translation>
     </message>
     <message>
         <source>Practice goes on: calls are kept aside and taken in when it opens again.</source>
-        <translation type="unfinished"></translation>
+        <translation>La práctica sigue: los dictámenes se guardan aparte y se incorporan cuando vuelva a abrirse.</translation>
     </message>
     <message>
         <source>The logbook is from a newer version of this program.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cuaderno es de una versión más nueva de este programa.</translation>
     </message>
     <message>
         <source>Use that version, or put a backup back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Use esa versión o reponga una copia.</translation>
     </message>
     <message>
         <source>The logbook can&apos;t be read: its file is damaged.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cuaderno no se puede leer: su archivo está dañado.</translation>
     </message>
     <message>
         <source>Put a backup back; the damaged file is kept beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reponga una copia; el archivo dañado se conserva al lado.</translation>
     </message>
     <message>
         <source>Another program holds the logbook.</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro programa tiene ocupado el cuaderno.</translation>
     </message>
     <message>
         <source>Close that program, then try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cierre ese programa e inténtelo de nuevo.</translation>
     </message>
     <message>
         <source>The disk is full: the logbook can&apos;t be written.</source>
-        <translation type="unfinished"></translation>
+        <translation>El disco está lleno: no se puede escribir en el cuaderno.</translation>
     </message>
     <message>
         <source>Make room, then try again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Haga sitio e inténtelo de nuevo.</translation>
     </message>
     <message>
         <source>The logbook can&apos;t be opened or written.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cuaderno no se puede abrir o escribir.</translation>
     </message>
     <message>
         <source>See that its folder exists and may be written to.</source>
-        <translation type="unfinished"></translation>
+        <translation>Compruebe que su carpeta existe y admite escritura.</translation>
     </message>
     <message>
         <source>That learner isn&apos;t in this logbook any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese aprendiz ya no está en este cuaderno.</translation>
     </message>
     <message>
         <source>Choose another one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija otro.</translation>
     </message>
     <message>
         <source>That name is taken, empty or too long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese nombre ya existe, está vacío o es demasiado largo.</translation>
     </message>
 </context>
 <context>
     <name>LogbookScreen</name>
     <message>
         <source>Try again</source>
-        <translation type="unfinished"></translation>
+        <translation>Intentar de nuevo</translation>
     </message>
     <message numerus="yes">
         <source>%n call(s) kept aside.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n dictamen guardado aparte.</numerusform>
+            <numerusform>%n dictámenes guardados aparte.</numerusform>
         </translation>
     </message>
     <message>
         <source>{name} has made no call yet. Each call that is put on record at the bench comes here; what it says of them grows from the first on.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} aún no ha dado ningún dictamen. Cada dictamen que se registra en el banco llega aquí; lo que dice crece desde el primero.</translation>
     </message>
 </context>
 <context>
@@ -4530,55 +4530,55 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     <name>PeoplePanel</name>
     <message>
         <source>Learners here</source>
-        <translation type="unfinished"></translation>
+        <translation>Aprendices en este equipo</translation>
     </message>
     <message>
         <source>Whoever is chosen here is at the bench: calls are kept as theirs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quien se elige aquí está en el banco: los dictámenes se guardan como suyos.</translation>
     </message>
     <message>
         <source>Add learner...</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir aprendiz...</translation>
     </message>
     <message>
         <source>Rename...</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar nombre...</translation>
     </message>
     <message>
         <source>Erase...</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar...</translation>
     </message>
     <message>
         <source>Export</source>
-        <translation type="unfinished"></translation>
+        <translation>Exportar</translation>
     </message>
     <message>
         <source>Sheet to print (PDF)...</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja para imprimir (PDF)...</translation>
     </message>
     <message>
         <source>Sheet for screen readers (HTML)...</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja para lectores de pantalla (HTML)...</translation>
     </message>
     <message>
         <source>Table of attempts (CSV)...</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabla de intentos (CSV)...</translation>
     </message>
     <message>
         <source>Statements (xAPI)...</source>
-        <translation type="unfinished"></translation>
+        <translation>Declaraciones (xAPI)...</translation>
     </message>
     <message>
         <source>Backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Copia</translation>
     </message>
     <message>
         <source>Back up all of it...</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiarlo todo...</translation>
     </message>
     <message>
         <source>Put a backup back...</source>
-        <translation type="unfinished"></translation>
+        <translation>Reponer una copia...</translation>
     </message>
 </context>
 <context>
@@ -6604,7 +6604,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Añadir</translation>
     </message>
     <message>
         <source>Add a coupon after the open one</source>
