@@ -259,7 +259,6 @@ class _Opening:
 
         self._standing.clear_frame()
         self._unforeseen.listen_to_qt()
-        self._listen_for_the_end()
         look = self._look()
         if look != self.first.look:
             self.first.wear(look)
@@ -431,9 +430,10 @@ class _Opening:
 
         self.first.deleteLater()
         self.app.setWindowIcon(program_icon())
+        self._listen_for_the_end()
         self._say_what_was()
-        if broken is not None:
-            self._say_broken(broken)
+        if broken is not None and self.frame is not None:
+            self.frame.show_broken(broken)
         elif self.frame is not None and not self._settings.first_start_seen:
             self.frame.show_first_start()
         elif self.guiding is not None:
@@ -457,22 +457,15 @@ class _Opening:
         """Open another tray; a broken one is refused whole, and says why."""
         from exercises.tray import TrayError, load_tray
 
+        if self.screen is None or self.frame is None:
+            return
         try:
             tray = load_tray(path)
         except TrayError as error:
-            self._say_broken(error)
+            self.frame.show_broken(error)
             return
-        if self.screen is not None and self.frame is not None:
-            self.screen.open_tray(tray)
-            self.frame.change_settings(self.frame.settings.with_recent(path.absolute()))
-
-    def _say_broken(self, error: TrayError) -> None:
-        from trainer.fault_words import fault_words
-        from trainer.notices import FaultRow
-
-        rows = [FaultRow(fault.pointer, *fault_words(fault)) for fault in error.faults]
-        if self.frame is not None:
-            self.frame.show_faults(error.faults[0].file if error.faults else "", rows)
+        self.screen.open_tray(tray)
+        self.frame.change_settings(self.frame.settings.with_recent(path.absolute()))
 
     def _keep_settings(self) -> None:
         from PySide6.QtCore import QTimer

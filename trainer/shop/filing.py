@@ -13,7 +13,6 @@ from exercises.file_faults import TrayError
 from exercises.tray import Tray, load_tray
 from trainer.bench.words import language
 from trainer.fault_words import fault_words
-from trainer.notices import FaultRow
 from trainer.shop import state as changes
 from trainer.shop.controller import ShopController
 from trainer.shop.files import SaveError, Stamp, changed_since, stamp_of, write_tray
@@ -208,8 +207,7 @@ class Filing(QObject):
         try:
             return load_tray(path)
         except TrayError as error:
-            rows = [FaultRow(fault.pointer, *fault_words(fault)) for fault in error.faults]
-            self._window.show_faults(error.faults[0].file if error.faults else str(path), rows)
+            self._window.show_broken(error)
             return None
 
     def _when_free(self, go_on: Callable[[], object]) -> None:

@@ -41,12 +41,12 @@ from trainer.shop.fields import document_of, with_drop, with_hint, without_hint
 from trainer.shop.filing import Filing
 from trainer.shop.keys import KEYS
 from trainer.shop.knob_bar import KnobBar
+from trainer.shop.points import Points
 from trainer.shop.section_view import SectionView, Shown
 from trainer.shop.side import Side
 from trainer.shop.state import PLAIN, TooManyError, new_shop
 from trainer.shop.taking_in import coupon_from
 from trainer.shop.tool_bar import ToolBar
-from trainer.shop.tracing import trace_document, with_point, without_point
 from trainer.shop.tray_panel import TrayPanel
 from trainer.shop.turning import Limit
 from trainer.shop.words import entry_words, fault_sentence, limit_words
@@ -167,18 +167,19 @@ class ShopScreen(QWidget):
 
     def _listen(self) -> None:
         controller, view, knobs, tray = self.controller, self.view, self.knobs, self.tray
+        points = self.points = Points(controller, view, self._edit, self._choose)
         controller.changed.connect(self.show_state)
         controller.limited.connect(self._say_limit)
         view.turned.connect(lambda key, value: controller.turn(key, value, going_on=True))
         view.dragged.connect(
             lambda index, x, y: controller.drag_point(index, (x, y), going_on=True)
         )
-        view.put_in.connect(self._put_in)
-        view.taken_out.connect(self._take_out)
+        view.put_in.connect(points.put_in)
+        view.taken_out.connect(points.take_out)
         view.let_go.connect(controller.end_gesture)
         view.chosen.connect(lambda _: self.show_state())
         knobs.stepped.connect(lambda key, value: controller.turn(key, value, going_on=True))
-        knobs.nudged.connect(self._nudge)
+        knobs.nudged.connect(points.nudge)
         knobs.settled.connect(controller.end_gesture)
         knobs.chosen.connect(self._choose)
         knobs.asked.connect(self.do)
@@ -242,8 +243,8 @@ class ShopScreen(QWidget):
             "fit": canvas.fit,
             "closer": canvas.zoom_in,
             "back": canvas.zoom_out,
-            "point in": self._put_in_chosen,
-            "point out": lambda: self._take_out(self._chosen_point),
+            "point in": self.points.put_in_chosen,
+            "point out": self.points.take_out_chosen,
             "spatter": lambda: self._edit(with_drop(controller.coupon), "spatter"),
             "face": self._switch_face,
             "draw legs": lambda: self._draw("legs"),
@@ -321,41 +322,6 @@ class ShopScreen(QWidget):
     def _choose(self, key: str) -> None:
         self.view.choose(key)
         self.show_state()
-
-    @property
-    def _chosen_point(self) -> int:
-        key = self.view.key
-        return int(key[6:]) if key.startswith("trace.") else -1
-
-    def _nudge(self, dx: float, dy: float) -> None:
-        trace, index = self.controller.coupon.section.bead.trace, self._chosen_point
-        if trace is not None and 0 <= index < len(trace):
-            x, y = trace[index]
-            self.controller.drag_point(index, (x + dx, y + dy), going_on=True)
-
-    def _put_in_chosen(self) -> None:
-        trace, index = self.controller.coupon.section.bead.trace, self._chosen_point
-        if trace is not None and 0 <= index < len(trace) - 1:
-            (ax, ay), (bx, by) = trace[index], trace[index + 1]
-            self._put_in(index, (ax + bx) / 2.0, (ay + by) / 2.0)
-
-    def _put_in(self, after: int, x: float, y: float) -> None:
-        coupon = self.controller.coupon
-        trace = coupon.section.bead.trace
-        if trace is None:
-            return
-        document = trace_document(coupon, with_point(trace, after, (x, y)))
-        if self._edit(document, "point in"):
-            self._choose(f"trace.{after + 1}")
-
-    def _take_out(self, index: int) -> None:
-        coupon = self.controller.coupon
-        trace = coupon.section.bead.trace
-        if trace is None or not 0 < index < len(trace) - 1:
-            return
-        if self._edit(trace_document(coupon, without_point(trace, index)), "point out"):
-            left = len(trace) - 3
-            self._choose(f"trace.{min(index, left)}" if left > 0 else "leg_base")
 
     def _edit(self, document: Document, what: str) -> bool:
         """Replace the open coupon, or say why it can't be so; whether it was."""
