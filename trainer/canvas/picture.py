@@ -239,7 +239,8 @@ class Picture(SpokenPicture):
         rect = QRectF(self.rect())
         radius = float(theme.radius)
         outside = QPainterPath()
-        outside.addRect(rect)
+        # At a scale of one and a quarter the still layers end a part of a pixel further out.
+        outside.addRect(rect.adjusted(-1.0, -1.0, 1.0, 1.0))
         outside.addRoundedRect(rect, radius, radius)
         painter.fillPath(outside, QColor(theme.window))
         painter.setBrush(Qt.BrushStyle.NoBrush)

@@ -17,7 +17,18 @@ def stylesheet(theme: Theme) -> str:
     >>> DARK.accent in stylesheet(DARK)
     True
     """
-    parts = (_surfaces, _texts, _buttons, _tools, _fields, _sliders, _tabs, _bars, _menus)
+    parts = (
+        _surfaces,
+        _texts,
+        _buttons,
+        _tools,
+        _fields,
+        _choosers,
+        _sliders,
+        _tabs,
+        _bars,
+        _menus,
+    )
     return "\n".join(part(theme) for part in parts)
 
 
@@ -106,7 +117,7 @@ def _fields(t: Theme) -> str:
     focused = ", ".join(f"{field}:focus" for field in fields.split(", "))
     disabled = ", ".join(f"{field}:disabled" for field in fields.split(", "))
     tick = asset("icons", f"tick-{t.name}.svg").as_posix()
-    # Spin boxes and combo boxes keep Fusion's own drawing: a sheet takes their arrows away.
+    # Spin boxes keep Fusion's own drawing: a sheet takes their arrows away.
     return f"""
         {fields} {{
             background: {t.raised}; color: {t.ink}; border: 1px solid {t.outline};
@@ -134,6 +145,35 @@ def _fields(t: Theme) -> str:
                 stop:0 {t.accent}, stop:0.5 {t.accent}, stop:0.6 {t.raised}, stop:1 {t.raised});
         }}
         QCheckBox:disabled, QRadioButton:disabled {{ color: {t.disabled}; }}
+    """
+
+
+def _choosers(t: Theme) -> str:
+    chevron = asset("icons", f"chevron-{t.name}.svg").as_posix()
+    return f"""
+        QComboBox {{
+            background: {t.raised}; color: {t.ink}; border: 1px solid {t.outline};
+            border-radius: {t.rounding}px; padding: 2px 4px 2px 8px; min-height: 24px;
+            combobox-popup: 0;
+        }}
+        QComboBox:hover {{ border-color: {t.accent}; }}
+        QComboBox:focus {{ border: 2px solid {t.accent}; padding: 1px 3px 1px 7px; }}
+        QComboBox:disabled {{
+            color: {t.disabled}; border-color: {t.line}; background: {t.panel};
+        }}
+        QComboBox::drop-down {{ border: none; width: 20px; }}
+        QComboBox::down-arrow {{ image: url("{chevron}"); width: 12px; height: 12px; }}
+        QComboBox QAbstractItemView {{
+            background: {t.panel}; color: {t.ink}; border: 1px solid {t.outline};
+            outline: none; padding: 3px;
+            selection-background-color: {t.accent_wash};
+            selection-color: {t.accent_wash_ink};
+        }}
+        QComboBox QAbstractItemView::item {{ min-height: 26px; padding: 0 6px; }}
+        QComboBox QAbstractItemView::item:selected {{
+            background: {t.accent_wash}; color: {t.accent_wash_ink};
+            border: 1px solid {t.accent}; border-radius: 4px;
+        }}
     """
 
 

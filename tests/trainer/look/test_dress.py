@@ -142,7 +142,7 @@ def test_text_styles_are_set_in_the_shipped_font(app: QApplication) -> None:
 
 def test_every_icon_file_is_listed_and_every_listed_icon_exists() -> None:
     files = {path.stem for path in asset("icons").glob("*.svg")}
-    assert files == set(ICONS) | {"tick-light", "tick-dark"}
+    assert files == set(ICONS) | {"tick-light", "tick-dark", "chevron-light", "chevron-dark"}
 
 
 @pytest.mark.parametrize("name", ICONS)
