@@ -10,12 +10,13 @@ import string
 from collections.abc import Mapping
 from typing import Final
 
-from exercises.file_faults import TrayFault
+from exercises.file_faults import FileError, TrayFault
 from trainer import fault_table, intake_fault_table, picture_fault_table, rule_fault_table
 from trainer.bench.translation import translate
 from trainer.figures import figures
+from trainer.notices import FaultRow
 
-__all__ = ["CODES", "fault_words"]
+__all__ = ["CODES", "fault_rows", "fault_words"]
 
 _CONTEXT: Final = "Faults"
 
@@ -63,3 +64,16 @@ def fault_words(fault: TrayFault) -> tuple[str, str]:
                 translate(_CONTEXT, right).format(**said),
             )
     return fault.text, fault.right
+
+
+def fault_rows(error: FileError) -> tuple[str, list[FaultRow]]:
+    """Return the file that can't be used, and all that is wrong with it, for a dialog.
+
+    Examples
+    --------
+    >>> fault = TrayFault("a.tray.json", "/title", "is 1", "text", "text", {"value": "1"})
+    >>> fault_rows(FileError([fault]))[0]
+    'a.tray.json'
+    """
+    rows = [FaultRow(fault.pointer, *fault_words(fault)) for fault in error.faults]
+    return error.faults[0].file if error.faults else "", rows

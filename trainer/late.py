@@ -426,6 +426,7 @@ class _Opening:
 
     def _settle(self, broken: TrayError | None) -> None:
         """Say what has to be said first, now that no hand is on a leaf."""
+        from trainer.fault_words import fault_rows
         from trainer.look.program_icon import program_icon
 
         self.first.deleteLater()
@@ -433,7 +434,7 @@ class _Opening:
         self._listen_for_the_end()
         self._say_what_was()
         if broken is not None and self.frame is not None:
-            self.frame.show_broken(broken)
+            self.frame.show_faults(*fault_rows(broken))
         elif self.frame is not None and not self._settings.first_start_seen:
             self.frame.show_first_start()
         elif self.guiding is not None:
@@ -456,13 +457,14 @@ class _Opening:
     def _open(self, path: Path) -> None:
         """Open another tray; a broken one is refused whole, and says why."""
         from exercises.tray import TrayError, load_tray
+        from trainer.fault_words import fault_rows
 
         if self.screen is None or self.frame is None:
             return
         try:
             tray = load_tray(path)
         except TrayError as error:
-            self.frame.show_broken(error)
+            self.frame.show_faults(*fault_rows(error))
             return
         self.screen.open_tray(tray)
         self.frame.change_settings(self.frame.settings.with_recent(path.absolute()))

@@ -27,11 +27,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from exercises.file_faults import FileError
 from exercises.rules import RuleSet
 from trainer.about import AboutDialog
 from trainer.band import Band
-from trainer.fault_words import fault_words
 from trainer.first_start import FirstStartCard
 from trainer.key_table import KeyGroup
 from trainer.language import LANGUAGES
@@ -391,11 +389,6 @@ class WindowFrame(QObject):
     def show_faults(self, file: str, faults: Sequence[FaultRow]) -> None:
         """Say why a file was not opened."""
         self._show(FaultsDialog(file, faults, self.window))
-
-    def show_broken(self, error: FileError) -> None:
-        """Say why a file was not opened: all that is wrong with it, in the language spoken."""
-        rows = [FaultRow(fault.pointer, *fault_words(fault)) for fault in error.faults]
-        self.show_faults(error.faults[0].file if error.faults else "", rows)
 
     def show_notice(self, title: str, text: str) -> None:
         """Say something that has to be read."""

@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 from exercises.file_faults import TrayError
 from exercises.tray import Tray, load_tray
 from trainer.bench.words import language
-from trainer.fault_words import fault_words
+from trainer.fault_words import fault_rows, fault_words
 from trainer.shop import state as changes
 from trainer.shop.controller import ShopController
 from trainer.shop.files import SaveError, Stamp, changed_since, stamp_of, write_tray
@@ -207,7 +207,7 @@ class Filing(QObject):
         try:
             return load_tray(path)
         except TrayError as error:
-            self._window.show_broken(error)
+            self._window.show_faults(*fault_rows(error))
             return None
 
     def _when_free(self, go_on: Callable[[], object]) -> None:
