@@ -20,6 +20,7 @@ __all__ = [
     "array_of",
     "frame_of",
     "framed",
+    "missing_in",
     "scale_of",
     "straightened",
 ]
@@ -195,7 +196,7 @@ def frame_of(marks: Marks) -> Frame:
         With a `Fault` for what is missing, or can't be: too few points, points that give no line,
         no scale, members that meet at no angle from 60 to 135 degrees.
     """
-    found = _missing(marks)
+    found = missing_in(marks)
     if found:
         raise GeometryError(found)
     plane = _plane(marks)
@@ -243,7 +244,14 @@ def _plane(marks: Marks) -> Matrix:
     return straightened(corners, marks.sides or (1.0, 1.0))
 
 
-def _missing(marks: Marks) -> list[Fault]:
+def missing_in(marks: Marks) -> list[Fault]:
+    """Return what is missing, or can't be, before the members can be laid through their points.
+
+    Examples
+    --------
+    >>> [fault.at for fault in missing_in(Marks())]
+    ['/scale', '/base', '/upright']
+    """
     found: list[Fault] = []
     if marks.corners and (
         len({spot.at for spot in marks.corners}) != 4

@@ -12,7 +12,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from exercises.intake.photo import Outline, Wire, outline_of
 from exercises.intake.photo_file import Picture
-from exercises.intake.photo_frame import Spot, frame_of, scale_of
+from exercises.intake.photo_frame import Spot, frame_of, missing_in, scale_of
 from geometry.curves import Vec
 from geometry.faults import Fault, GeometryError
 from trainer.shop.photo.state import PhotoState, Step, stepped
@@ -163,7 +163,7 @@ class PhotoController(QObject):
         return True
 
     def _complains(self, at: str) -> bool:
-        return any(fault.at == at for fault in self.faults)
+        return any(fault.at == at for fault in missing_in(self.state.marks))
 
 
 _ANY: Final = (Spot(0.0, 0.0), Spot(100.0, 0.0))

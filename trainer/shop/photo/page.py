@@ -43,7 +43,7 @@ from trainer.window import WindowFrame
 
 __all__ = ["PhotoPage"]
 
-_PANEL: Final = 352
+_PANEL: Final = 372
 _SUFFIXES: Final = (".png", ".jpg", ".jpeg", ".jpe", ".tif", ".tiff", ".webp")
 
 
