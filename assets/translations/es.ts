@@ -1887,8 +1887,8 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>root_opening es {value} mm</translation>
     </message>
     <message>
-        <source>0 mm or more</source>
-        <translation>0 mm o más</translation>
+        <source>0 mm, or a nanometre (0.000001 mm) or more</source>
+        <translation>0 mm, o un nanómetro (0,000001 mm) o más</translation>
     </message>
     <message>
         <source>an upright {thickness} mm thick, leaning at {angle} degrees, has no back left at {length} mm</source>
@@ -4510,10 +4510,6 @@ Whatever was there is as it was, and what you have here is not lost.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The file doesn’t say its unit: choose it here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Tick the outlines that make the section.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -5610,6 +5606,22 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>{name}: {points}; columns parted by {mark}, decimals by {decimal}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing seen here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file doesn’t say its unit: choose it. As mm it would reach over {mm}, as inches over {inch}, as µm over {micron}.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
