@@ -111,9 +111,15 @@ def _size_check(coupon: Coupon, measures: Measures, comparison: Comparison) -> C
         source=_size_source(coupon, asked),
         bound="at_least",
         required=asked,
-        short=asked.allowed > 0.0,
+        short=asked.allowed > 0.0 and _in_part(coupon),
     )
     return replace(check, decided_by_leaf=_settled(coupon, comparison, check))
+
+
+def _in_part(coupon: Coupon) -> bool:
+    """Whether what is allowed under a size is for a share of the length only."""
+    undersize = coupon.rule_set.undersize
+    return undersize is not None and undersize.within is not None
 
 
 def _size_source(coupon: Coupon, asked: Required) -> Source:

@@ -25,6 +25,9 @@ LARGEST_ANGLE: Final = 135.0
 _LONGEST: Final = 1000.0
 _QUARTER_TURNS: Final = {90.0: (0.0, 1.0)}
 
+_LEAST_OPENING: Final = 1e-6
+"""mm: a gap of less is none. Distances across it divide by zero."""
+
 
 def other_member(member: Member) -> Member:
     """Return the member that is not this one.
@@ -54,7 +57,8 @@ class Joint:
     angle
         Between the two faces, through the air, degrees: 60 to 135; 90 for a T.
     root_opening
-        mm by which the upright's end stands off the base, along the upright's own face.
+        mm by which the upright's end stands off the base, along the upright's own face: 0, or a
+        millionth and more.
     base_thickness, upright_thickness
         mm.
     base_length, upright_length
@@ -145,13 +149,13 @@ class Joint:
                         {"key": key, "value": value, "lowest": 0.5, "highest": _LONGEST},
                     )
                 )
-        if not 0.0 <= self.root_opening <= _LONGEST:
+        if self.root_opening and not _LEAST_OPENING <= self.root_opening <= _LONGEST:
             found.append(
                 Fault(
                     "/joint/root_opening",
                     "root-opening",
                     f"root_opening is {self.root_opening:g} mm",
-                    "0 mm or more",
+                    "0 mm, or a nanometre (0.000001 mm) or more",
                     {"value": self.root_opening},
                 )
             )

@@ -88,7 +88,7 @@ _GEOMETRY: Final[dict[str, tuple[Variant, ...]]] = {
     "root-opening": (
         (
             QT_TRANSLATE_NOOP("Faults", "root_opening is {value} mm"),
-            QT_TRANSLATE_NOOP("Faults", "0 mm or more"),
+            QT_TRANSLATE_NOOP("Faults", "0 mm, or a nanometre (0.000001 mm) or more"),
         ),
     ),
     "upright-short": (

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+from dataclasses import replace
 
 import pytest
 
@@ -18,10 +19,14 @@ from exercises.required import (
     required,
     throat_of,
 )
+from exercises.rules import Source
+from exercises.rules.formula import Length
+from exercises.rules.limits import Undersize, Within
 from exercises.settling import leg_bounds
 from tests.exercises.trays import coupon
 
 U_LEG, U_SPUR = doubt("leg"), doubt("throat")
+OWN = Source("a shop", "", "", "own")
 STATIC, CYCLIC = "aws-d1.1-static", "aws-d1.1-cyclic"
 
 
@@ -78,6 +83,36 @@ def test_the_share_of_the_length_is_a_sharp_line(extent: float, size: float) -> 
 def test_nothing_is_allowed_at_a_girder_s_end() -> None:
     made = weld((5.2, 5.2), extent=0.05, conditions={"girder_end": True})
     assert called_size(made) == 8.0
+
+
+@pytest.mark.parametrize("amount", [0.001, 0.1, 0.25, 0.5, 0.501, 1.0])
+def test_a_size_with_little_allowed_over_a_share_is_marked_so(amount: float) -> None:
+    """However little it is: a limit for a part of the length must never pass for one of all."""
+    made = weld((8.0, 8.0), extent=0.1)
+    within = Undersize("leg", Length.plain(amount), OWN, Within(share=0.1))
+    shop = replace(made.rule_set, undersize=within)
+    tenth, more = replace(made, shop_rules=shop), replace(made, shop_rules=shop, extent=0.11)
+    for key in ("leg_base", "leg_upright"):
+        found = check(tenth, key)
+        assert found.limit == pytest.approx(8.0 - amount)
+        assert found.short
+        assert check(more, key).limit == 8.0
+        assert not check(more, key).short
+    # What is allowed along all of it is no short length's.
+    along = replace(made, shop_rules=replace(shop, undersize=replace(within, within=None)))
+    assert check(along, "leg_base").limit == pytest.approx(8.0 - amount)
+    assert not check(along, "leg_base").short
+
+
+def test_thin_plate_may_be_two_tenths_under_over_a_quarter_and_is_marked_so() -> None:
+    """ISO 5817, level C, 1.20, up to 3 mm: 0.2 mm of throat (from memory)."""
+    thin = {"base_thickness": 2.0, "upright_thickness": 12.0}
+    for extent, limit in ((0.25, 2.8), (0.26, 3.0)):
+        made = weld((5.0, 5.0), rules="iso-5817-c", size=3, measure="throat", joint=thin,
+                    extent=extent)  # fmt: skip
+        found = check(made, "effective_throat")
+        assert found.limit == pytest.approx(limit)
+        assert found.short == (extent == 0.25)
 
 
 def test_iso_allows_a_throat_under_over_a_quarter_and_level_b_never() -> None:

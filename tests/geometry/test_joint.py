@@ -8,7 +8,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
+from geometry.bead import Bead
 from geometry.joint import MEMBERS, Joint, Member, other_member
+from geometry.measures import measure
+from geometry.section import Section
 
 ANGLES = st.floats(60.0, 135.0)
 
@@ -77,6 +80,15 @@ def test_all_faults_are_found_at_once() -> None:
     }
 
 
-@pytest.mark.parametrize("opening", [-0.01, math.nan, math.inf])
-def test_a_root_opening_is_no_less_than_none(opening: float) -> None:
-    assert [fault.at for fault in Joint(root_opening=opening).faults()] == ["/joint/root_opening"]
+@pytest.mark.parametrize("opening", [-0.01, math.nan, math.inf, 5e-324, -5e-324, 1e-300, 9.9e-7])
+def test_a_root_opening_is_none_or_one_that_can_be_measured(opening: float) -> None:
+    (fault,) = Joint(root_opening=opening).faults()
+    assert (fault.at, fault.code) == ("/joint/root_opening", "root-opening")
+    assert "nanometre" in fault.right
+
+
+@pytest.mark.parametrize("opening", [0.0, -0.0, 1e-6, 1e-5])
+@pytest.mark.parametrize("angle", [60.0, 90.0, 100.0, 135.0])
+def test_the_least_opening_is_measured_without_a_warning(opening: float, angle: float) -> None:
+    section = Section.of(Joint(angle=angle, root_opening=opening), Bead(8.0, 8.0))
+    assert measure(section).leg_base == 8.0

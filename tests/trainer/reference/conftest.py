@@ -35,7 +35,7 @@ class Reader:
 
     def type(self, words: str) -> None:
         for letter in words:
-            QTest.keyClick(self.window.windowHandle(), letter)
+            QTest.keyClick(self.window.windowHandle(), Qt.Key(ord(letter.upper())))
 
     def click(self, widget: QWidget, at: QPoint | None = None) -> None:
         none = Qt.KeyboardModifier.NoModifier
