@@ -64,11 +64,11 @@
     </message>
     <message>
         <source>Coupons that an earlier start left unsaved wait in the coupon shop.</source>
-        <translation type="unfinished"></translation>
+        <translation>En el taller de cupones esperan cupones que quedaron sin guardar de una vez anterior.</translation>
     </message>
     <message>
         <source>Go there</source>
-        <translation type="unfinished"></translation>
+        <translation>Ir allí</translation>
     </message>
     <message>
         <source>Show folder</source>
@@ -398,7 +398,7 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     <name>ChecksTable</name>
     <message>
         <source>Checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Controles</translation>
     </message>
     <message>
         <source>Check</source>
@@ -406,19 +406,19 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
     <message>
         <source>Is, {unit}</source>
-        <translation type="unfinished"></translation>
+        <translation>Mide, {unit}</translation>
     </message>
     <message>
         <source>Limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Límite</translation>
     </message>
     <message>
         <source>Margin</source>
-        <translation type="unfinished"></translation>
+        <translation>Margen</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Resultado</translation>
     </message>
 </context>
 <context>
@@ -1510,302 +1510,302 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <name>Dice</name>
     <message>
         <source>Unequal legs</source>
-        <translation type="unfinished"></translation>
+        <translation>Catetos desiguales</translation>
     </message>
     <message>
         <source>Undercut</source>
-        <translation type="unfinished"></translation>
+        <translation>Mordedura</translation>
     </message>
     <message>
         <source>Overlap</source>
-        <translation type="unfinished"></translation>
+        <translation>Solape</translation>
     </message>
     <message>
         <source>Oversize crown</source>
-        <translation type="unfinished"></translation>
+        <translation>Abombamiento excesivo</translation>
     </message>
     <message>
         <source>Spatter</source>
-        <translation type="unfinished"></translation>
+        <translation>Salpicaduras</translation>
     </message>
     <message>
         <source>Root opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Separación en la raíz</translation>
     </message>
     <message>
         <source>Joint out of square</source>
-        <translation type="unfinished"></translation>
+        <translation>Junta fuera de escuadra</translation>
     </message>
     <message>
         <source>Worn leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja gastada</translation>
     </message>
     <message>
         <source>Coupons from dice</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupones a los dados</translation>
     </message>
     <message>
         <source>Each is sound and unlike the others, and no single answer is right too often. The same seed and choices give the same coupons.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada uno es válido y distinto de los demás, y ninguna respuesta acierta demasiadas veces. La misma semilla y las mismas opciones dan los mismos cupones.</translation>
     </message>
     <message>
         <source>Coupons made</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupones hechos</translation>
     </message>
     <message>
         <source>Throw</source>
-        <translation type="unfinished"></translation>
+        <translation>Tirar</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>How many</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántos</translation>
     </message>
     <message>
         <source>Seed</source>
-        <translation type="unfinished"></translation>
+        <translation>Semilla</translation>
     </message>
     <message>
         <source>Least size, by leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño mínimo, por cateto</translation>
     </message>
     <message>
         <source>Greatest size, by leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño máximo, por cateto</translation>
     </message>
     <message>
         <source>Nearest to a limit, in doubts</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo más cerca del límite, en dudas</translation>
     </message>
     <message>
         <source>Farthest from it, in doubts</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo más lejos, en dudas</translation>
     </message>
     <message>
         <source>Share inside the doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte dentro de la duda</translation>
     </message>
     <message>
         <source>millimetres</source>
-        <translation type="unfinished"></translation>
+        <translation>milímetros</translation>
     </message>
     <message>
         <source>inches</source>
-        <translation type="unfinished"></translation>
+        <translation>pulgadas</translation>
     </message>
     <message>
         <source>leg (z)</source>
-        <translation type="unfinished"></translation>
+        <translation>cateto (z)</translation>
     </message>
     <message>
         <source>throat (a)</source>
-        <translation type="unfinished"></translation>
+        <translation>garganta (a)</translation>
     </message>
     <message>
         <source>plain to see</source>
-        <translation type="unfinished"></translation>
+        <translation>a simple vista</translation>
     </message>
     <message>
         <source>middling</source>
-        <translation type="unfinished"></translation>
+        <translation>mediana</translation>
     </message>
     <message>
         <source>hard</source>
-        <translation type="unfinished"></translation>
+        <translation>difícil</translation>
     </message>
     <message>
         <source>as stated below</source>
-        <translation type="unfinished"></translation>
+        <translation>como se indica abajo</translation>
     </message>
     <message>
         <source>Drawn in</source>
-        <translation type="unfinished"></translation>
+        <translation>Acotado en</translation>
     </message>
     <message>
         <source>Sized by</source>
-        <translation type="unfinished"></translation>
+        <translation>Medida por</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished">Reglas</translation>
+        <translation>Reglas</translation>
     </message>
     <message>
         <source>Difficulty</source>
-        <translation type="unfinished"></translation>
+        <translation>Dificultad</translation>
     </message>
     <message>
         <source>Another seed</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra semilla</translation>
     </message>
     <message>
         <source>Faces</source>
-        <translation type="unfinished"></translation>
+        <translation>Caras</translation>
     </message>
     <message>
         <source>Traps</source>
-        <translation type="unfinished"></translation>
+        <translation>Trampas</translation>
     </message>
     <message>
         <source>Stopping...</source>
-        <translation type="unfinished"></translation>
+        <translation>Deteniendo...</translation>
     </message>
 </context>
 <context>
     <name>DrawingForm</name>
     <message>
         <source>Callout</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo indicado</translation>
     </message>
     <message>
         <source>leg (z)</source>
-        <translation type="unfinished"></translation>
+        <translation>cateto (z)</translation>
     </message>
     <message>
         <source>throat (a)</source>
-        <translation type="unfinished"></translation>
+        <translation>garganta (a)</translation>
     </message>
     <message>
         <source>Sized by</source>
-        <translation type="unfinished"></translation>
+        <translation>Medida por</translation>
     </message>
     <message>
         <source>Size</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño</translation>
     </message>
     <message>
         <source>Upright leg, if it differs</source>
-        <translation type="unfinished"></translation>
+        <translation>Cateto del montante, si difiere</translation>
     </message>
     <message>
         <source>arrow side</source>
-        <translation type="unfinished">lado de la flecha</translation>
+        <translation>lado de la flecha</translation>
     </message>
     <message>
         <source>other side</source>
-        <translation type="unfinished">lado opuesto</translation>
+        <translation>lado opuesto</translation>
     </message>
     <message>
         <source>both sides</source>
-        <translation type="unfinished">ambos lados</translation>
+        <translation>ambos lados</translation>
     </message>
     <message>
         <source>Side</source>
-        <translation type="unfinished"></translation>
+        <translation>Lado</translation>
     </message>
     <message>
         <source>Tail</source>
-        <translation type="unfinished"></translation>
+        <translation>Cola</translation>
     </message>
     <message>
         <source>All around</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo alrededor</translation>
     </message>
     <message>
         <source>Made on site</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho en obra</translation>
     </message>
     <message>
         <source>Built out to the full edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Rellenado hasta el canto</translation>
     </message>
     <message>
         <source>In pieces</source>
-        <translation type="unfinished"></translation>
+        <translation>Discontinuo</translation>
     </message>
     <message>
         <source>Length of a piece</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitud de un tramo</translation>
     </message>
     <message>
         <source>pitch, centre to centre</source>
-        <translation type="unfinished"></translation>
+        <translation>paso, entre centros</translation>
     </message>
     <message>
         <source>clear gap</source>
-        <translation type="unfinished"></translation>
+        <translation>hueco libre</translation>
     </message>
     <message>
         <source>Spacing by</source>
-        <translation type="unfinished"></translation>
+        <translation>Separación por</translation>
     </message>
     <message>
         <source>Spacing</source>
-        <translation type="unfinished"></translation>
+        <translation>Separación</translation>
     </message>
     <message>
         <source>Count</source>
-        <translation type="unfinished"></translation>
+        <translation>Cantidad</translation>
     </message>
     <message>
         <source>Staggered</source>
-        <translation type="unfinished"></translation>
+        <translation>Al tresbolillo</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished">Reglas</translation>
+        <translation>Reglas</translation>
     </message>
     <message>
         <source>Rule set</source>
-        <translation type="unfinished"></translation>
+        <translation>Conjunto de reglas</translation>
     </message>
     <message>
         <source>What they say</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué dicen</translation>
     </message>
     <message>
         <source>Share of the length that is so</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte de la longitud que es así</translation>
     </message>
     <message>
         <source>What the rules may ask</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que las reglas pueden pedir</translation>
     </message>
     <message>
         <source>no edge</source>
-        <translation type="unfinished"></translation>
+        <translation>ningún canto</translation>
     </message>
     <message>
         <source>base</source>
-        <translation type="unfinished">base</translation>
+        <translation>base</translation>
     </message>
     <message>
         <source>upright</source>
-        <translation type="unfinished">montante</translation>
+        <translation>montante</translation>
     </message>
     <message>
         <source>Along the edge of</source>
-        <translation type="unfinished"></translation>
+        <translation>A lo largo del canto de</translation>
     </message>
     <message>
         <source>Length of the weld</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitud del cordón</translation>
     </message>
     <message>
         <source>Low hydrogen, or preheated</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajo hidrógeno, o precalentado</translation>
     </message>
     <message>
         <source>Across a primary member&apos;s tension</source>
-        <translation type="unfinished"></translation>
+        <translation>Cruza la tracción de una pieza principal</translation>
     </message>
     <message>
         <source>Web to flange at a girder&apos;s end</source>
-        <translation type="unfinished"></translation>
+        <translation>Alma con ala al extremo de una viga</translation>
     </message>
     <message>
         <source>Leaf and eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja y ojo</translation>
     </message>
     <message>
         <source>Eye limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Límite del ojo</translation>
     </message>
     <message>
         <source>Wear of the leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>Desgaste de la hoja</translation>
     </message>
 </context>
 <context>
@@ -3014,111 +3014,119 @@ La bandeja abierta sigue como estaba.</translation>
     <name>Filing</name>
     <message>
         <source>Autosave does not work ({reason}). Nothing is lost while the program runs: free some space, or save the tray elsewhere.</source>
-        <translation type="unfinished"></translation>
+        <translation>El autoguardado no funciona ({reason}). Nada se pierde mientras el programa siga: libere espacio o guarde la bandeja en otro sitio.</translation>
     </message>
     <message>
         <source>{title}
 {file}
 Last change: {when}; steps that can be undone: {steps}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}
+{file}
+Último cambio: {when}; pasos que se pueden deshacer: {steps}.</translation>
     </message>
     <message>
         <source>A tray without a title</source>
-        <translation type="unfinished"></translation>
+        <translation>Una bandeja sin título</translation>
     </message>
     <message>
         <source>Never saved</source>
-        <translation type="unfinished"></translation>
+        <translation>Nunca guardada</translation>
     </message>
     <message>
         <source>Older ones that wait: {n}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteriores que esperan: {n}.</translation>
     </message>
     <message>
         <source>Unsaved coupons from an earlier start</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupones sin guardar de una vez anterior</translation>
     </message>
     <message>
         <source>Take it up again</source>
-        <translation type="unfinished"></translation>
+        <translation>Retomarla</translation>
     </message>
     <message>
         <source>Throw it away</source>
-        <translation type="unfinished"></translation>
+        <translation>Descartarla</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Más tarde</translation>
     </message>
     <message>
         <source>It can&apos;t be taken up</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede retomar</translation>
     </message>
     <message>
         <source>{file}: {reason}
 
 The file stays where it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file}: {reason}
+
+El archivo queda donde está.</translation>
     </message>
     <message>
         <source>Open tray</source>
-        <translation type="unfinished">Abrir bandeja</translation>
+        <translation>Abrir bandeja</translation>
     </message>
     <message>
         <source>This tray is being worked on elsewhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Se trabaja en esta bandeja en otro sitio</translation>
     </message>
     <message>
         <source>{file}
 
 Another window of the coupon shop has unsaved changes of it. Whoever saves last is asked before anything is overwritten.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file}
+
+Otra ventana del taller de cupones tiene cambios suyos sin guardar. A quien guarde el último se le pregunta antes de sobrescribir.</translation>
     </message>
     <message>
         <source>Save the open tray first?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Guardar antes la bandeja abierta?</translation>
     </message>
     <message>
         <source>It has changes that are not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiene cambios sin guardar.</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished">Guardar</translation>
+        <translation>Guardar</translation>
     </message>
     <message>
         <source>Give the changes up</source>
-        <translation type="unfinished"></translation>
+        <translation>Renunciar a los cambios</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>The file has changed meanwhile</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo ha cambiado entretanto</translation>
     </message>
     <message>
         <source>{file}
 
 Another program has changed it since it was opened here. Saving over it would lose that change.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file}
+
+Otro programa lo ha cambiado desde que se abrió aquí. Guardar encima perdería ese cambio.</translation>
     </message>
     <message>
         <source>Save under another name</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar con otro nombre</translation>
     </message>
     <message>
         <source>Save over it</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar encima</translation>
     </message>
     <message>
         <source>Save tray</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar bandeja</translation>
     </message>
     <message>
         <source>coupons</source>
-        <translation type="unfinished"></translation>
+        <translation>cupones</translation>
     </message>
     <message>
         <source>Saved: {file}</source>
@@ -3126,31 +3134,31 @@ Another program has changed it since it was opened here. Saving over it would lo
     </message>
     <message>
         <source>The tray could not be saved</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo guardar la bandeja</translation>
     </message>
     <message>
         <source>Nobody may write there, or you may not.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allí no se puede escribir, o usted no puede.</translation>
     </message>
     <message>
         <source>The file is protected against changes.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo está protegido contra cambios.</translation>
     </message>
     <message>
         <source>The disk is full. Free some space, or choose another disk.</source>
-        <translation type="unfinished"></translation>
+        <translation>El disco está lleno. Libere espacio o elija otro disco.</translation>
     </message>
     <message>
         <source>Another program holds the file. Close it there first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro programa retiene el archivo. Ciérrelo allí primero.</translation>
     </message>
     <message>
         <source>Its folder is not there any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Su carpeta ya no está.</translation>
     </message>
     <message>
         <source>The system says: {reason}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El sistema dice: {reason}.</translation>
     </message>
     <message>
         <source>{file}
@@ -3158,59 +3166,63 @@ Another program has changed it since it was opened here. Saving over it would lo
 {why}
 
 Whatever was there is as it was, and what you have here is not lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file}
+
+{why}
+
+Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation>
     </message>
     <message>
         <source>Try again</source>
-        <translation type="unfinished">Intentar de nuevo</translation>
+        <translation>Reintentar</translation>
     </message>
     <message>
         <source>The first coupon can&apos;t be split off: nothing would be left.</source>
-        <translation type="unfinished"></translation>
+        <translation>El primer cupón no se puede separar: no quedaría nada.</translation>
     </message>
     <message>
         <source>Save what is split off</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar lo que se separa</translation>
     </message>
     <message>
         <source>That is the file of the tray that is open: choose another name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese es el archivo de la bandeja abierta: elija otro nombre.</translation>
     </message>
     <message>
         <source>Split off into {file}: {n} of them</source>
-        <translation type="unfinished"></translation>
+        <translation>Separados en {file}: {n}</translation>
     </message>
     <message>
         <source>Merge a tray in</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar una bandeja</translation>
     </message>
     <message>
         <source>The trays can&apos;t be merged</source>
-        <translation type="unfinished"></translation>
+        <translation>Las bandejas no se pueden unir</translation>
     </message>
     <message>
         <source>Together they hold too many coupons.</source>
-        <translation type="unfinished"></translation>
+        <translation>Juntas tienen demasiados cupones.</translation>
     </message>
     <message>
         <source>Both have a rule set called {name}, and the two differ.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ambas tienen un conjunto de reglas llamado {name}, y los dos difieren.</translation>
     </message>
     <message>
         <source>Merged in: {n}; with another id, since theirs was taken: {changed}</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporados: {n}; con otro identificador, por estar ocupado el suyo: {changed}</translation>
     </message>
     <message>
         <source>Rules files go with it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lleva archivos de reglas</translation>
     </message>
     <message>
         <source>Some of these coupons are judged by rules from a file beside their tray, in {folder}. Copy that file beside this tray before you save it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Algunos de estos cupones se juzgan con reglas de un archivo junto a su bandeja, en {folder}. Copie ese archivo junto a esta bandeja antes de guardarla.</translation>
     </message>
     <message>
         <source>Trays (*{suffix});;All files (*)</source>
-        <translation type="unfinished">Bandejas (*{suffix});;Todos los archivos (*)</translation>
+        <translation>Bandejas (*{suffix});;Todos los archivos (*)</translation>
     </message>
 </context>
 <context>
@@ -3717,43 +3729,43 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     <name>KnobBar</name>
     <message>
         <source>Handle</source>
-        <translation type="unfinished"></translation>
+        <translation>Asa</translation>
     </message>
     <message>
         <source>Handle to work with</source>
-        <translation type="unfinished"></translation>
+        <translation>Asa con la que se trabaja</translation>
     </message>
     <message>
         <source>Less (with Shift ten times, Ctrl a tenth)</source>
-        <translation type="unfinished"></translation>
+        <translation>Menos (con Mayús diez veces, con Ctrl un décimo)</translation>
     </message>
     <message>
         <source>More (with Shift ten times, Ctrl a tenth)</source>
-        <translation type="unfinished"></translation>
+        <translation>Más (con Mayús diez veces, con Ctrl un décimo)</translation>
     </message>
     <message>
         <source>Point to the left</source>
-        <translation type="unfinished"></translation>
+        <translation>Punto a la izquierda</translation>
     </message>
     <message>
         <source>Point to the right</source>
-        <translation type="unfinished"></translation>
+        <translation>Punto a la derecha</translation>
     </message>
     <message>
         <source>Point up</source>
-        <translation type="unfinished"></translation>
+        <translation>Punto arriba</translation>
     </message>
     <message>
         <source>Point down</source>
-        <translation type="unfinished"></translation>
+        <translation>Punto abajo</translation>
     </message>
     <message>
         <source>Insert</source>
-        <translation type="unfinished"></translation>
+        <translation>Insertar</translation>
     </message>
     <message>
         <source>Draw</source>
-        <translation type="unfinished">Dibujar</translation>
+        <translation>Dibujar</translation>
     </message>
     <message>
         <source>Draw legs, triangle or throats over the section, or show its photo (1, 2, 3, 4)</source>
@@ -3765,31 +3777,31 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     </message>
     <message>
         <source>Insert a point after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Insertar un punto después</translation>
     </message>
     <message>
         <source>Delete the point</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar el punto</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished">Supr</translation>
+        <translation>Borrar</translation>
     </message>
     <message>
         <source>Closer</source>
-        <translation type="unfinished"></translation>
+        <translation>Más cerca</translation>
     </message>
     <message>
         <source>Farther</source>
-        <translation type="unfinished"></translation>
+        <translation>Más lejos</translation>
     </message>
     <message>
         <source>All of it</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo</translation>
     </message>
     <message>
         <source>Fit</source>
-        <translation type="unfinished">Encajar</translation>
+        <translation>Ajustar</translation>
     </message>
 </context>
 <context>
@@ -3856,47 +3868,47 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     <name>LeavesTable</name>
     <message>
         <source>Rack</source>
-        <translation type="unfinished"></translation>
+        <translation>Estante</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished">mm</translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>inch</source>
-        <translation type="unfinished">in</translation>
+        <translation>pulgada</translation>
     </message>
     <message>
         <source>throat</source>
-        <translation type="unfinished">garganta</translation>
+        <translation>garganta</translation>
     </message>
     <message>
         <source>Take the leaf off</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la hoja</translation>
     </message>
     <message>
         <source>Gaps in {unit}; choose one to see it</source>
-        <translation type="unfinished"></translation>
+        <translation>Luces en {unit}; elija una para verla</translation>
     </message>
     <message>
         <source>Leaf</source>
-        <translation type="unfinished">Hoja</translation>
+        <translation>Hoja</translation>
     </message>
     <message>
         <source>Base leg</source>
-        <translation type="unfinished">Cateto en la base</translation>
+        <translation>Cateto de la base</translation>
     </message>
     <message>
         <source>Upright leg</source>
-        <translation type="unfinished">Cateto en el montante</translation>
+        <translation>Cateto del montante</translation>
     </message>
     <message>
         <source>Throat</source>
-        <translation type="unfinished">Garganta</translation>
+        <translation>Garganta</translation>
     </message>
     <message>
         <source>What each leaf would show</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué mostraría cada hoja</translation>
     </message>
 </context>
 <context>
@@ -4263,15 +4275,15 @@ Whatever was there is as it was, and what you have here is not lost.</source>
     <name>MeasuresTable</name>
     <message>
         <source>Measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Medida</translation>
     </message>
     <message>
         <source>Is</source>
-        <translation type="unfinished"></translation>
+        <translation>Mide</translation>
     </message>
     <message>
         <source>True measures</source>
-        <translation type="unfinished">Medidas reales</translation>
+        <translation>Medidas reales</translation>
     </message>
 </context>
 <context>
@@ -5762,290 +5774,290 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <name>Shop</name>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>{name}: less</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: menos</translation>
     </message>
     <message>
         <source>{name}: more</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: más</translation>
     </message>
     <message>
         <source>Base undercut</source>
-        <translation type="unfinished"></translation>
+        <translation>Mordedura, base</translation>
     </message>
     <message>
         <source>Upright undercut</source>
-        <translation type="unfinished"></translation>
+        <translation>Mordedura, montante</translation>
     </message>
     <message>
         <source>Base toe angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Ángulo de borde, base</translation>
     </message>
     <message>
         <source>Upright toe angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Ángulo de borde, montante</translation>
     </message>
     <message>
         <source>Legs differ by</source>
-        <translation type="unfinished"></translation>
+        <translation>Diferencia de catetos</translation>
     </message>
     <message>
         <source>Size at the edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño en el canto</translation>
     </message>
     <message>
         <source>meets</source>
-        <translation type="unfinished"></translation>
+        <translation>cumple</translation>
     </message>
     <message>
         <source>fails</source>
-        <translation type="unfinished"></translation>
+        <translation>no cumple</translation>
     </message>
     <message>
         <source>in doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>en duda</translation>
     </message>
     <message>
         <source>Inside the leaf’s doubt (±{doubt}): learners may call it either way. Too near its limit: {names}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dentro de la duda de la hoja (±{doubt}): vale cualquiera de los dos dictámenes. Demasiado cerca del límite: {names}.</translation>
     </message>
     <message>
         <source>No leaf of any rack settles this, so it is referred: {names}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna hoja de ningún estante lo resuelve, así que se remite: {names}.</translation>
     </message>
     <message>
         <source>No leaf of any rack settles it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna hoja de ningún estante lo resuelve.</translation>
     </message>
     <message>
         <source>read</source>
-        <translation type="unfinished"></translation>
+        <translation>leer</translation>
     </message>
     <message>
         <source>size</source>
-        <translation type="unfinished"></translation>
+        <translation>medir</translation>
     </message>
     <message>
         <source>judge</source>
-        <translation type="unfinished"></translation>
+        <translation>juzgar</translation>
     </message>
     <message>
         <source>Point {n} of the trace</source>
-        <translation type="unfinished"></translation>
+        <translation>Punto {n} del trazo</translation>
     </message>
     <message>
         <source>Spatter {n}: place</source>
-        <translation type="unfinished"></translation>
+        <translation>Salpicadura {n}: lugar</translation>
     </message>
     <message>
         <source>Spatter {n}: height</source>
-        <translation type="unfinished"></translation>
+        <translation>Salpicadura {n}: altura</translation>
     </message>
     <message>
         <source>Base leg</source>
-        <translation type="unfinished">Cateto en la base</translation>
+        <translation>Cateto de la base</translation>
     </message>
     <message>
         <source>Upright leg</source>
-        <translation type="unfinished">Cateto en el montante</translation>
+        <translation>Cateto del montante</translation>
     </message>
     <message>
         <source>Crown</source>
-        <translation type="unfinished"></translation>
+        <translation>Abombamiento</translation>
     </message>
     <message>
         <source>Joint angle</source>
-        <translation type="unfinished">Ángulo</translation>
+        <translation>Ángulo de la junta</translation>
     </message>
     <message>
         <source>Root opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Separación en la raíz</translation>
     </message>
     <message>
         <source>Base undercut: depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Mordedura, base: fondo</translation>
     </message>
     <message>
         <source>Base undercut: width</source>
-        <translation type="unfinished"></translation>
+        <translation>Mordedura, base: ancho</translation>
     </message>
     <message>
         <source>Upright undercut: depth</source>
-        <translation type="unfinished"></translation>
+        <translation>Mordedura, montante: fondo</translation>
     </message>
     <message>
         <source>Upright undercut: width</source>
-        <translation type="unfinished"></translation>
+        <translation>Mordedura, montante: ancho</translation>
     </message>
     <message>
         <source>Base overlap</source>
-        <translation type="unfinished"></translation>
+        <translation>Solape, base</translation>
     </message>
     <message>
         <source>Upright overlap</source>
-        <translation type="unfinished"></translation>
+        <translation>Solape, montante</translation>
     </message>
     <message>
         <source>Base thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Espesor de la base</translation>
     </message>
     <message>
         <source>Upright thickness</source>
-        <translation type="unfinished"></translation>
+        <translation>Espesor del montante</translation>
     </message>
     <message>
         <source>Base length</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitud de la base</translation>
     </message>
     <message>
         <source>Upright length</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitud del montante</translation>
     </message>
     <message>
         <source>{wrong}; right would be: {right}</source>
-        <translation type="unfinished"></translation>
+        <translation>{wrong}; lo correcto sería: {right}</translation>
     </message>
     <message>
         <source>{knob} stays there: {wrong}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{knob} se queda ahí: {wrong}.</translation>
     </message>
     <message>
         <source>{knob} stays at {value}: beyond, {wrong} (right: {right}).</source>
-        <translation type="unfinished"></translation>
+        <translation>{knob} se queda en {value}: más allá, {wrong} (correcto: {right}).</translation>
     </message>
     <message>
         <source>add a coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>añadir un cupón</translation>
     </message>
     <message>
         <source>delete a coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>borrar un cupón</translation>
     </message>
     <message>
         <source>duplicate a coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>duplicar un cupón</translation>
     </message>
     <message>
         <source>move a coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>mover un cupón</translation>
     </message>
     <message>
         <source>split the tray</source>
-        <translation type="unfinished"></translation>
+        <translation>dividir la bandeja</translation>
     </message>
     <message>
         <source>merge a tray in</source>
-        <translation type="unfinished"></translation>
+        <translation>incorporar una bandeja</translation>
     </message>
     <message>
         <source>coupons from dice</source>
-        <translation type="unfinished"></translation>
+        <translation>cupones a los dados</translation>
     </message>
     <message>
         <source>title of the tray</source>
-        <translation type="unfinished"></translation>
+        <translation>título de la bandeja</translation>
     </message>
     <message>
         <source>an entry</source>
-        <translation type="unfinished"></translation>
+        <translation>un dato</translation>
     </message>
     <message>
         <source>a change</source>
-        <translation type="unfinished"></translation>
+        <translation>un cambio</translation>
     </message>
     <message>
         <source>Something has to stand here</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí tiene que haber algo</translation>
     </message>
     <message>
         <source>This is longer than an entry can be</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto es más largo de lo que puede ser un dato</translation>
     </message>
     <message>
         <source>These brackets are deeper than anyone needs</source>
-        <translation type="unfinished"></translation>
+        <translation>Estos paréntesis son más hondos de lo necesario</translation>
     </message>
     <message>
         <source>Something is missing at the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta algo al final</translation>
     </message>
     <message>
         <source>“{found}” can’t stand there</source>
-        <translation type="unfinished"></translation>
+        <translation>«{found}» no puede ir ahí</translation>
     </message>
     <message>
         <source>“{found}” is no unit of this</source>
-        <translation type="unfinished"></translation>
+        <translation>«{found}» no es unidad de esto</translation>
     </message>
     <message>
         <source>A bracket lacks its other half</source>
-        <translation type="unfinished"></translation>
+        <translation>A un paréntesis le falta su pareja</translation>
     </message>
     <message>
         <source>This divides by zero</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto divide por cero</translation>
     </message>
     <message>
         <source>This is beyond all measure</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto se sale de toda medida</translation>
     </message>
     <message>
         <source>A length and a bare number don’t go together so</source>
-        <translation type="unfinished"></translation>
+        <translation>Una longitud y un número sin unidad no van así juntos</translation>
     </message>
     <message>
         <source>A length times a length is an area</source>
-        <translation type="unfinished"></translation>
+        <translation>Una longitud por una longitud es un área</translation>
     </message>
     <message>
         <source>82.5° or 90 − 7.5</source>
-        <translation type="unfinished"></translation>
+        <translation>82,5° o 90 − 7,5</translation>
     </message>
     <message>
         <source>0.25 or 25 %</source>
-        <translation type="unfinished"></translation>
+        <translation>0,25 o 25 %</translation>
     </message>
     <message>
         <source>3</source>
-        <translation type="unfinished"></translation>
+        <translation>3</translation>
     </message>
     <message>
         <source>8 mm, 5/16 in or 5/16 in − 0.3 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>8 mm, 5/16 in o 5/16 in − 0,3 mm</translation>
     </message>
 </context>
 <context>
     <name>ShopKeys</name>
     <message>
         <source>on a handle: move it 0.1 mm or 1°; with Shift 1 mm, with Ctrl 0.01 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>en un asa: moverla 0,1 mm o 1°; con Mayús 1 mm, con Ctrl 0,01 mm</translation>
     </message>
     <message>
         <source>Ins  Del</source>
-        <translation type="unfinished"></translation>
+        <translation>Ins  Supr</translation>
     </message>
     <message>
         <source>on a point of a traced face: a point more; this one away</source>
-        <translation type="unfinished"></translation>
+        <translation>en un punto de una cara trazada: un punto más; quitar este</translation>
     </message>
     <message>
         <source>PgUp  PgDn</source>
-        <translation type="unfinished">RePág  AvPág</translation>
+        <translation>RePág  AvPág</translation>
     </message>
     <message>
         <source>there: the point before, the next; else the coupons</source>
-        <translation type="unfinished"></translation>
+        <translation>ahí: el punto anterior, el siguiente; si no, los cupones</translation>
     </message>
     <message>
         <source>look closer, look farther, see all of it</source>
-        <translation type="unfinished"></translation>
+        <translation>mirar más cerca, más lejos, verlo todo</translation>
     </message>
     <message>
         <source>draw legs, inscribed triangle, throats</source>
-        <translation type="unfinished">dibujar catetos, triángulo inscrito, gargantas</translation>
+        <translation>dibujar catetos, triángulo inscrito, gargantas</translation>
     </message>
     <message>
         <source>the photo behind the section, if there is one</source>
@@ -6053,113 +6065,113 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>Alt+↑  Alt+↓</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt+↑  Alt+↓</translation>
     </message>
     <message>
         <source>in the list: move the coupon up or down</source>
-        <translation type="unfinished"></translation>
+        <translation>en la lista: subir o bajar el cupón</translation>
     </message>
     <message>
         <source>Del</source>
-        <translation type="unfinished"></translation>
+        <translation>Supr</translation>
     </message>
     <message>
         <source>in the list: delete the coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>en la lista: borrar el cupón</translation>
     </message>
     <message>
         <source>Ctrl+D</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+D</translation>
     </message>
     <message>
         <source>duplicate the coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>duplicar el cupón</translation>
     </message>
     <message>
         <source>Ctrl+S</source>
-        <translation type="unfinished">Ctrl+S</translation>
+        <translation>Ctrl+S</translation>
     </message>
     <message>
         <source>save the tray; with Shift under another name</source>
-        <translation type="unfinished"></translation>
+        <translation>guardar la bandeja; con Mayús con otro nombre</translation>
     </message>
     <message>
         <source>Ctrl+Z</source>
-        <translation type="unfinished">Ctrl+Z</translation>
+        <translation>Ctrl+Z</translation>
     </message>
     <message>
         <source>undo; with Shift do again</source>
-        <translation type="unfinished"></translation>
+        <translation>deshacer; con Mayús rehacer</translation>
     </message>
     <message>
         <source>Ctrl+Y</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Y</translation>
     </message>
     <message>
         <source>do again</source>
-        <translation type="unfinished"></translation>
+        <translation>rehacer</translation>
     </message>
     <message>
         <source>Ctrl+B</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+B</translation>
     </message>
     <message>
         <source>try the coupon on the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>probar el cupón en el banco</translation>
     </message>
     <message>
         <source>The section</source>
-        <translation type="unfinished"></translation>
+        <translation>La sección</translation>
     </message>
     <message>
         <source>The tray</source>
-        <translation type="unfinished"></translation>
+        <translation>La bandeja</translation>
     </message>
 </context>
 <context>
     <name>ShopScreen</name>
     <message>
         <source>Coupon shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Taller de cupones</translation>
     </message>
     <message>
         <source>Another coupon of this tray has this id; right would be one of its own</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro cupón de esta bandeja tiene este identificador; lo correcto sería uno propio</translation>
     </message>
     <message>
         <source>The tray holds no more coupons.</source>
-        <translation type="unfinished"></translation>
+        <translation>En la bandeja no caben más cupones.</translation>
     </message>
     <message>
         <source>From dice: {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>A los dados: {n}</translation>
     </message>
 </context>
 <context>
     <name>Side</name>
     <message>
         <source>Weld</source>
-        <translation type="unfinished"></translation>
+        <translation>Cordón</translation>
     </message>
     <message>
         <source>Drawing, rules</source>
-        <translation type="unfinished"></translation>
+        <translation>Plano, reglas</translation>
     </message>
     <message>
         <source>Task, words</source>
-        <translation type="unfinished"></translation>
+        <translation>Tarea, textos</translation>
     </message>
     <message>
         <source>Checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Controles</translation>
     </message>
     <message>
         <source>What each leaf shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué muestra cada hoja</translation>
     </message>
     <message>
         <source>Measures</source>
-        <translation type="unfinished"></translation>
+        <translation>Medidas</translation>
     </message>
 </context>
 <context>
@@ -6507,55 +6519,55 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <name>ToolBar</name>
     <message>
         <source>Tray file</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandeja</translation>
     </message>
     <message>
         <source>New</source>
-        <translation type="unfinished"></translation>
+        <translation>Nueva</translation>
     </message>
     <message>
         <source>Open...</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir...</translation>
     </message>
     <message>
         <source>Save</source>
-        <translation type="unfinished">Guardar</translation>
+        <translation>Guardar</translation>
     </message>
     <message>
         <source>Save as...</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como...</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished">Deshacer</translation>
+        <translation>Deshacer</translation>
     </message>
     <message>
         <source>Redo</source>
-        <translation type="unfinished">Rehacer</translation>
+        <translation>Rehacer</translation>
     </message>
     <message>
         <source>Try on the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Probar en el banco</translation>
     </message>
     <message>
         <source>Undo: {what} (Ctrl+Z)</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer: {what} (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Redo: {what} (Ctrl+Y)</source>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer: {what} (Ctrl+Y)</translation>
     </message>
     <message>
         <source>Not saved yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún sin guardar</translation>
     </message>
     <message>
         <source>changed</source>
-        <translation type="unfinished"></translation>
+        <translation>con cambios</translation>
     </message>
     <message>
         <source>saved</source>
-        <translation type="unfinished"></translation>
+        <translation>guardada</translation>
     </message>
 </context>
 <context>
@@ -6594,108 +6606,108 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>Coupon shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Taller de cupones</translation>
     </message>
 </context>
 <context>
     <name>TrayList</name>
     <message>
         <source>Coupons of the tray</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupones de la bandeja</translation>
     </message>
 </context>
 <context>
     <name>TrayPanel</name>
     <message>
         <source>Tray</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandeja</translation>
     </message>
     <message>
         <source>Title of the tray</source>
-        <translation type="unfinished"></translation>
+        <translation>Título de la bandeja</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished">Añadir</translation>
+        <translation>Añadir</translation>
     </message>
     <message>
         <source>Add a coupon after the open one</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un cupón después del abierto</translation>
     </message>
     <message>
         <source>Plain weld</source>
-        <translation type="unfinished"></translation>
+        <translation>Cordón sencillo</translation>
     </message>
     <message>
         <source>From a photo...</source>
-        <translation type="unfinished"></translation>
+        <translation>De una foto...</translation>
     </message>
     <message>
         <source>From a scan or drawing...</source>
-        <translation type="unfinished"></translation>
+        <translation>De un escaneo o dibujo...</translation>
     </message>
     <message>
         <source>From dice...</source>
-        <translation type="unfinished"></translation>
+        <translation>A los dados...</translation>
     </message>
     <message>
         <source>Duplicate</source>
-        <translation type="unfinished"></translation>
+        <translation>Duplicar</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished">Supr</translation>
+        <translation>Borrar</translation>
     </message>
     <message>
         <source>Del</source>
-        <translation type="unfinished"></translation>
+        <translation>Supr</translation>
     </message>
     <message>
         <source>Alt+Up</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt+Arriba</translation>
     </message>
     <message>
         <source>Move up</source>
-        <translation type="unfinished">Subir</translation>
+        <translation>Subir</translation>
     </message>
     <message>
         <source>Alt+Down</source>
-        <translation type="unfinished"></translation>
+        <translation>Alt+Abajo</translation>
     </message>
     <message>
         <source>Move down</source>
-        <translation type="unfinished">Bajar</translation>
+        <translation>Bajar</translation>
     </message>
     <message>
         <source>Split...</source>
-        <translation type="unfinished"></translation>
+        <translation>Dividir...</translation>
     </message>
     <message>
         <source>Split: this coupon and all after it into a tray of their own</source>
-        <translation type="unfinished"></translation>
+        <translation>Dividir: este cupón y todos los siguientes a una bandeja propia</translation>
     </message>
     <message>
         <source>Merge...</source>
-        <translation type="unfinished"></translation>
+        <translation>Unir...</translation>
     </message>
     <message>
         <source>Merge: take another tray&apos;s coupons in</source>
-        <translation type="unfinished"></translation>
+        <translation>Unir: incorporar los cupones de otra bandeja</translation>
     </message>
     <message>
         <source>{at} of {count}</source>
-        <translation type="unfinished">{at} de {count}</translation>
+        <translation>{at} de {count}</translation>
     </message>
 </context>
 <context>
     <name>Trying</name>
     <message>
         <source>On trial, from the coupon shop</source>
-        <translation type="unfinished"></translation>
+        <translation>A prueba, del taller de cupones</translation>
     </message>
     <message>
         <source>On trial: no call is kept. Ctrl+4 leads back to the shop.</source>
-        <translation type="unfinished"></translation>
+        <translation>A prueba: ningún dictamen se guarda. Ctrl+4 vuelve al taller.</translation>
     </message>
 </context>
 <context>
@@ -6745,66 +6757,66 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <name>VerdictLine</name>
     <message>
         <source>Right call: {call}</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo correcto: {call}</translation>
     </message>
 </context>
 <context>
     <name>WeldForm</name>
     <message>
         <source>Bead</source>
-        <translation type="unfinished"></translation>
+        <translation>Cordón</translation>
     </message>
     <message>
         <source>Joint</source>
-        <translation type="unfinished">Unión</translation>
+        <translation>Junta</translation>
     </message>
     <message>
         <source>At the toes</source>
-        <translation type="unfinished"></translation>
+        <translation>En los bordes</translation>
     </message>
     <message>
         <source>Spatter</source>
-        <translation type="unfinished"></translation>
+        <translation>Salpicaduras</translation>
     </message>
     <message>
         <source>Add spatter</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir salpicadura</translation>
     </message>
     <message>
         <source>Plates</source>
-        <translation type="unfinished"></translation>
+        <translation>Chapas</translation>
     </message>
     <message>
         <source>Traced face, points: {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cara trazada, puntos: {n}</translation>
     </message>
     <message>
         <source>Make it an arc</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacerla arco</translation>
     </message>
     <message>
         <source>Face: an arc</source>
-        <translation type="unfinished"></translation>
+        <translation>Cara: un arco</translation>
     </message>
     <message>
         <source>Trace it</source>
-        <translation type="unfinished"></translation>
+        <translation>Trazarla</translation>
     </message>
     <message>
         <source>base</source>
-        <translation type="unfinished">base</translation>
+        <translation>base</translation>
     </message>
     <message>
         <source>upright</source>
-        <translation type="unfinished">montante</translation>
+        <translation>montante</translation>
     </message>
     <message>
         <source>Drop {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>Gota {n}</translation>
     </message>
     <message>
         <source>Take drop {n} away</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la gota {n}</translation>
     </message>
 </context>
 <context>
@@ -6926,63 +6938,63 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>WordsForm</name>
     <message>
         <source>Coupon</source>
-        <translation type="unfinished">Cupón</translation>
+        <translation>Cupón</translation>
     </message>
     <message>
         <source>Id, unique in the tray</source>
-        <translation type="unfinished"></translation>
+        <translation>Identificador, único en la bandeja</translation>
     </message>
     <message>
         <source>judge the weld</source>
-        <translation type="unfinished"></translation>
+        <translation>juzgar el cordón</translation>
     </message>
     <message>
         <source>find its size</source>
-        <translation type="unfinished"></translation>
+        <translation>hallar su tamaño</translation>
     </message>
     <message>
         <source>state what a leaf shows</source>
-        <translation type="unfinished"></translation>
+        <translation>decir qué muestra una hoja</translation>
     </message>
     <message>
         <source>Task</source>
-        <translation type="unfinished">Tarea</translation>
+        <translation>Tarea</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished"></translation>
+        <translation>Título</translation>
     </message>
     <message>
         <source>What it teaches, shown in the debrief</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué enseña, se ve en el repaso</translation>
     </message>
     <message>
         <source>Hints, one by one on asking</source>
-        <translation type="unfinished"></translation>
+        <translation>Pistas, una a una si se piden</translation>
     </message>
     <message>
         <source>Add a hint</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir una pista</translation>
     </message>
     <message>
         <source>English</source>
-        <translation type="unfinished"></translation>
+        <translation>Inglés</translation>
     </message>
     <message>
         <source>Spanish</source>
-        <translation type="unfinished"></translation>
+        <translation>Español</translation>
     </message>
     <message>
         <source>Hint {n}, English</source>
-        <translation type="unfinished"></translation>
+        <translation>Pista {n}, inglés</translation>
     </message>
     <message>
         <source>Hint {n}, Spanish</source>
-        <translation type="unfinished"></translation>
+        <translation>Pista {n}, español</translation>
     </message>
     <message>
         <source>Take hint {n} away</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la pista {n}</translation>
     </message>
 </context>
 </TS>
