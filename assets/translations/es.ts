@@ -402,7 +402,7 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
     <message>
         <source>Check</source>
-        <translation type="unfinished">Revisar</translation>
+        <translation>Control</translation>
     </message>
     <message>
         <source>Is, {unit}</source>
@@ -3130,7 +3130,7 @@ Otro programa lo ha cambiado desde que se abrió aquí. Guardar encima perdería
     </message>
     <message>
         <source>Saved: {file}</source>
-        <translation type="unfinished">Guardada: {file}</translation>
+        <translation>Guardada: {file}</translation>
     </message>
     <message>
         <source>The tray could not be saved</source>
