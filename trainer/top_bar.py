@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Collection, Sequence
 from typing import Final
 
-from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import (
     QComboBox,
@@ -15,6 +15,9 @@ from PySide6.QtWidgets import (
     QMenuBar,
     QPushButton,
     QSizePolicy,
+    QStyle,
+    QStyleOptionComboBox,
+    QStylePainter,
     QWidget,
 )
 
@@ -35,6 +38,9 @@ _LETTERS: Final = 22
 _FEWEST_LETTERS: Final = 12
 """Of a coupon's title, that the chooser shows."""
 
+_ABOUT_TITLES: Final = 20
+"""Beside the titles in the list, px: what a row has to their left and right."""
+
 _OPENS = (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_F4)
 
 
@@ -53,6 +59,44 @@ class CouponChooser(QComboBox):
     def wheelEvent(self, event: QWheelEvent) -> None:
         """A wheel over it doesn't change the coupon either."""
         event.ignore()
+
+    def showPopup(self) -> None:
+        """Open the list, as wide as the longest title, wherever the window has that room."""
+        view = self.view()
+        bar = view.verticalScrollBar().sizeHint().width()
+        needed = view.sizeHintForColumn(0) + bar + 4 * view.frameWidth() + _ABOUT_TITLES
+        view.setMinimumWidth(min(max(needed, self.width()), self.window().width()))
+        super().showPopup()
+
+    def event(self, event: QEvent) -> bool:
+        """Tell the whole title where the bar has to cut it."""
+        if event.type() == QEvent.Type.ToolTip:
+            self.setToolTip(self.currentText() if self._shown != self.currentText() else "")
+        return super().event(event)
+
+    @property
+    def _shown(self) -> str:
+        """As much of the title as there is room for."""
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        room = self.style().subControlRect(
+            QStyle.ComplexControl.CC_ComboBox,
+            option,
+            QStyle.SubControl.SC_ComboBoxEditField,
+            self,
+        )
+        cut = Qt.TextElideMode.ElideRight
+        return self.fontMetrics().elidedText(self.currentText(), cut, room.width() - 2)
+
+    def paintEvent(self, event: QPaintEvent) -> None:
+        """Paint the title, ending in an ellipsis where there is no room for all of it."""
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        option.currentText = self._shown
+        painter = QStylePainter(self)
+        painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
+        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
+        painter.end()
 
 
 class CutLabel(QLabel):
