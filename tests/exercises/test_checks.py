@@ -9,11 +9,14 @@ import pytest
 from exercises.checks import Check
 from exercises.coupon import Coupon
 from exercises.judging import judge
-from exercises.required import called_size, limit_for, required
+from exercises.required import Required, called_size, limit_for, required
 from exercises.rules import RuleSet, Source
 from exercises.rules.formula import Length, Linear, Share
 from exercises.rules.limits import MinimumSize, Undersize
 from exercises.text import Text
+from geometry.bead import Bead
+from geometry.joint import Joint
+from geometry.section import Section
 from tests.exercises.trays import coupon
 
 ISO = ("iso-5817-b", "iso-5817-c", "iso-5817-d")
@@ -75,6 +78,14 @@ def test_the_least_size_is_the_source_only_where_it_raises_the_callout() -> None
         joint={"base_thickness": 25, "upright_thickness": 25},
     )
     assert check(thick, "leg_base").source == rules.minimum_size.source
+    # A callout of just the least size is not raised by it.
+    same = flat(
+        (8.0, 8.0),
+        "aws-d1.1-static",
+        joint={"base_thickness": 25, "upright_thickness": 25},
+    )
+    assert check(same, "leg_base").required == required(same) == Required(8.0, 8.0, withheld=3.0)
+    assert check(same, "leg_base").source == rules.undersize.source
     assert check(flat((8.0, 8.0), "as-drawn"), "leg_base").source == (
         flat((8.0, 8.0), "as-drawn").rule_set.source
     )
@@ -87,6 +98,9 @@ def test_without_a_member_the_smaller_leg_is_meant() -> None:
         assert called_size(made) == limit_for(made, "leg") == 6.0
         assert limit_for(made, "leg", "base") == legs[0]
         assert limit_for(made, "leg", "upright") == legs[1]
+        hollow = replace(made, section=Section.of(Joint(), Bead(*legs, crown=-0.5)))
+        asked = check(hollow, "theoretical_throat").required
+        assert asked == required(made) == Required(6.0)
 
 
 def test_an_allowance_by_the_throat_goes_by_the_throat_that_is_asked() -> None:
