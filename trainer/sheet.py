@@ -28,6 +28,8 @@ def _surfaces(t: Theme) -> str:
             background: transparent; color: {t.ink}; border: none; outline: none;
             alternate-background-color: {t.raised}; font-size: {t.text_size("small"):g}px;
         }}
+        QTableWidget[kind="close"] {{ font-size: {t.text_size("caption"):g}px; }}
+        QTableWidget[kind="close"]::item {{ padding: 0 2px; }}
         QTableWidget:focus, QListView[kind="tray"]:focus {{
             border: 2px solid {t.accent}; border-radius: {t.rounding}px;
         }}

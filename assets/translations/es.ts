@@ -3896,11 +3896,11 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     </message>
     <message>
         <source>Base leg</source>
-        <translation>Cateto de la base</translation>
+        <translation>Base</translation>
     </message>
     <message>
         <source>Upright leg</source>
-        <translation>Cateto del montante</translation>
+        <translation>Montante</translation>
     </message>
     <message>
         <source>Throat</source>
@@ -6167,7 +6167,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>What each leaf shows</source>
-        <translation>Qué muestra cada hoja</translation>
+        <translation>Hojas</translation>
     </message>
     <message>
         <source>Measures</source>
@@ -6569,6 +6569,10 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <source>saved</source>
         <translation>guardada</translation>
     </message>
+    <message>
+        <source>Try</source>
+        <translation>Probar</translation>
+    </message>
 </context>
 <context>
     <name>TopBar</name>
@@ -6614,6 +6618,17 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>Coupons of the tray</source>
         <translation>Cupones de la bandeja</translation>
+    </message>
+</context>
+<context>
+    <name>TrayOpener</name>
+    <message>
+        <source>Opening {name}…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished">Cancelar</translation>
     </message>
 </context>
 <context>

@@ -30,6 +30,7 @@ class Choice:
         self._values: list[str] = []
         self.label = QLabel(name)
         self.label.setProperty("tone", "quiet")
+        self.label.setWordWrap(True)
         self.box = QComboBox()
         self.box.setAccessibleName(name)
         self.box.setSizeAdjustPolicy(

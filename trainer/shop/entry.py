@@ -87,6 +87,7 @@ class Entry(QObject):
         self._wrong: dict[str, tuple[str, str]] = {}
         self.label = QLabel(name)
         self.label.setProperty("tone", "quiet")
+        self.label.setWordWrap(True)
         self.field = QLineEdit()
         self.field.setAccessibleName(name)
         self.field.setStyleSheet("padding: 2px 5px;")

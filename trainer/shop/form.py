@@ -22,7 +22,7 @@ def grid_of(holder: QWidget | None) -> QGridLayout:
     grid.setVerticalSpacing(0)
     grid.setColumnStretch(0, 1)
     grid.setColumnStretch(1, 1)
-    grid.setColumnMinimumWidth(1, 150)
+    grid.setColumnMinimumWidth(1, 140)
     return grid
 
 

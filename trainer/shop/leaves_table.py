@@ -86,6 +86,7 @@ class LeavesTable(QWidget):
         self.table.setHorizontalHeaderLabels(heads)
         self.table.setAccessibleName(self.tr("What each leaf would show"))
         dress(self.table)
+        self.table.setProperty("kind", "close")
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         header.setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)

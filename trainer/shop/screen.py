@@ -133,6 +133,7 @@ class ShopScreen(QWidget):
             _SIDE - 32 if narrow else _SIDE + min(96, max(0, (width - 1500) // 4))
         )
         self.knobs.set_narrow(narrow)
+        self.tools.set_narrow(narrow)
 
     def minimumSizeHint(self) -> QSize:
         """Not what the panels would like at their widest: no window could become narrow."""

@@ -17,7 +17,7 @@ from trainer.look.tokens import Theme
 __all__ = ["THUMBNAIL", "Thumbnails"]
 
 THUMBNAIL: Final = QSize(72, 60)
-"""Logical px."""
+"""Logical px, where there is room for it."""
 
 _MOST: Final = 400
 
@@ -26,25 +26,25 @@ class Thumbnails:
     """Keeps the pictures of the coupons that are looked at."""
 
     def __init__(self) -> None:
-        self._kept: dict[tuple[int, str, float], tuple[Section, QPixmap]] = {}
+        self._kept: dict[tuple[int, str, float, int], tuple[Section, QPixmap]] = {}
 
-    def of(self, section: Section, theme: Theme, ratio: float) -> QPixmap:
-        """Return the picture of a section, at `ratio` device pixels per logical one."""
-        key = (id(section), theme.name, ratio)
+    def of(self, section: Section, theme: Theme, ratio: float, size: QSize) -> QPixmap:
+        """Return a picture of `size` logical px, at `ratio` device pixels per logical one."""
+        key = (id(section), theme.name, ratio, size.width())
         known = self._kept.get(key)
         # The section is kept beside it, so that no other one can have its address meanwhile.
         if known is not None and known[0] is section:
             return known[1]
-        picture = _painted(section, theme, ratio)
+        picture = _painted(section, theme, ratio, size)
         self._kept[key] = (section, picture)
         while len(self._kept) > _MOST:
             del self._kept[next(iter(self._kept))]
         return picture
 
 
-def _painted(section: Section, theme: Theme, ratio: float) -> QPixmap:
-    wide, high = float(THUMBNAIL.width()), float(THUMBNAIL.height())
-    picture = QPixmap(THUMBNAIL * ratio)
+def _painted(section: Section, theme: Theme, ratio: float, size: QSize) -> QPixmap:
+    wide, high = float(size.width()), float(size.height())
+    picture = QPixmap(size * ratio)
     picture.setDevicePixelRatio(ratio)
     picture.fill(Qt.GlobalColor.transparent)
     reach = max(section.bead.leg_base, section.bead.leg_upright, 3.0)

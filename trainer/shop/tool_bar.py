@@ -89,6 +89,10 @@ class ToolBar(QFrame):
         wide = sum(button.sizeHint().width() + 6 for button in buttons) + 22
         return QSize(wide, super().minimumSizeHint().height())
 
+    def set_narrow(self, narrow: bool) -> None:
+        """Say less where there is no room."""
+        self.bench.setText(self.tr("Try") if narrow else self.tr("Try on the bench"))
+
     def _fit(self) -> None:
         """Show as much of the file's name as there is room for."""
         metrics = self.state.fontMetrics()

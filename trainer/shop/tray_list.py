@@ -38,6 +38,7 @@ __all__ = ["TrayList", "callout_word", "title_word"]
 _KIND: Final = "application/x-toe-and-throat-place"
 _Index = QModelIndex | QPersistentModelIndex
 _ROW: Final = 76
+_ROOMY: Final = 185
 
 
 def title_word(coupon: Coupon) -> str:
@@ -154,17 +155,27 @@ class _Row(QStyledItemDelegate):
             painter.setBrush(Qt.BrushStyle.NoBrush)
             painter.setPen(QPen(QColor(theme.ink if focused else theme.accent), 2.0))
             painter.drawRoundedRect(body.adjusted(1.0, 1.0, -1.0, -1.0), 6.0, 6.0)
-        picture = self._pictures.of(coupon.section, theme, painter.device().devicePixelRatioF())
-        at = QPointF(rect.left() + 8.0, rect.top() + (_ROW - THUMBNAIL.height()) / 2.0)
+        size = THUMBNAIL if rect.width() > _ROOMY else THUMBNAIL * 0.62
+        picture = self._pictures.of(
+            coupon.section, theme, painter.device().devicePixelRatioF(), size
+        )
+        at = QPointF(rect.left() + 8.0, rect.top() + (_ROW - size.height()) / 2.0)
         painter.drawPixmap(at, picture)
-        self._write(painter, rect, coupon, index.row() + 1, chosen=chosen)
+        left = rect.left() + size.width() + 15
+        self._write(painter, rect, left, coupon, index.row() + 1, chosen=chosen)
         painter.restore()
 
     def _write(
-        self, painter: QPainter, rect: QRect, coupon: Coupon, number: int, *, chosen: bool
+        self,
+        painter: QPainter,
+        rect: QRect,
+        left: int,
+        coupon: Coupon,
+        number: int,
+        *,
+        chosen: bool,
     ) -> None:
         theme = self.theme
-        left = rect.left() + 8 + THUMBNAIL.width() + 8
         wide = rect.right() - left - 6
         font = QFont(painter.font())
         font.setPixelSize(round(theme.text_size("small")))
