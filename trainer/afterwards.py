@@ -8,12 +8,23 @@ from PySide6.QtCore import QCoreApplication
 
 from trainer.about import show_folder
 from trainer.band import Saying
-from trainer.crash import Aftermath
+from trainer.crash import Aftermath, aftermath
+from trainer.places import Places
 from trainer.settings import Kept
 from trainer.shop.locking import is_free
 from trainer.window import WindowFrame
 
 __all__ = ["damaged_settings", "ended_badly", "say_unsaved"]
+
+
+def say_what_was(frame: WindowFrame, kept: Kept, places: Places) -> None:
+    """Say what is to be said of the settings, of how the last program ended, of what it left."""
+    if kept.damaged is not None:
+        frame.band.say(damaged_settings(kept, places.settings))
+    ended = aftermath(places.running, places.reports)
+    if ended is not None:
+        frame.band.say(ended_badly(ended))
+    say_unsaved(frame, places.unsaved)
 
 
 def ended_badly(ended: Aftermath) -> Saying:

@@ -59,10 +59,10 @@ class Band(QFrame):
         """What is said now, and what waits behind it."""
         return tuple(self._said)
 
-    def say(self, saying: Saying) -> None:
-        """Say it, once what is said already has been sent away."""
-        self._said.append(saying)
-        if len(self._said) == 1:
+    def say(self, saying: Saying, *, first: bool = False) -> None:
+        """Say it, once what is said already has been sent away, or before all that."""
+        self._said.insert(0 if first else len(self._said), saying)
+        if first or len(self._said) == 1:
             self._show()
 
     def end(self, saying: Saying) -> None:

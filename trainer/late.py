@@ -39,6 +39,7 @@ if TYPE_CHECKING:
     from trainer.guide.guiding import Guiding
     from trainer.language import Speech
     from trainer.loading import Loading
+    from trainer.tray_opener import TrayOpener
     from trainer.unforeseen import Trouble
     from trainer.window import WindowFrame
 
@@ -216,6 +217,7 @@ class _Opening:
         self.guiding: Guiding | None = None
         self._speech: Speech | None = None
         self._screens: dict[str, QWidget] = {}
+        self._opener: TrayOpener | None = None
 
     def _likely_look(self) -> str:
         """Light or dark, as chosen or as the system's colours are.
@@ -286,6 +288,8 @@ class _Opening:
             save_settings(self._places.settings, stands)
         if self._loading is not None:
             self._loading.wait()
+        if self._opener is not None:
+            self._opener.wait()
         self._unforeseen.stop()
         if self._farewell is not None:
             self._farewell.stop()
@@ -343,6 +347,7 @@ class _Opening:
         from trainer.bench.trying import Trying
         from trainer.canvas.canvas import Canvas
         from trainer.records import Records
+        from trainer.tray_opener import TrayOpener
         from trainer.window import WindowFrame
 
         bench = BenchLayout(Canvas())
@@ -351,7 +356,9 @@ class _Opening:
         records = Records(self._places.calls)
         screen = BenchScreen(self.frame, bench, tray, records)
         Trying(self.frame, screen)
-        self.frame.tray_asked.connect(self._open)
+        self._opener = TrayOpener(self.frame)
+        self._opener.opened.connect(self._lay_out)
+        self.frame.tray_asked.connect(self._opener.open)
         self.frame.settings_changed.connect(self._keep_settings)
         bench.setFocusProxy(bench.canvas)
         self._add_screens(self.frame)
@@ -388,6 +395,8 @@ class _Opening:
         before, frame = self.screen, self.frame
         if before is None or frame is None:
             return
+        if self._opener is not None:
+            self._opener.wait()
         shown, body = frame.shown_screen, self.window.takeCentralWidget()
         old = [child for child in self.window.children() if not isinstance(child, QLayout)]
         self.screen = self._make_screen(before.course.tray)
@@ -426,48 +435,29 @@ class _Opening:
 
     def _settle(self, broken: TrayError | None) -> None:
         """Say what has to be said first, now that no hand is on a leaf."""
+        from trainer.afterwards import say_what_was
         from trainer.fault_words import fault_rows
         from trainer.look.program_icon import program_icon
 
         self.first.deleteLater()
         self.app.setWindowIcon(program_icon())
         self._listen_for_the_end()
-        self._say_what_was()
-        if broken is not None and self.frame is not None:
+        if self.frame is None:
+            return
+        say_what_was(self.frame, self._kept, self._places)
+        if broken is not None:
             self.frame.show_faults(*fault_rows(broken))
-        elif self.frame is not None and not self._settings.first_start_seen:
+        elif not self._settings.first_start_seen:
             self.frame.show_first_start()
         elif self.guiding is not None:
             self.guiding.offer()
 
-    def _say_what_was(self) -> None:
-        """Say quietly what happened to the settings, and how the last program ended."""
-        from trainer.afterwards import damaged_settings, ended_badly, say_unsaved
-        from trainer.crash import aftermath
-
-        if self.frame is None:
-            return
-        if self._kept.damaged is not None:
-            self.frame.band.say(damaged_settings(self._kept, self._places.settings))
-        ended = aftermath(self._places.running, self._places.reports)
-        if ended is not None:
-            self.frame.band.say(ended_badly(ended))
-        say_unsaved(self.frame, self._places.unsaved)
-
-    def _open(self, path: Path) -> None:
-        """Open another tray; a broken one is refused whole, and says why."""
-        from exercises.tray import TrayError, load_tray
-        from trainer.fault_words import fault_rows
-
-        if self.screen is None or self.frame is None:
-            return
-        try:
-            tray = load_tray(path)
-        except TrayError as error:
-            self.frame.show_faults(*fault_rows(error))
-            return
-        self.screen.open_tray(tray)
-        self.frame.change_settings(self.frame.settings.with_recent(path.absolute()))
+    def _lay_out(self, tray: Tray, path: Path) -> None:
+        """Lay out another tray, and remember it."""
+        if self.screen is not None and self.frame is not None:
+            self.screen.open_tray(tray)
+            self.frame.show_screen("bench")
+            self.frame.change_settings(self.frame.settings.with_recent(path.absolute()))
 
     def _keep_settings(self) -> None:
         from PySide6.QtCore import QTimer
