@@ -6624,7 +6624,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <name>TrayOpener</name>
     <message>
         <source>Opening {name}…</source>
-        <translation type="unfinished"></translation>
+        <translation>Abriendo {name}…</translation>
     </message>
     <message>
         <source>Cancel</source>
