@@ -22,7 +22,7 @@ def about_words() -> str:
     try:
         own = version(NAME)
     except PackageNotFoundError:
-        own = "from sources"
+        own = "dev"
     python = platform.python_version()
     return f"Toe & Throat {own}; Python {python}; Qt {qVersion()}; {platform.platform()}"
 
@@ -77,7 +77,9 @@ class AboutDialog(Notice):
         )
         told = [about_words(), *(str(path) for _, path in rows)]
         copy.clicked.connect(lambda: QGuiApplication.clipboard().setText("\n".join(told)))
+        self.setMinimumWidth(620)
         self.finish()
+        self.buttons.button(QDialogButtonBox.StandardButton.Close).setFocus()
 
     def _add_row(self, grid: QGridLayout, at: int, name: str, path: Path) -> None:
         key, value = QLabel(name), QLabel(str(path))

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QLabel,
     QPlainTextEdit,
+    QPushButton,
     QScrollArea,
     QVBoxLayout,
     QWidget,
@@ -198,8 +199,9 @@ class UnforeseenDialog(Notice):
         self.place.setTextFormat(Qt.TextFormat.PlainText)
         self.place.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.body.addWidget(self.place)
-        self._add_buttons(can_go_on)
+        first = self._add_buttons(can_go_on)
         self.finish()
+        first.setFocus()
 
     def _words(self) -> tuple[str, str]:
         return (
@@ -227,7 +229,8 @@ class UnforeseenDialog(Notice):
             return self.tr("The report could not be written: copy it, it helps to mend this.")
         return self.tr("This report helps to mend it. It lies at {file}").format(file=report)
 
-    def _add_buttons(self, can_go_on: bool) -> None:
+    def _add_buttons(self, can_go_on: bool) -> QPushButton:
+        """Add what can be done; return what Enter does."""
         role = QDialogButtonBox.ButtonRole
         self.buttons.clear()
         copy = self.buttons.addButton(self.tr("Copy report"), role.ActionRole)
@@ -240,8 +243,7 @@ class UnforeseenDialog(Notice):
             goes_on = self.buttons.addButton(self.tr("Go on"), role.RejectRole)
             goes_on.setProperty("kind", "primary")
             goes_on.setDefault(True)
-            goes_on.setFocus()
-        else:
-            self.rejected.connect(self.quit_asked)
-            quits.setDefault(True)
-            quits.setFocus()
+            return goes_on
+        self.rejected.connect(self.quit_asked)
+        quits.setDefault(True)
+        return quits

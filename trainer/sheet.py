@@ -21,6 +21,10 @@ def _surfaces(t: Theme) -> str:
         QFrame[kind="card"] {{
             background: {t.panel}; border: 2px solid {t.accent}; border-radius: {t.radius}px;
         }}
+        QFrame[kind="band"] {{
+            background: {t.accent_wash}; border: none; border-bottom: 1px solid {t.line};
+        }}
+        QFrame[kind="band"] QLabel {{ color: {t.accent_wash_ink}; }}
         QFrame[kind="line"] {{ background: {t.line}; border: none; }}
         QWidget[kind="holder"] {{ background: transparent; }}
         QScrollArea {{ background: transparent; border: none; }}
