@@ -22,6 +22,9 @@ _ABOUT: Final = 12
 _WORDS: Final = 260
 """The least that what a key does is wide, px; beyond it goes on in the next line."""
 
+_FEW: Final = 3
+"""Rows: a group with less than twice as many isn't parted."""
+
 _SHORTEST: Final = 160
 """The least that the sheet is high, px."""
 
@@ -98,6 +101,7 @@ class KeySheet(QScrollArea):
         self._rows.append(row)
         columns: list[list[KeyGroup]] = [[], []]
         heights = [0, 0]
+        groups = _halved(groups[0]) if len(groups) == 1 else groups
         for group in groups:
             # In order, down the first column and then the second.
             whole = sum(len(each.rows) + 2 for each in groups)
@@ -107,6 +111,14 @@ class KeySheet(QScrollArea):
         for column in columns:
             row.addLayout(_column(column), 1)
         return row
+
+
+def _halved(group: KeyGroup) -> tuple[KeyGroup, ...]:
+    """A group that stands alone, in two: the other half goes on beside it."""
+    half = (len(group.rows) + 1) // 2
+    if half < _FEW:
+        return (group,)
+    return KeyGroup(group.title, group.rows[:half]), KeyGroup("", group.rows[half:])
 
 
 def _column(groups: Sequence[KeyGroup]) -> QGridLayout:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from PySide6.QtWidgets import QLabel
 from pytestqt.qtbot import QtBot
 
 from trainer.key_sheet import KeySheet
@@ -53,3 +54,15 @@ def test_the_dialog_begins_with_two_and_can_be_made_narrow(qtbot: QtBot) -> None
     assert dialog.width() <= 560
     assert dialog.sheet.columns == 1
     assert dialog.sheet.horizontalScrollBar().maximum() == 0
+
+
+def test_a_group_that_stands_alone_is_parted_in_two(qtbot: QtBot) -> None:
+    rows = tuple((f"F{index}", f"thing {index}") for index in range(1, 8))
+    sheet = KeySheet([("", (KeyGroup("Everywhere", rows),))])
+    qtbot.addWidget(sheet)
+    sheet.resize(1000, 400)
+    sheet.show()
+    qtbot.waitExposed(sheet)
+    left = {label.text(): label.x() for label in sheet.findChildren(QLabel)}
+    assert {words for row in rows for words in row} <= set(left)
+    assert left["F4"] == left["F1"] < left["F5"] == left["F7"]
