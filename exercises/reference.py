@@ -21,7 +21,6 @@ from exercises.rule_tables import (
     leaf_words,
     limit_table,
     measured_by,
-    row_name,
     size_table,
 )
 from exercises.rules import RuleSet, SizeRow, Source
@@ -169,7 +168,7 @@ def _size_entries(rules: RuleSet, at: str) -> list[Entry]:
         leaf = joined(Text.of({"en": "Leaf: ", "es": "Hoja: "}), leaf_words(row), ".")
         entries.append(
             Entry(
-                f"{at}.size.{row_name(row)}",
+                f"{at}.size.{row.name}",
                 joined(rules.title, ": ", _row_title(row)),
                 _said((_seats_text(row.seats), leaf)),
                 joined(compared_words(row), needed),

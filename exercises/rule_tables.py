@@ -34,7 +34,6 @@ __all__ = [
     "leaf_words",
     "limit_table",
     "measured_by",
-    "row_name",
     "size_table",
 ]
 
@@ -216,18 +215,6 @@ def _added_rows(rules: RuleSet, at: str) -> list[tuple[Cell, ...]]:
     return found
 
 
-def row_name(row: SizeRow) -> str:
-    """Return the last part of the key of a row's entry.
-
-    Examples
-    --------
-    >>> from exercises.rules import RULE_SETS
-    >>> row_name(RULE_SETS["as-drawn"].sizes[5])
-    'leg-concave-unequal'
-    """
-    return f"{row.measure}-{row.face}" + ("-unequal" if row.unequal else "")
-
-
 def size_table(rules: RuleSet) -> Table:
     """Return how each callout is judged on each face: measures, edges, seats and leaves.
 
@@ -248,7 +235,7 @@ def size_table(rules: RuleSet) -> Table:
     )
     rows = tuple(
         (
-            Cell(CALLED[row.measure, row.unequal], f"{at}.{row_name(row)}"),
+            Cell(CALLED[row.measure, row.unequal], f"{at}.{row.name}"),
             Cell(FACES[row.face], "word.face"),
             Cell(compared_words(row)),
             Cell(_listed([EDGES[edge] for edge in row.edges], " / ")),

@@ -7,7 +7,6 @@ from typing import Final
 
 from exercises.callout import Callout
 from exercises.coupon import Coupon
-from exercises.rule_tables import row_name
 from exercises.rules import RuleSet
 from geometry.measures import FaceShape
 
@@ -84,7 +83,7 @@ def entry_of_check(coupon: Coupon, key: str, face: FaceShape) -> str:
     if whole in limited:
         return f"{entry_of_rules(rules)}.{whole}"
     row = rules.row(callout.measure, face, unequal=callout.unequal)
-    return f"{entry_of_rules(rules)}.size.{row_name(row)}"
+    return f"{entry_of_rules(rules)}.size.{row.name}"
 
 
 def entry_of_reason(

@@ -56,6 +56,11 @@ class SizeRow:
         Whether the throat has to be read, with the throat edge.
     unequal
         Whether the row is for a callout of two different legs.
+
+    Examples
+    --------
+    >>> size_rows("effective_throat")[5].name
+    'leg-concave-unequal'
     """
 
     measure: CalloutMeasure
@@ -65,6 +70,11 @@ class SizeRow:
     legs: tuple[Member, ...]
     throat: bool
     unequal: bool = False
+
+    @property
+    def name(self) -> str:
+        """What the row is called in keys: ``leg-concave-unequal``."""
+        return f"{self.measure}-{self.face}" + ("-unequal" if self.unequal else "")
 
     @property
     def seats(self) -> tuple[tuple[Edge, Member], ...]:

@@ -9,7 +9,7 @@ import pytest
 from exercises.definitions import definitions, reference
 from exercises.gauging_tables import TABLES
 from exercises.reference import GROUPS, as_markdown
-from exercises.rule_tables import NEEDS, Cell, Table, limit_table, row_name, size_table
+from exercises.rule_tables import NEEDS, Cell, Table, limit_table, size_table
 from exercises.rules import RULE_SETS, RuleSet
 from exercises.rules.wording import (
     limit_formula,
@@ -63,7 +63,7 @@ def test_every_callout_and_face_has_its_edge_seats_and_leaf(rules: RuleSet) -> N
     assert len(rows) == len(rules.sizes) == 9
     for row, cells in zip(rules.sizes, rows, strict=True):
         called, face, reach, edge, seats, leaf = (str(cell.text) for cell in cells)
-        assert cells[0].to == f"rules.{rules.id}.size.{row_name(row)}"
+        assert cells[0].to == f"rules.{rules.id}.size.{row.name}"
         assert called == ("two different legs" if row.unequal else row.measure)
         assert face == ("hollow" if row.face == "concave" else row.face)
         keys = dict.fromkeys(comparison.key for comparison in row.compared)
