@@ -406,7 +406,7 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
     <message>
         <source>Is, {unit}</source>
-        <translation>Mide, {unit}</translation>
+        <translation>{unit}</translation>
     </message>
     <message>
         <source>Limit</source>

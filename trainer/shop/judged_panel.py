@@ -180,6 +180,7 @@ class ChecksTable(QTableWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(0, 5, parent)
         self.setAccessibleName(self.tr("Checks"))
+        self.setProperty("kind", "close")
         dress(self)
         self._keys: list[str] = []
         self.itemSelectionChanged.connect(self._pick)
