@@ -168,6 +168,16 @@ _AFTER: Final = (
         ((_K.Key_T, "state touch"),),
     ),
     KeyRow(
+        "N",
+        QT_TRANSLATE_NOOP("Keys", "the next moment at which something went wrong"),
+        ((_K.Key_N, "state not seated"),),
+    ),
+    KeyRow(
+        "H",
+        QT_TRANSLATE_NOOP("Keys", "the right handling over the picture, a seat at a time"),
+        ((_K.Key_H, "state held off"),),
+    ),
+    KeyRow(
         "P",
         QT_TRANSLATE_NOOP("Keys", "the photo behind the section, if there is one"),
         ((_K.Key_P, "face flat"),),

@@ -69,6 +69,8 @@ class Playing:
         The stated reading that is looked at instead, or None.
     covered
         Whether truth and reasons lie over the picture.
+    right
+        Which seat of the right handling lies over the picture, or None.
     pictured
         Whether the section is drawn over the picture that it was taken from.
     speed
@@ -81,6 +83,7 @@ class Playing:
     runs: bool = False
     reading: int | None = None
     covered: bool = True
+    right: int | None = None
     pictured: bool = False
     speed: float = 1.0
     skips: bool = True
@@ -149,6 +152,11 @@ class Player(QObject):
         self._clock = min(max(0.0, at), float(self.log.duration))
         self._show(replace(self._now, at=self._clock, reading=None))
 
+    def go_to(self, at: float) -> None:
+        """Stop, and look at a moment, ms."""
+        self._now = replace(self._now, runs=False)
+        self.seek(at)
+
     def step(self, steps: int, *, single: bool = False) -> None:
         """Stop, and go some gestures on or back; or single pictures."""
         times = tuple(sorted({float(frame.ms) for frame in self._frames}))
@@ -183,6 +191,10 @@ class Player(QObject):
     def cover(self, covered: bool) -> None:
         """Lay truth and reasons over the picture, or take them off."""
         self._show(replace(self._now, covered=covered))
+
+    def hold_right(self, seat: int | None) -> None:
+        """Lay a seat of the right handling over the picture, or take it off."""
+        self._show(replace(self._now, right=seat))
 
     def picture(self, pictured: bool) -> None:
         """Show the picture that the section was taken from behind it, or take it away."""

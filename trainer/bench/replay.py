@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QLocale, QPointF, QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
+from PySide6.QtGui import QColor, QKeyEvent, QPainter, QPaintEvent, QPalette, QPen
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from trainer.bench.player import SPEEDS, Player
@@ -52,6 +52,14 @@ class Scrubber(SeekSlider):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._ticks: tuple[tuple[int, bool], ...] = ()
+        self._mistakes: tuple[int, ...] = ()
+        self._fault = QColor()
+
+    def show_mistakes(self, moments: tuple[int, ...], colour: str) -> None:
+        """Mark the moments (ms) at which something went wrong, with a wedge above the slider."""
+        if (moments, QColor(colour)) != (self._mistakes, self._fault):
+            self._mistakes, self._fault = moments, QColor(colour)
+            self.update()
 
     def show_ticks(self, ticks: tuple[tuple[int, bool], ...]) -> None:
         """Mark moments (ms); those of readings more than others."""
@@ -84,6 +92,11 @@ class Scrubber(SeekSlider):
             x = self.place_of(ms)
             painter.setPen(QPen(ink, 2.0 if reading else 1.0))
             painter.drawLine(QPointF(x, foot - (8.0 if reading else 4.0)), QPointF(x, foot))
+        painter.setPen(Qt.PenStyle.NoPen)
+        painter.setBrush(self._fault)
+        for ms in self._mistakes:
+            x = self.place_of(ms)
+            painter.drawPolygon([QPointF(x - 5.0, 0.0), QPointF(x + 5.0, 0.0), QPointF(x, 9.0)])
         painter.end()
 
 
@@ -93,6 +106,8 @@ class ReplayPanel(QWidget):
     def __init__(self, player: Player, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._player = player
+        self.right: list[QPushButton] = []
+        self._mistakes: tuple[int, ...] = ()
         box = QVBoxLayout(self)
         box.setContentsMargins(18, 10, 18, 10)
         box.setSpacing(8)
@@ -161,9 +176,56 @@ class ReplayPanel(QWidget):
         self.skips = self._switch(self.tr("Skip pauses  S"), self.tr("Skip the pauses"))
         self.skips.clicked.connect(self._player.skip)
         row.addWidget(self.skips)
+        row.addSpacing(12)
+        self.mistake = self._switch(self.tr("Mistake  N"), self.tr("Go to the next mistake"))
+        self.mistake.setCheckable(False)
+        self.mistake.setToolTip(self.tr("Wedges over the line mark where something went wrong"))
+        self.mistake.clicked.connect(self.next_mistake)
+        row.addWidget(self.mistake)
         row.addStretch(1)
-        row.addWidget(toned(self.tr("Recorded as it happened; nothing is smoothed."), "gloss"))
+        self._right_title = toned(self.tr("Held right  H"), "quiet")
+        row.addWidget(self._right_title)
+        row.addSpacing(4)
+        self._right_row = QHBoxLayout()
+        self._right_row.setSpacing(4)
+        row.addLayout(self._right_row)
         return row
+
+    def show_right(self, seats: tuple[str, ...]) -> None:
+        """Name the seats of the right handling, each to be laid over the picture."""
+        for button in self.right:
+            self._right_row.removeWidget(button)
+            button.deleteLater()
+        self.right = []
+        for at, words in enumerate(seats):
+            said = self.tr("Lay the right handling over the picture: {seat}").format(seat=words)
+            button = self._switch(words, said)
+            button.setToolTip(said)
+            button.clicked.connect(
+                lambda checked=False, at=at: self._player.hold_right(at if checked else None)
+            )
+            self._right_row.addWidget(button)
+            self.right.append(button)
+        self._right_title.setVisible(bool(seats))
+
+    def next_right(self) -> None:
+        """Lay the next seat of the right handling over the picture; after the last, none."""
+        now = self._player.now.right
+        following = 0 if now is None else now + 1
+        self._player.hold_right(following if following < len(self.right) else None)
+
+    def show_mistakes(self, moments: tuple[int, ...], colour: str) -> None:
+        """Mark where something went wrong."""
+        self._mistakes = moments
+        self.scrubber.show_mistakes(moments, colour)
+        self.mistake.setEnabled(bool(moments))
+
+    def next_mistake(self) -> None:
+        """Go to the next moment at which something went wrong; after the last, to the first."""
+        if self._mistakes:
+            at = self._player.now.at
+            later = [ms for ms in self._mistakes if ms > at + 0.5]
+            self._player.go_to(float(later[0] if later else self._mistakes[0]))
 
     def _switch(self, words: str, said: str) -> QPushButton:
         button = QPushButton(words)
@@ -180,6 +242,8 @@ class ReplayPanel(QWidget):
             self.scrubber,
             *self.speeds.values(),
             self.skips,
+            self.mistake,
+            *self.right,
             self.picture,
             self.cover,
         )
@@ -200,6 +264,7 @@ class ReplayPanel(QWidget):
             (self.cover, now.covered),
             (self.picture, now.pictured),
             (self.skips, now.skips),
+            *((button, at == now.right) for at, button in enumerate(self.right)),
             *((button, speed == now.speed) for speed, button in self.speeds.items()),
         ):
             with QSignalBlocker(button):

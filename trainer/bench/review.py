@@ -18,7 +18,8 @@ from trainer.bench.layout import BenchLayout
 from trainer.bench.picture import unit_of
 from trainer.bench.player import Player
 from trainer.bench.replay import ReplayPanel
-from trainer.bench.review_picture import review_scene
+from trainer.bench.review_picture import review_scene, right_words
+from trainer.bench.right import RightSeat, mistakes_of, right_seats
 from trainer.bench.spoken import call_words, parts_of, shown_words
 from trainer.bench.state import BenchState
 from trainer.bench.truth import Told, Truth, tell, truth_of
@@ -58,6 +59,7 @@ class Review(QObject):
         self._settings, self._theme = Settings(), LIGHT
         self._truth: Truth | None = None
         self._told: tuple[Told, ...] = ()
+        self._right: tuple[RightSeat, ...] = ()
         self._of: BenchState | None = None
         self._worded: tuple[BenchState, str] | None = None
 
@@ -85,6 +87,8 @@ class Review(QObject):
             "end": lambda: player.seek(float(player.log.duration)),
             "state touch": lambda: player.cover(not player.now.covered),
             "face flat": lambda: player.picture(not player.now.pictured),
+            "state not seated": self.replay.next_mistake,
+            "state held off": self.replay.next_right,
             "call refer": self.again_asked.emit,
             "coupon after": self.next_asked.emit,
         }
@@ -124,14 +128,20 @@ class Review(QObject):
             self._of = state
             self.replay.picture.setVisible(state.coupon.backdrop is not None)
             self._truth, self._told = truth_of(state.coupon.section), tell(state)
+            self._right = right_seats(state.coupon)
         unit = unit_of(state.coupon, settings)
         if self._truth is not None and self._worded != (state, unit):
             fresh = self._worded is None or self._worded[0] is not state
             self._worded = (state, unit)
             shown = Debrief(state, judge(state.coupon), self._truth, self._told)
             self.panel.fill(shown, unit)
+            self.replay.show_right(tuple(right_words(seat) for seat in self._right))
             if fresh:
                 self.player.load(state.handling)
+        if state.grade is not None:
+            mistakes = mistakes_of(state.grade, state.readings, state.handling)
+            moments = tuple(mistake.ms for mistake in mistakes)
+            self.replay.show_mistakes(moments, theme.role("fault"))
         self._show_moment()
 
     def _show_moment(self) -> None:
@@ -152,11 +162,18 @@ class Review(QObject):
             self._theme,
             covered=self.player.now.covered,
             pictured=self.player.now.pictured,
+            right=self._held_right,
         )
         told = self._looked_at
         shown = shown_words(told.shown, scene.unit) if told is not None else ""
         parts = parts_of(section, leaf, pose, None, scene.unit, shown)
         self._canvas.set_scene(replace(scene, parts=parts))
+
+    @property
+    def _held_right(self) -> RightSeat | None:
+        """The seat of the right handling that lies over the picture, if one does."""
+        at = self.player.now.right
+        return self._right[at] if at is not None and at < len(self._right) else None
 
     @property
     def _looked_at(self) -> Told | None:

@@ -11,16 +11,19 @@ from geometry.pose import Pose
 from geometry.section import Section
 from trainer.bench.picture import unit_of
 from trainer.bench.reasons import measure_word, short_reason
+from trainer.bench.right import RightSeat
+from trainer.bench.spoken import shown_words
 from trainer.bench.state import BenchState
 from trainer.bench.translation import translate
 from trainer.bench.truth import Told, Truth, place_of
+from trainer.bench.words import piece_word
 from trainer.canvas.drawing import Vec
 from trainer.canvas.scene import Area, Backing, Dimension, Line, Mark, Overlay, Scene
 from trainer.figures import length_words
 from trainer.look.tokens import Theme
 from trainer.settings import Settings
 
-__all__ = ["backing_of", "flaw_overlays", "review_scene", "truth_overlays"]
+__all__ = ["backing_of", "flaw_overlays", "review_scene", "right_words", "truth_overlays"]
 
 _BESIDE = 20.0
 """Logical pixels between a member's face and the dimension line of its leg."""
@@ -109,6 +112,15 @@ def _reason_marks(
     )
 
 
+def right_words(seat: RightSeat) -> str:
+    """A leaf and where it should have been held, in a word or two."""
+    if seat.leaf.edge == "throat":
+        return translate("Debrief", "{leaf}, throat").format(leaf=seat.leaf.mark)
+    return translate("Debrief", "{leaf}, {member} leg").format(
+        leaf=seat.leaf.mark, member=piece_word(seat.on)
+    )
+
+
 def backing_of(backdrop: Backdrop | None) -> Backing | None:
     """A coupon's picture as the canvas shows it."""
     if backdrop is None:
@@ -128,6 +140,7 @@ def review_scene(
     *,
     covered: bool,
     pictured: bool = False,
+    right: RightSeat | None = None,
 ) -> Scene:
     """What is seen after a call.
 
@@ -141,6 +154,8 @@ def review_scene(
         Whether the truth and the reasons lie over the picture, or it is looked at bare.
     pictured
         Whether the section is drawn over the picture that it was taken from, if there is one.
+    right
+        A seat of the right handling, to be outlined beside the learner's leaf.
     """
     unit = unit_of(state.coupon, settings)
     overlays = (
@@ -152,6 +167,9 @@ def review_scene(
         if covered
         else ()
     )
+    if right is not None:
+        said = f"{right_words(right)}: {shown_words(right.shown, unit)}"
+        overlays = (Line(right.outline, "good", said, dashed=True), *overlays)
     return Scene(
         section=section,
         leaf=leaf,
