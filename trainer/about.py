@@ -94,5 +94,5 @@ class AboutDialog(Notice):
         grid.addWidget(value, at, 1)
         grid.addWidget(show, at, 2)
 
-    def _show(self, path: Path, _: bool) -> None:
+    def _show(self, path: Path, _: bool = False) -> None:
         show_folder(path if not path.suffix else path.parent)

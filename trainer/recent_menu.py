@@ -82,7 +82,7 @@ class RecentMenu(QMenu):
         self.addAction(self.tr("&Clear this list")).triggered.connect(self.cleared)
 
 
-def _tell(tell: Callable[[Path], object], path: Path, _: bool) -> None:
+def _tell(tell: Callable[[Path], object], path: Path, _: bool = False) -> None:
     """Tell of the path; Qt says as well whether the action is ticked."""
     tell(path)
 
