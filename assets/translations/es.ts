@@ -1414,6 +1414,14 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <source>spatter</source>
         <translation>salpicadura</translation>
     </message>
+    <message>
+        <source>{leaf}, throat</source>
+        <translation>{leaf}, garganta</translation>
+    </message>
+    <message>
+        <source>{leaf}, {member} leg</source>
+        <translation>{leaf}, cateto de {member}</translation>
+    </message>
 </context>
 <context>
     <name>DebriefPanel</name>
@@ -2791,7 +2799,7 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>there are {count} columns here, not {columns}</source>
+        <source>the row has {count} of {columns} columns</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -3584,6 +3592,14 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <message>
         <source>truth and reasons on or off</source>
         <translation>verdad y razones sí o no</translation>
+    </message>
+    <message>
+        <source>the next moment at which something went wrong</source>
+        <translation>el momento siguiente en que algo salió mal</translation>
+    </message>
+    <message>
+        <source>the right handling over the picture, a seat at a time</source>
+        <translation>el manejo correcto sobre la imagen, un asiento cada vez</translation>
     </message>
     <message>
         <source>the photo behind the section, if there is one</source>
@@ -4958,6 +4974,13 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     </message>
 </context>
 <context>
+    <name>PictureView</name>
+    <message>
+        <source>A picture can be dropped here</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>PointTools</name>
     <message>
         <source>Move the point left</source>
@@ -5450,6 +5473,30 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation>Momento del manejo</translation>
     </message>
     <message>
+        <source>Mistake  N</source>
+        <translation>Fallo  N</translation>
+    </message>
+    <message>
+        <source>Go to the next mistake</source>
+        <translation>Ir al fallo siguiente</translation>
+    </message>
+    <message>
+        <source>Wedges over the line mark where something went wrong</source>
+        <translation>Las cuñas sobre la línea marcan dónde algo salió mal</translation>
+    </message>
+    <message>
+        <source>As it happened</source>
+        <translation>Tal como fue</translation>
+    </message>
+    <message>
+        <source>Held right  H</source>
+        <translation>Bien sujeta  H</translation>
+    </message>
+    <message>
+        <source>Lay the right handling over the picture: {seat}</source>
+        <translation>Poner el manejo correcto sobre la imagen: {seat}</translation>
+    </message>
+    <message>
         <source>Pause  Space</source>
         <translation>Pausa  Espacio</translation>
     </message>
@@ -5496,10 +5543,6 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>Skip the pauses</source>
         <translation>Saltar las pausas</translation>
-    </message>
-    <message>
-        <source>Recorded as it happened; nothing is smoothed.</source>
-        <translation>Grabado tal cual; nada se suaviza.</translation>
     </message>
     <message>
         <source>{at} of {all} s</source>

@@ -115,6 +115,7 @@ class ReplayPanel(QWidget):
         box.addLayout(self._head())
         box.addLayout(self._line())
         box.addLayout(self._pace())
+        box.addLayout(self._held_right())
         box.addStretch(1)
 
     def _head(self) -> QHBoxLayout:
@@ -183,12 +184,20 @@ class ReplayPanel(QWidget):
         self.mistake.clicked.connect(self.next_mistake)
         row.addWidget(self.mistake)
         row.addStretch(1)
+        row.addWidget(toned(self.tr("As it happened"), "gloss"))
+        return row
+
+    def _held_right(self) -> QHBoxLayout:
+        """A line of its own: a coupon can have five seats."""
+        row = QHBoxLayout()
+        row.setSpacing(4)
         self._right_title = toned(self.tr("Held right  H"), "quiet")
         row.addWidget(self._right_title)
         row.addSpacing(4)
         self._right_row = QHBoxLayout()
         self._right_row.setSpacing(4)
         row.addLayout(self._right_row)
+        row.addStretch(1)
         return row
 
     def show_right(self, seats: tuple[str, ...]) -> None:
