@@ -76,7 +76,7 @@ _READING: Final[dict[str, tuple[Variant, ...]]] = {
     ),
     "scan-short-row": (
         (
-            QT_TRANSLATE_NOOP("Faults", "there are {count} columns here, not {columns}"),
+            QT_TRANSLATE_NOOP("Faults", "the row has {count} of {columns} columns"),
             QT_TRANSLATE_NOOP("Faults", "{columns} columns in every row"),
         ),
     ),

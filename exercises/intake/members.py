@@ -20,7 +20,11 @@ __all__ = ["Corner", "FaceRun", "corner_by_hand", "face_in", "find_corner", "lim
 
 FloatArray = NDArray[np.float64]
 
-_LEAST_SHARE: Final = 0.02
+BoolArray = NDArray[np.bool_]
+
+_LEAST_SHARE: Final = 0.05
+"""Of all points: so many must lie on each member beyond its toe."""
+
 _BESIDE: Final = 120
 """Points beyond the face's ends that a toe may lie among."""
 
@@ -132,10 +136,7 @@ def _followed(
         shift = cut - len(run) // 2
         run, cut = np.roll(run, -shift, axis=0), len(run) // 2
     on = limit + 0.7 * min(_spacing(run), 0.5)
-    along, off = corner.placed(run, second=False)
-    on_first = (np.abs(off) <= on) & (along > 0.3)
-    along, off = corner.placed(run, second=True)
-    on_second = (np.abs(off) <= on) & (along > 0.3)
+    on_first, on_second = (_on_member(run, corner, on, second=second) for second in (False, True))
     either = np.flatnonzero(on_first | on_second)
     low, high = either[either <= cut], either[either > cut]
     # A face drawn by itself ends at its toes, which lie on members drawn elsewhere.
@@ -152,6 +153,14 @@ def _followed(
             run[first : last + 1][::-1], run[last + 1 :][:_BESIDE], run[:first][-_BESIDE:][::-1]
         )
     return None
+
+
+def _on_member(run: FloatArray, corner: Corner, on: float, *, second: bool) -> BoolArray:
+    """Which points are on a member, or the last before its line."""
+    along, off = corner.placed(run, second=second)
+    crosses = np.zeros(len(run), bool)
+    crosses[:-1] = (off[:-1] > 0.0) != (off[1:] > 0.0)
+    return np.asarray(((np.abs(off) <= on) | crosses) & (along > 0.3), bool)
 
 
 def _beyond(corner: Corner, run: FaceRun, points: FloatArray, within: float) -> tuple[int, int]:
@@ -198,7 +207,8 @@ def find_corner(cloud: Cloud, name: str = "") -> Corner:
                 continue
             beyond = _beyond(corner, run, points, within)
             rank = (min(beyond) >= least, sum(beyond))
-            if best is None or rank > best[0]:
+            # Only a drawing may be of the bead alone; a scan needs its members to be measured by.
+            if (rank[0] or cloud.exact) and (best is None or rank > best[0]):
                 best = (rank, corner)
     if best is None:
         raise refused(name, _why_none(lines, wrong))

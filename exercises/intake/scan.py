@@ -13,7 +13,7 @@ from numpy.typing import NDArray
 from exercises.intake.cloud import Cloud, scatter
 from exercises.intake.face import simplified, smoothed
 from exercises.intake.lines import Straight
-from exercises.intake.members import Corner, FaceRun, corner_by_hand, face_in, find_corner
+from exercises.intake.members import Corner, FaceRun, corner_by_hand, face_in, find_corner, limit_of
 from exercises.intake.refusal import IntakeError, Note, note, refused
 from exercises.intake.toes import Toe, find_toe
 from exercises.intake.traced import Traced
@@ -230,6 +230,7 @@ def _fitted(cloud: Cloud, corner: Corner, run: FaceRun, wishes: Wishes, name: st
     local = np.column_stack([away @ across, away @ up])
     joint = _joint(corner, toes, name)
     ends = (joint.point("base", toes[0].at), joint.point("upright", toes[1].at))
+    beside = _beside(cloud, corner, toes, noise)
     face, strays, doubt = _face(local, ends, joint, noise, wishes)
     trace = simplified(face, wishes.tolerance)
     if len(trace) > MOST_POINTS:
@@ -253,7 +254,9 @@ def _fitted(cloud: Cloud, corner: Corner, run: FaceRun, wishes: Wishes, name: st
         vectors,
         throat,
         u_throat,
-        corner.root + np.outer(strays[:, 0], across) + np.outer(strays[:, 1], up),
+        np.vstack(
+            [corner.root + np.outer(strays[:, 0], across) + np.outer(strays[:, 1], up), beside]
+        ),
         _gaps(local, name),
     )
 
@@ -341,6 +344,20 @@ def _face(
     distinct = np.concatenate([[True], np.hypot(*np.diff(face, axis=0).T) > 1e-9])
     doubt = np.concatenate([[noise], doubt, [noise]])
     return face[distinct], strays, doubt[distinct]
+
+
+def _beside(cloud: Cloud, corner: Corner, toes: list[Toe], noise: float) -> FloatArray:
+    """Lone points beside a member's line, whose neighbours are all on it: no fit went by them."""
+    found = [np.zeros((0, 2))]
+    on = max(4.5 * noise, limit_of(cloud))
+    for run in () if cloud.exact else cloud.runs:
+        for second, toe in enumerate(toes):
+            along, off = corner.placed(run, second=bool(second))
+            far = np.abs(off) > on
+            near = ~far & (along > toe.at)
+            around = np.convolve(near, np.ones(5), "same") >= 4.0
+            found.append(run[far & around & (along > toe.at)])
+    return np.vstack(found)
 
 
 def _nearest(trace: FloatArray) -> tuple[float, float]:

@@ -170,6 +170,9 @@ class _Rows:
         """Refuse commas that may part columns as well as decimals."""
         if (self._layout.delimiter, self._layout.decimal, self.width) != (",", ".", 4):
             return
+        if self.names:
+            # As many names as columns: nobody's decimals have a name of their own.
+            return
         if any(
             value is None or not float(value).is_integer() for row in self._rows for value in row
         ):
@@ -234,7 +237,7 @@ class _Rows:
         right = "a number, or NaN for a drop-out"
         if len(row) <= max(across, up):
             told: dict[str, float | str] = {"count": len(row), "columns": self.width}
-            text = f"there are {len(row)} columns here, not {self.width}"
+            text = f"the row has {len(row)} of {self.width} columns"
             fault = Fault("", "scan-short-row", text, f"{self.width} columns in every row", told)
         else:
             bad = across if row[across] is None or math.isnan(row[across] or 0.0) else up

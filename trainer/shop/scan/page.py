@@ -42,7 +42,7 @@ from trainer.shop.scan.state import (
     with_unit,
 )
 from trainer.shop.scan.view import ScanView
-from trainer.shop.scan.words import handle_word, labels, source_words
+from trainer.shop.scan.words import handle_word, labels, legend, source_words
 from trainer.window import WindowFrame
 
 __all__ = ["ScanPage"]
@@ -318,7 +318,8 @@ class ScanPage(QWidget):
                 ),
             )
         if cloud is None:
-            return Plot(_NOTHING, _NOTHING, np.zeros(0), self._faint())
+            words = self.panel.fault.text()
+            return Plot(_NOTHING, _NOTHING, np.zeros(0), self._faint(), words=words)
         removed = cloud.removed if fitted is None else np.vstack([cloud.removed, fitted.strays])
         still = fitted or controller.last
         if still is None:
@@ -340,6 +341,7 @@ class ScanPage(QWidget):
             ends,
             controller.state.chosen,
             labels(still, self.unit),
+            legend(controller.found),
         )
 
     def _faint(self) -> tuple[np.ndarray, ...]:

@@ -35,6 +35,7 @@ from trainer.shop.scan.words import (
     outline_word,
     results,
     source_words,
+    unit_asked,
     unit_word,
 )
 
@@ -116,8 +117,9 @@ class Panel(QFrame):
         self.cleaned = wrapped("", "quiet")
         self.fault = wrapped("", "warning")
         box.addWidget(self.file)
-        box.addWidget(self.fault)
         box.addWidget(self._about_file())
+        # Below what is ticked, which would else move away under the pointer.
+        box.addWidget(self.fault)
         self.rows = Rows(6)
         box.addWidget(self.rows)
         self.sure = wrapped(
@@ -325,7 +327,7 @@ class Panel(QFrame):
         if controller.refusal:
             lines[0] = f"{faults[0].file}: {lines[0]}" if faults[0].file else lines[0]
         if not faults and controller.needs_unit:
-            lines.append(self.tr("The file doesn\u2019t say its unit: choose it here."))
+            lines.append("" if source is None else unit_asked(source))
         if not faults and controller.needs_outline:
             lines.append(self.tr("Tick the outlines that make the section."))
         self.fault.setText("\n".join(lines))

@@ -45,6 +45,8 @@ class Plot:
         The handle that keys move.
     labels
         What is written beside handles.
+    legend
+        What discs, crosses and ticks are.
     words
         What stands in the middle where there is nothing to see.
     """
@@ -58,27 +60,27 @@ class Plot:
     handles: Mapping[Handle, Vec] | None = None
     chosen: Handle | None = None
     labels: HandleWords | None = None
+    legend: tuple[str, str, str] = ("", "", "")
     words: str = ""
 
 
 def paint_plot(painter: QPainter, plot: Plot, view: View, theme: Theme, unit: Unit) -> None:
     """Paint all of it."""
     painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-    painter.fillRect(QRectF(0, 0, *view.size), QColor(theme.bench.light))
+    painter.fillRect(QRectF(0, 0, *view.size), QColor(theme.raised))
     for run in plot.faint:
-        painter.setPen(QPen(QColor(theme.muted), 1.2, Qt.PenStyle.DotLine))
+        painter.setPen(QPen(QColor(theme.muted), 1.8, Qt.PenStyle.DotLine))
         painter.drawPolyline(_polygon(run, view))
     _paint_members(painter, plot, view, theme)
     _paint_points(painter, plot, view, theme)
     if plot.trace is not None:
-        painter.setPen(QPen(QColor(theme.panel), 4.0))
-        painter.drawPolyline(_polygon(plot.trace, view))
-        painter.setPen(QPen(QColor(theme.accent), 2.0))
+        painter.setPen(QPen(QColor(theme.accent), 1.8))
         painter.drawPolyline(_polygon(plot.trace, view))
     if plot.handles:
         _paint_handles(painter, plot, plot.handles, view, theme)
     if len(plot.kept) or plot.faint:
         paint_scale_bar(painter, view, theme, unit)
+        _paint_legend(painter, plot.legend, view, theme)
     elif plot.words:
         _paint_words(painter, plot.words, view, theme)
 
@@ -158,6 +160,19 @@ def _paint_handles(
         left = min(max(x + 16.0, 4.0), view.size[0] - wide - 4.0)
         top = min(max(y + 14.0, 4.0), view.size[1] - high - 4.0)
         paint_chip(painter, QRectF(left, top, wide, high), words, theme)
+
+
+def _paint_legend(
+    painter: QPainter, legend: tuple[str, str, str], view: View, theme: Theme
+) -> None:
+    """What the signs are, at the upper right; none where none is needed."""
+    right = view.size[0] - 12.0
+    signs = ("\u2022", "\u00d7", "|")
+    for sign, words in reversed(list(zip(signs, legend, strict=True))):
+        if words:
+            wide, high = chip_size(f"{sign} {words}", theme)
+            right -= wide + 6.0
+            paint_chip(painter, QRectF(right, 12.0, wide, high), f"{sign} {words}", theme)
 
 
 def _paint_words(painter: QPainter, words: str, view: View, theme: Theme) -> None:

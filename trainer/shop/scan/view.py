@@ -31,6 +31,7 @@ from trainer.shop.scan.state import Handle
 __all__ = ["ScanView"]
 
 _HIT: Final = 14.0
+_FURNITURE: Final = 48.0
 _CLICK: Final = 4.0
 _LARGEST: Final = 2000.0
 _NOTHING: Final = Plot(np.zeros((0, 2)), np.zeros((0, 2)), np.zeros(0))
@@ -111,10 +112,11 @@ class ScanView(QWidget):
         points = np.vstack(every)
         low, high = points.min(axis=0), points.max(axis=0)
         room = 0.08 * max(float((high - low).max()), 1e-3)
-        box = (low[0] - room, low[1] - room, high[0] + room, high[1] + room)
-        wide, tall = max(box[2] - box[0], 1e-6), max(box[3] - box[1], 1e-6)
-        scale = min(self.view.size[0] / wide, self.view.size[1] / tall, _LARGEST)
-        middle = (float(box[0] + box[2]) / 2.0, float(box[1] + box[3]) / 2.0)
+        wide, tall = high - low + 2.0 * room
+        # Legend and scale bar lie above and below.
+        tallest = max(self.view.size[1] - 2.0 * _FURNITURE, 40.0)
+        scale = min(self.view.size[0] / wide, tallest / tall, _LARGEST)
+        middle = (float(low[0] + high[0]) / 2.0, float(low[1] + high[1]) / 2.0)
         self.view = View(middle, float(scale), self.view.size, self.devicePixelRatioF())
         self.update()
 

@@ -6,6 +6,8 @@ from collections import Counter
 from collections.abc import Sequence
 from typing import Final
 
+import numpy as np
+
 from exercises.file_faults import TrayFault
 from exercises.intake.cloud import Cloud
 from exercises.intake.outline import Drawing, Outline
@@ -21,8 +23,8 @@ from trainer.shop.scan.source import Found, Source
 from trainer.shop.scan.state import Handle
 
 __all__ = [
-    "cleaned_words", "fault_line", "handle_word", "labels", "note_lines", "outline_word", "results",
-    "source_words", "sure", "unit_word",
+    "cleaned_words", "fault_line", "handle_word", "labels", "legend", "note_lines",
+    "outline_word", "results", "source_words", "sure", "unit_asked", "unit_word",
 ]  # fmt: skip
 
 _SURE: Final = 2.0
@@ -111,9 +113,45 @@ def source_words(source: Source) -> str:
         return f"{name}: {said}"
     said = translate("Scan", "%n point(s)", "", len(held.x))
     marks = {"\t": translate("Scan", "tabs"), "": translate("Scan", "blanks")}
-    mark = marks.get(held.layout.delimiter, held.layout.delimiter)
+    mark = marks.get(held.layout.delimiter, f"\u201c{held.layout.delimiter}\u201d")
     words = translate("Scan", "{name}: {points}; columns parted by {mark}, decimals by {decimal}")
-    return words.format(name=name, points=said, mark=mark, decimal=held.layout.decimal)
+    return words.format(
+        name=name, points=said, mark=mark, decimal=f"\u201c{held.layout.decimal}\u201d"
+    )
+
+
+def legend(found: Found) -> tuple[str, str, str]:
+    """What discs, crosses and ticks are in the plot, where there are any."""
+    cloud = found.cloud
+    if cloud is None or cloud.exact:
+        return ("", "", "")
+    left_out = len(cloud.removed) or (found.fitted is not None and len(found.fitted.strays))
+    return (
+        translate("Scan", "kept"),
+        translate("Scan", "left out") if left_out else "",
+        translate("Scan", "nothing seen here") if len(cloud.unseen) else "",
+    )
+
+
+def unit_asked(source: Source) -> str:
+    """That the unit has to be said, and what two answers would come to."""
+    held = source.held
+    if isinstance(held, Drawing):
+        points = np.vstack([one.points for one in held.outlines])
+    else:
+        points = np.column_stack([held.x, held.z])
+        points = points[np.isfinite(points).all(axis=1)]
+    size = float(np.ptp(points, axis=0).max()) if len(points) else 0.0
+    words = translate(
+        "Scan",
+        "The file doesn\u2019t say its unit: choose it. As mm it would reach over {mm}, as inches "
+        "over {inch}, as \u00b5m over {micron}.",
+    )
+    asked: dict[str, FileUnit] = {"mm": "mm", "inch": "in", "micron": "\u00b5m"}
+    said = {
+        name: length_words(size * MM_PER[unit], "mm", decimals=1) for name, unit in asked.items()
+    }
+    return words.format(**said)
 
 
 def outline_word(number: int, outline: Outline, scale: float, unit: Unit) -> str:
@@ -162,8 +200,3 @@ def note_lines(notes: Sequence[Note]) -> str:
     if rest > 0:
         lines.append(translate("Scan", "And %n more.", "", rest))
     return "\n".join(lines)
-
-
-def scale_of(unit: FileUnit | None) -> float:
-    """Millimetres in one of a unit; of an unknown one as if it were a millimetre."""
-    return MM_PER[unit or "mm"]
