@@ -5279,6 +5279,10 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
         <translation>Referencia</translation>
     </message>
     <message>
+        <source>Show all</source>
+        <translation>Ver todo</translation>
+    </message>
+    <message>
         <source>Back (Alt+Left)</source>
         <translation>Atrás (Alt+Izquierda)</translation>
     </message>
