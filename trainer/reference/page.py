@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import math
+import re
 from collections.abc import Sequence
 from html import escape
 from typing import Final
@@ -21,6 +22,12 @@ SCHEME: Final = "entry"
 
 _SHORTER: Final = 120
 """Logical pixels by which lines of text are shorter than tables."""
+
+_SHORT_HEAD: Final = 12
+"""Letters."""
+
+_UNIT: Final = re.compile(r"(?<=\d) (?=(?:mm|in|%)(?!\w))")
+"""The space between a figure and its unit."""
 
 _ROOM: Final = '<p class="room">&nbsp;</p>'
 """Air before a table: Qt gives tables no margins."""
@@ -81,13 +88,11 @@ def _style(t: Theme) -> str:
 
 def _formula(formula: str, t: Theme) -> str:
     """The formula on a ground of its own, a bar of the accent before it."""
-    # Rows of a table stand under each other.
-    words = escape(formula).replace("; ", ";<br>")
     return (
         f'{_ROOM}<table width="100%" cellspacing="0" cellpadding="0"><tr>'
         f'<td width="4" bgcolor="{t.accent}"></td>'
         f'<td bgcolor="{t.accent_wash}" style="padding: 12px 16px;">'
-        f'<p class="formula"><span style="color: {t.accent_wash_ink};">{words}</span></p>'
+        f'<p class="formula"><span style="color: {t.accent_wash_ink};">{_measured(formula)}</span></p>'
         "</td></tr></table>"
     )
 
@@ -98,7 +103,7 @@ def _table(table: Table, tag: str, t: Theme) -> str:
     edge = f"border-bottom: 1px solid {t.line}; padding: 6px 14px 6px 0;"
     strong = f"border-bottom: 1px solid {t.outline}; padding: 4px 14px 4px 0;"
     head = "".join(
-        f'<th align="left" width="{share}%" style="{strong}">{escape(text.in_language(tag))}</th>'
+        f'<th align="left" width="{share}%" style="{strong}">{_head(text.in_language(tag))}</th>'
         for text, share in zip(table.heads, _shares(table, tag), strict=True)
     )
     rows = "".join(
@@ -112,6 +117,17 @@ def _table(table: Table, tag: str, t: Theme) -> str:
     )
 
 
+def _head(words: str) -> str:
+    """A column's head; a short one stays on its line."""
+    said = escape(words)
+    return said.replace(" ", "&nbsp;") if len(words) <= _SHORT_HEAD else said
+
+
+def _measured(words: str) -> str:
+    """Words in HTML: a figure keeps its unit beside it, rows of a table stand under each other."""
+    return _UNIT.sub("&nbsp;", escape(words)).replace("; ", ";<br>")
+
+
 def _shares(table: Table, tag: str) -> list[int]:
     """Percent of the width for each column: by the root of its longest text, so none starves."""
     columns = zip(table.heads, *([cell.text for cell in row] for row in table.rows), strict=True)
@@ -121,8 +137,7 @@ def _shares(table: Table, tag: str) -> list[int]:
 
 
 def _cell(cell: Cell, tag: str) -> str:
-    # Rows of a table within a table stand under each other.
-    words = escape(cell.text.in_language(tag)).replace("; ", ";<br>")
+    words = _measured(cell.text.in_language(tag))
     return _link(cell.to, words) if cell.to else words
 
 

@@ -50,7 +50,6 @@ class SearchField(QLineEdit):
         self._contents = contents
         self.setPlaceholderText(self.tr("Search: a limit, a measure, a word, a source"))
         self.setAccessibleName(self.tr("Search the reference"))
-        self.setClearButtonEnabled(True)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Down to what was found."""
@@ -109,11 +108,23 @@ class ReferenceScreen(QWidget):
         self.contents = Contents()
         self.search = SearchField(self.contents)
         self.count = toned("", "caption")
+        self.all = QPushButton(self.tr("Show all"))
+        self.all.setProperty("kind", "link")
+        self.all.setFocusPolicy(Qt.FocusPolicy.TabFocus)
+        self.all.setFixedHeight(24)
+        self.all.clicked.connect(self.search.clear)
+        # It keeps its room: the list must not move as the first letter is typed.
+        size = self.all.sizePolicy()
+        size.setRetainSizeWhenHidden(True)
+        self.all.setSizePolicy(size)
+        counted = QHBoxLayout()
+        counted.addWidget(self.count, 1)
+        counted.addWidget(self.all)
         top = QVBoxLayout()
         top.setContentsMargins(0, 0, 6, 0)
         top.setSpacing(4)
         top.addWidget(self.search)
-        top.addWidget(self.count)
+        top.addLayout(counted)
         box.addLayout(top)
         box.addWidget(self.contents, 1)
         return side
@@ -326,6 +337,7 @@ class ReferenceScreen(QWidget):
         if self._listed != ("listed", words):
             self._listed = ("listed", words)
             self.contents.show_lines(self.book.lines(words), found=bool(words))
+            self.all.setVisible(bool(words))
             count = len(self.contents.keys)
             self.count.setText(
                 self.tr("%n found", "entries", count)
