@@ -118,3 +118,12 @@ def test_an_allowance_by_the_throat_goes_by_the_throat_that_is_asked() -> None:
     asked = required(replace(flat((8.0, 8.0), "as-drawn", callout={"size": 6}), shop_rules=rules))
     assert (asked.called, asked.nominal) == (6.0, 8.0)
     assert asked.size == pytest.approx(7.2)
+
+
+def test_a_dip_beside_the_bisector_is_not_told_by_the_spur() -> None:
+    """On the bisector the face stands at (4.5, 4.5), that of a 9; the dip at (6, 2) leaves 8."""
+    dipped = Bead.traced(((9.0, 0.0), (6.0, 2.0), (4.5, 4.5), (0.0, 9.0)), Joint())
+    made = flat((9.0, 9.0), "as-drawn", callout={"size": 8.8})
+    found = check(replace(made, section=Section.of(Joint(), dipped)), "effective_size")
+    assert (found.measured, found.passed) == (pytest.approx(8.0), False)
+    assert found.decided_by_leaf is False

@@ -150,3 +150,11 @@ def test_a_member_s_end_that_something_else_meets_is_in_the_way() -> None:
     arc = EIGHT.body.line("arc").interpolate(0.5, normalized=True)
     shown = read(section, EIGHT, Pose(-arc.x, 16.0 - arc.y))
     assert (shown.state, shown.in_the_way) == ("not seated", ("upright", "upright_end"))
+
+
+def test_any_eye_limit_up_to_the_whole_arc_can_be_asked() -> None:
+    """The 3 mm leaf's arc ends 5.408 mm from its tip, at (4.5, 0)."""
+    leaf = leaf_of_mark("3 mm")
+    for tenth_of_a_hundredth in range(5300, 5450):
+        shown = read(bead(3.0, 3.0), leaf, Pose(20.0, 20.0), tenth_of_a_hundredth / 1000.0)
+        assert (shown.state, shown.in_the_way) == ("not seated", ())
