@@ -88,11 +88,12 @@ def _style(t: Theme) -> str:
 
 def _formula(formula: str, t: Theme) -> str:
     """The formula on a ground of its own, a bar of the accent before it."""
+    words = f'<span style="color: {t.accent_wash_ink};">{_measured(formula)}</span>'
     return (
         f'{_ROOM}<table width="100%" cellspacing="0" cellpadding="0"><tr>'
         f'<td width="4" bgcolor="{t.accent}"></td>'
         f'<td bgcolor="{t.accent_wash}" style="padding: 12px 16px;">'
-        f'<p class="formula"><span style="color: {t.accent_wash_ink};">{_measured(formula)}</span></p>'
+        f'<p class="formula">{words}</p>'
         "</td></tr></table>"
     )
 
