@@ -32,6 +32,7 @@ if TYPE_CHECKING:
 
     from exercises.file_faults import TrayError
     from exercises.tray import Tray
+    from trainer.bench.layout import BenchLayout
     from trainer.bench.screen import BenchScreen
     from trainer.crash import Session
     from trainer.farewell import Farewell
@@ -145,7 +146,12 @@ def screens() -> list[tuple[str, str, Callable[[WindowFrame], QWidget]]]:
 
             return PhotoPage(frame)
 
-        return ShopScreen(frame, {"photo": photo})
+        def scan() -> QWidget:
+            from trainer.shop.scan.page import ScanPage
+
+            return ScanPage(frame)
+
+        return ShopScreen(frame, {"photo": photo, "scan": scan})
 
     return [
         ("corners", QCoreApplication.translate("TopBar", "Four corners"), corners),
@@ -323,7 +329,16 @@ class _Opening:
         # Before any widget: each says its words once, when it is made.
         self._speech = Speech(self.app)
         self._speech.speak(self._settings.language)
-        screen = self._make_screen(loaded.tray)
+        frame, bench = self._make_frame()
+        self.first.raise_()
+        # A turn of the loop in between: a hand that carries a leaf has to wait for less at once.
+        QTimer.singleShot(0, lambda: self._fill_bench(frame, bench, loaded))
+
+    def _fill_bench(self, frame: WindowFrame, bench: BenchLayout, loaded: _Loaded) -> None:
+        """Fill the bench in the frame, still beneath what was painted first."""
+        from PySide6.QtCore import QTimer
+
+        screen = self._make_bench(frame, bench, loaded.tray)
         self.first.raise_()
         screen.canvas.setFocus()
         # A turn of the loop for the parts to find their places.
@@ -340,28 +355,32 @@ class _Opening:
         notice.finished.connect(lambda _: self.app.exit(2))
         notice.open()
 
-    def _make_screen(self, tray: Tray) -> BenchScreen:
-        """Make the frame and the bench in it, in the language that is spoken."""
+    def _make_frame(self) -> tuple[WindowFrame, BenchLayout]:
+        """Make the frame and an empty bench in it, in the language that is spoken."""
         from trainer.bench.layout import BenchLayout
-        from trainer.bench.screen import BenchScreen
-        from trainer.bench.trying import Trying
         from trainer.canvas.canvas import Canvas
-        from trainer.records import Records
-        from trainer.tray_opener import TrayOpener
         from trainer.window import WindowFrame
 
         bench = BenchLayout(Canvas())
         settings = self._settings if self.frame is None else self.frame.settings
         self.frame = WindowFrame(self.window, settings, bench)
-        records = Records(self._places.calls)
-        screen = BenchScreen(self.frame, bench, tray, records)
-        Trying(self.frame, screen)
-        self._opener = TrayOpener(self.frame)
+        return self.frame, bench
+
+    def _make_bench(self, frame: WindowFrame, bench: BenchLayout, tray: Tray) -> BenchScreen:
+        """Make what stands on the bench, and let the frame have what it asks for."""
+        from trainer.bench.screen import BenchScreen
+        from trainer.bench.trying import Trying
+        from trainer.records import Records
+        from trainer.tray_opener import TrayOpener
+
+        screen = BenchScreen(frame, bench, tray, Records(self._places.calls))
+        Trying(frame, screen)
+        self._opener = TrayOpener(frame)
         self._opener.opened.connect(self._lay_out)
-        self.frame.tray_asked.connect(self._opener.open)
-        self.frame.settings_changed.connect(self._keep_settings)
+        frame.tray_asked.connect(self._opener.open)
+        frame.settings_changed.connect(self._keep_settings)
         bench.setFocusProxy(bench.canvas)
-        self._add_screens(self.frame)
+        self._add_screens(frame)
         return screen
 
     def _add_screens(self, frame: WindowFrame) -> None:
@@ -399,7 +418,7 @@ class _Opening:
             self._opener.wait()
         shown, body = frame.shown_screen, self.window.takeCentralWidget()
         old = [child for child in self.window.children() if not isinstance(child, QLayout)]
-        self.screen = self._make_screen(before.course.tray)
+        self.screen = self._make_bench(*self._make_frame(), before.course.tray)
         self.screen.go_on_from(before)
         self.guiding = Guiding(self.screen.window, self.screen)
         for saying in frame.band.said:
