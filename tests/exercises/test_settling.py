@@ -181,6 +181,13 @@ def test_leaves_about_both_legs_tell_a_throat_or_don_t(
     assert (found.passed, found.decided_by_leaf) == (passed, told)
 
 
+def test_a_throat_near_its_limit_is_told_where_both_legs_are_bounded() -> None:
+    """Leaves that seat on both sides of either leg show that 5.196 is about 5.19: in doubt."""
+    found = check((6.4, 8.9), "theoretical_throat", "en-1993-1-8", 5.19)
+    assert found.near
+    assert found.decided_by_leaf is True
+
+
 # --- the difference of two legs -------------------------------------------------------------------
 
 
