@@ -16,7 +16,7 @@ from trainer.canvas.furniture import chip_size, paint_chip
 from trainer.canvas.light import tint
 from trainer.canvas.scene import Area, Dimension, Line, Mark, Overlay, Shape
 from trainer.canvas.view import Box, View
-from trainer.look.tokens import Role, Theme
+from trainer.look.tokens import LIGHT, Role, Theme
 
 __all__ = ["Label", "mark_path", "paint_overlays", "placed_labels"]
 
@@ -135,9 +135,14 @@ def _cased(
     *,
     dashed: bool = False,
 ) -> None:
-    """Stroke with a pale casing, so that the line stands out from steel and light alike."""
+    """Stroke with a pale casing, so that the line stands out from steel and light alike.
+
+    Where the type is larger than usual, for who sits far off, lines are heavier too.
+    """
+    weight = max(1.0, theme.text_size("body") / LIGHT.text_size("body"))
     painter.setBrush(Qt.BrushStyle.NoBrush)
-    for tone, wide in ((_casing(theme), width + 2.5), (QColor(colour), width)):
+    width *= weight
+    for tone, wide in ((_casing(theme), width + 2.5 * weight), (QColor(colour), width)):
         pen = QPen(tone, wide)
         pen.setJoinStyle(Qt.PenJoinStyle.RoundJoin)
         pen.setCapStyle(Qt.PenCapStyle.FlatCap)

@@ -204,7 +204,7 @@ class CaptionBar(QFrame):
         super().__init__(parent)
         self.setProperty("kind", "panel")
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        row = QHBoxLayout(self)
+        self._row = row = QHBoxLayout(self)
         row.setContentsMargins(16, 8, 10, 8)
         row.setSpacing(14)
         self.topic = QLabel()
@@ -243,13 +243,17 @@ class CaptionBar(QFrame):
             if label.styleSheet() != style:
                 label.setStyleSheet(style)
         # Room for two lines, so that the pictures stay where they are; for more only if need be.
+        # On a wall the words stand off the edge and off each other as far as on a desk.
+        about = max(16, round(0.8 * size))
+        self._row.setContentsMargins(about, 8, about // 2, 8)
+        self._row.setSpacing(max(14, about - 2))
         font = QFont(self.words.font())
         font.setPixelSize(round(size))
         metrics = QFontMetrics(font)
         strong = QFont(font)
         strong.setWeight(QFont.Weight.DemiBold)
         taken = QFontMetrics(strong).boundingRect(0, 0, 4096, 4096, 0, self.topic.text()).width()
-        wide = max(120, self.width() - taken - 190)
+        wide = max(120, self.width() - taken - 130 - 4 * about)
         wraps = int(Qt.TextFlag.TextWordWrap)
         needed = metrics.boundingRect(0, 0, wide, 4096, wraps, words).height()
         self.setFixedHeight(max(needed, 2 * metrics.lineSpacing()) + 20)

@@ -330,7 +330,9 @@ class CornersScreen(QWidget):
         controller = self.controller
         self.talker.reduced_motion = self.window_frame.theme.reduced_motion
         self.stage.quiet, self.stage.hands_off = bool(controller.shown.drawn), self.talker.on
-        self.stage.show_corners(controller.corners, controller.shown, self.unit, self._type())
+        theme = self._type()
+        self.stage.show_corners(controller.corners, controller.shown, self.unit, theme)
+        self.saying.suit(theme.text_size("body"))
         self.panel.show_state(
             controller.state, self.unit, can_undo=controller.can_undo, talking=self.talker.on
         )

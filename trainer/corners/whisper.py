@@ -26,14 +26,28 @@ class Whisper(Saying):
 
     def say(self, words: str) -> None:
         """Show `words`, no wider than the picture is beside its heading."""
+        self.setText(words)
+        self._fit()
+        super().say(words)
+
+    def suit(self, size: float) -> None:
+        """Be in type of `size` logical px, and stand beside the heading wherever that is now."""
+        style = f"font-size: {size:g}px;"
+        if self.styleSheet() != style:
+            self.setStyleSheet(style)
+        if self.isVisible():
+            self._fit()
+            self._place()
+
+    def _fit(self) -> None:
+        """Be no wider than the picture is beside its heading, and as high as that needs."""
         self.setMinimumWidth(0)
         self.setMaximumWidth(_LARGEST)
         self.setWordWrap(False)
-        self.setText(words)
         room = max(180, self._pane.width() - self._left - 12)
         self.setFixedWidth(min(self.sizeHint().width(), room))
         self.setWordWrap(True)
-        super().say(words)
+        self.adjustSize()
 
     @property
     def _left(self) -> int:

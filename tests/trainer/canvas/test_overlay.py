@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import itertools
+from dataclasses import replace
 
 import pytest
 from hypothesis import given, settings
@@ -15,7 +16,7 @@ from trainer.canvas.overlay import mark_path, paint_overlays, placed_labels
 from trainer.canvas.scene import Area, Dimension, Line, Mark, Overlay, Shape
 from trainer.canvas.view import View
 from trainer.look.theme import apply
-from trainer.look.tokens import LIGHT, ROLES
+from trainer.look.tokens import LIGHT, ROLES, Theme
 
 VIEW = View((6.0, 4.0), 24.0, (900.0, 640.0))
 POINTS = st.tuples(st.floats(-4.0, 16.0), st.floats(-4.0, 12.0))
@@ -129,3 +130,21 @@ def test_a_dashed_line_has_gaps() -> None:
         for image in (whole, dashed)
     ]
     assert count[1] < 0.8 * count[0]
+
+
+def test_lines_are_heavier_where_the_type_is_larger() -> None:
+    """A ring two pixels wide isn't seen from the back of a room."""
+    large = replace(LIGHT, text_sizes=tuple((name, 3.0 * size) for name, size in LIGHT.text_sizes))
+    line = (Line(((-4.0, 0.0), (4.0, 0.0)), "fault"),)
+    view = View((0.0, 0.0), 20.0, (200.0, 100.0))
+
+    def height(theme: Theme) -> int:
+        image = QImage(200, 100, QImage.Format.Format_RGB32)
+        image.fill(QColor("#e8dcc0"))
+        painter = QPainter(image)
+        paint_overlays(painter, line, view, theme)
+        painter.end()
+        column = [image.pixelColor(100, y) for y in range(100)]
+        return sum(colour != QColor("#e8dcc0") for colour in column)
+
+    assert height(large) >= 2.5 * height(LIGHT)
