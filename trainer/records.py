@@ -15,7 +15,16 @@ from pathlib import Path
 from typing import Final, Protocol
 from uuid import NAMESPACE_OID, uuid4, uuid5
 
-__all__ = ["FORMAT", "VERSION", "Entry", "Keeper", "Records", "RecordsError", "read_entries"]
+__all__ = [
+    "FORMAT",
+    "VERSION",
+    "Entry",
+    "Keeper",
+    "Records",
+    "RecordsError",
+    "Relay",
+    "read_entries",
+]
 
 FORMAT: Final = "toe-and-throat/records"
 VERSION: Final = 2
@@ -103,6 +112,23 @@ class Keeper(Protocol):
 
     def add(self, entry: Entry) -> None:
         """Keep `entry` for good, or raise `RecordsError`."""
+
+
+class Relay:
+    """Hands calls on to whatever keeps them now: a file of lines first, a logbook once it is there.
+
+    Parameters
+    ----------
+    keeper
+        Keeps them to begin with.
+    """
+
+    def __init__(self, keeper: Keeper) -> None:
+        self.keeper = keeper
+
+    def add(self, entry: Entry) -> None:
+        """Keep `entry`, or raise `RecordsError`."""
+        self.keeper.add(entry)
 
 
 def read_entries(lines: Sequence[bytes]) -> Iterator[Entry | None]:

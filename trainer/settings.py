@@ -76,6 +76,8 @@ class Settings:
         Where each kind of file dialog was last.
     placement
         Where the window stood; None if it never did.
+    learner
+        Id of who was at the bench last, in the logbook; None is its first.
     """
 
     appearance: Appearance = "system"
@@ -89,6 +91,7 @@ class Settings:
     recent: tuple[str, ...] = ()
     folders: tuple[tuple[str, str], ...] = ()
     placement: Placement | None = None
+    learner: str | None = None
 
     def with_recent(self, tray: Path) -> Settings:
         """Return the settings with `tray` as the one that was opened last.
@@ -183,7 +186,7 @@ def _known(found: Mapping[str, object]) -> Settings:
         if key in known
         and any(value == choice and type(value) is type(choice) for choice in _CHOICES[key])
     }
-    recent, folders = found.get("recent"), found.get("folders")
+    recent, folders, learner = (found.get(key) for key in ("recent", "folders", "learner"))
     settings: Settings = replace(Settings(), **kept)  # type: ignore[arg-type]  # each is a choice
     return replace(
         settings,
@@ -192,6 +195,7 @@ def _known(found: Mapping[str, object]) -> Settings:
         if isinstance(folders, dict)
         else (),
         placement=kept_placement(found.get("placement")),
+        learner=learner if isinstance(learner, str) else None,
     )
 
 

@@ -35,7 +35,7 @@ from trainer.bench.saying import Saying
 from trainer.bench.state import BenchState
 from trainer.bench.stray import StrayCue
 from trainer.first_hands import Gesture
-from trainer.records import Records, RecordsError
+from trainer.records import Keeper, RecordsError
 from trainer.settings import LengthUnit
 from trainer.symbols.menu import SymbolMenu
 from trainer.window import WindowFrame
@@ -89,7 +89,7 @@ class BenchScreen(QObject):
     announced = Signal(str)
 
     def __init__(
-        self, window: WindowFrame, bench: BenchLayout, tray: Tray, records: Records | None
+        self, window: WindowFrame, bench: BenchLayout, tray: Tray, records: Keeper | None
     ) -> None:
         super().__init__(window)
         self.window = window
@@ -470,7 +470,7 @@ class BenchScreen(QObject):
         else:
             self.saying.say(self.record_bar.missing(self.controller.state))
 
-    def _keep(self, records: Records, zoom: Mapping[str, float | None]) -> None:
+    def _keep(self, records: Keeper, zoom: Mapping[str, float | None]) -> None:
         try:
             records.add(record_of(self.controller.state, zoom))
         except RecordsError as error:

@@ -10,7 +10,7 @@ from exercises.text import Text
 from exercises.tray import Tray
 from trainer.bench.controller import BenchController
 from trainer.bench.screen import BenchScreen, Course
-from trainer.records import Records
+from trainer.records import Keeper
 from trainer.window import WindowFrame
 
 __all__ = ["Trying"]
@@ -22,7 +22,7 @@ class _Aside:
 
     course: Course
     left: BenchController
-    records: Records | None
+    records: Keeper | None
 
 
 class Trying(QObject):

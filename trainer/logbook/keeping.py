@@ -75,6 +75,11 @@ class Keeping:
                 self.trouble = error
             return self.logbook is not None
 
+    @property
+    def waiting(self) -> bool:
+        """Whether anything lies aside."""
+        return self._aside.path.exists()
+
     def choose(self, learner: Learner) -> None:
         """Whose the calls are from now on."""
         with self._lock:
