@@ -408,7 +408,7 @@ def test_what_nobody_foresaw_while_it_starts_is_said_before_the_program_ends() -
         "from trainer.notices import UnforeseenDialog\n"
         "UnforeseenDialog.open = lambda dialog: (print(dialog.details.toPlainText()), "
         "dialog.reject())\n"
-        "late._Opening._make_screen = lambda *_: 1 / 0\n"
+        "late._Opening._make_bench = lambda *_: 1 / 0\n"
         "sys.exit(late.open_window(['x'], None))\n"
     )
     assert done.returncode == 1
