@@ -2732,255 +2732,255 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     </message>
     <message>
         <source>a smaller one: one profile, or every tenth point</source>
-        <translation type="unfinished"></translation>
+        <translation>uno menor: un solo perfil, o un punto de cada diez</translation>
     </message>
     <message>
         <source>there is nothing in it</source>
-        <translation type="unfinished"></translation>
+        <translation>no contiene nada</translation>
     </message>
     <message>
         <source>two columns of numbers, x and z</source>
-        <translation type="unfinished"></translation>
+        <translation>dos columnas de números, x y z</translation>
     </message>
     <message>
         <source>this is {what}, not text</source>
-        <translation type="unfinished"></translation>
+        <translation>esto es {what}, no texto</translation>
     </message>
     <message>
         <source>points as text (CSV, TSV), or an outline as DXF or SVG</source>
-        <translation type="unfinished"></translation>
+        <translation>puntos como texto (CSV, TSV), o un contorno en DXF o SVG</translation>
     </message>
     <message>
         <source>byte {byte} (0x{hex}) is in no text</source>
-        <translation type="unfinished"></translation>
+        <translation>el byte {byte} (0x{hex}) no es de ningún texto</translation>
     </message>
     <message>
         <source>byte {byte} (0x{hex}) fits no encoding of text</source>
-        <translation type="unfinished"></translation>
+        <translation>el byte {byte} (0x{hex}) no encaja en ninguna codificación de texto</translation>
     </message>
     <message>
         <source>no line holds two numbers; the first reads {first}</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna línea tiene dos números; la primera dice {first}</translation>
     </message>
     <message>
         <source>two columns of numbers, x and z, with a comma, semicolon, tab or blank between them</source>
-        <translation type="unfinished"></translation>
+        <translation>dos columnas de números, x y z, separadas por coma, punto y coma, tabulador o espacio</translation>
     </message>
     <message>
         <source>there is no column {column} beside another</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay columna {column} junto a otra</translation>
     </message>
     <message>
         <source>two of the columns 1 to {columns}</source>
-        <translation type="unfinished"></translation>
+        <translation>dos de las columnas 1 a {columns}</translation>
     </message>
     <message>
         <source>there are more than {count} points</source>
-        <translation type="unfinished"></translation>
+        <translation>hay más de {count} puntos</translation>
     </message>
     <message>
         <source>one profile, or every tenth point</source>
-        <translation type="unfinished"></translation>
+        <translation>un solo perfil, o un punto de cada diez</translation>
     </message>
     <message>
         <source>commas part whole numbers: columns, or decimals?</source>
-        <translation type="unfinished"></translation>
+        <translation>las comas separan números enteros: ¿columnas o decimales?</translation>
     </message>
     <message>
         <source>semicolons or tabs between the columns, or decimal points</source>
-        <translation type="unfinished"></translation>
+        <translation>punto y coma o tabulador entre columnas, o puntos decimales</translation>
     </message>
     <message>
         <source>{value} is no number</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} no es un número</translation>
     </message>
     <message>
         <source>a number, or NaN for a drop-out</source>
-        <translation type="unfinished"></translation>
+        <translation>un número, o NaN donde no se vio nada</translation>
     </message>
     <message>
         <source>the row has {count} of {columns} columns</source>
-        <translation type="unfinished"></translation>
+        <translation>la fila tiene {count} de {columns} columnas</translation>
     </message>
     <message>
         <source>{columns} columns in every row</source>
-        <translation type="unfinished"></translation>
+        <translation>{columns} columnas en cada fila</translation>
     </message>
     <message>
         <source>{count} more rows could not be read</source>
-        <translation type="unfinished"></translation>
+        <translation>otras {count} filas no se pudieron leer</translation>
     </message>
     <message>
         <source>the drawing has more than {outlines} outlines or {points} points</source>
-        <translation type="unfinished"></translation>
+        <translation>el dibujo tiene más de {outlines} contornos o {points} puntos</translation>
     </message>
     <message>
         <source>a drawing of one section</source>
-        <translation type="unfinished"></translation>
+        <translation>el dibujo de una sola sección</translation>
     </message>
     <message>
         <source>drawings of this kind can&apos;t be read here</source>
-        <translation type="unfinished"></translation>
+        <translation>aquí no se pueden leer dibujos de esta clase</translation>
     </message>
     <message>
         <source>the extra: toe-and-throat[{extra}]</source>
-        <translation type="unfinished"></translation>
+        <translation>el complemento: toe-and-throat[{extra}]</translation>
     </message>
     <message>
         <source>this is a binary DXF</source>
-        <translation type="unfinished"></translation>
+        <translation>esto es un DXF binario</translation>
     </message>
     <message>
         <source>the drawing saved as DXF in text (ASCII)</source>
-        <translation type="unfinished"></translation>
+        <translation>el dibujo guardado como DXF de texto (ASCII)</translation>
     </message>
     <message>
         <source>this can&apos;t be read as DXF: {reason}</source>
-        <translation type="unfinished"></translation>
+        <translation>esto no se puede leer como DXF: {reason}</translation>
     </message>
     <message>
         <source>a DXF drawing, of any version, saved anew by the program that made it</source>
-        <translation type="unfinished"></translation>
+        <translation>un dibujo DXF, de cualquier versión, guardado de nuevo por el programa que lo hizo</translation>
     </message>
     <message>
         <source>the drawing holds no line, arc, polyline or spline</source>
-        <translation type="unfinished"></translation>
+        <translation>el dibujo no contiene línea, arco, polilínea ni spline</translation>
     </message>
     <message>
         <source>the section&apos;s outline as lines, arcs, polylines or splines in model space</source>
-        <translation type="unfinished"></translation>
+        <translation>el contorno de la sección en líneas, arcos, polilíneas o splines en el espacio modelo</translation>
     </message>
     <message>
         <source>the drawing holds no path or shape</source>
-        <translation type="unfinished"></translation>
+        <translation>el dibujo no contiene trazado ni figura</translation>
     </message>
     <message>
         <source>the section&apos;s outline as a path or a polyline; text and pictures are none</source>
-        <translation type="unfinished"></translation>
+        <translation>el contorno de la sección como trazado o polilínea; textos e imágenes no lo son</translation>
     </message>
     <message>
         <source>{count} of kind {kind_of} left out</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} de clase {kind_of} sin tomar</translation>
     </message>
     <message>
         <source>paths, lines, arcs, polylines, shapes or splines</source>
-        <translation type="unfinished"></translation>
+        <translation>trazados, líneas, arcos, polilíneas, figuras o splines</translation>
     </message>
     <message>
         <source>the file defines entities, which could grow without bound</source>
-        <translation type="unfinished"></translation>
+        <translation>el archivo define entidades, que podrían crecer sin límite</translation>
     </message>
     <message>
         <source>an SVG without &lt;!ENTITY ...&gt; in it</source>
-        <translation type="unfinished"></translation>
+        <translation>un SVG sin &lt;!ENTITY ...&gt;</translation>
     </message>
     <message>
         <source>line {line}, column {column} can&apos;t be read as XML</source>
-        <translation type="unfinished"></translation>
+        <translation>la línea {line}, columna {column} no se puede leer como XML</translation>
     </message>
     <message>
         <source>a whole, well-formed SVG file</source>
-        <translation type="unfinished"></translation>
+        <translation>un archivo SVG entero y bien formado</translation>
     </message>
     <message>
         <source>the file&apos;s encoding can&apos;t be read as XML</source>
-        <translation type="unfinished"></translation>
+        <translation>la codificación del archivo no se puede leer como XML</translation>
     </message>
     <message>
         <source>an SVG file in UTF-8</source>
-        <translation type="unfinished"></translation>
+        <translation>un archivo SVG en UTF-8</translation>
     </message>
     <message>
         <source>the document is &lt;{tag}&gt;, not &lt;svg&gt;</source>
-        <translation type="unfinished"></translation>
+        <translation>el documento es &lt;{tag}&gt;, no &lt;svg&gt;</translation>
     </message>
     <message>
         <source>an SVG drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>un dibujo SVG</translation>
     </message>
     <message>
         <source>only {count} points are left to fit to</source>
-        <translation type="unfinished"></translation>
+        <translation>solo quedan {count} puntos a los que ajustar</translation>
     </message>
     <message>
         <source>{least} or more, over both members and the face</source>
-        <translation type="unfinished"></translation>
+        <translation>{least} o más, sobre ambas piezas y la cara</translation>
     </message>
     <message>
         <source>the points reach over {size} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>los puntos abarcan {size} mm</translation>
     </message>
     <message>
         <source>a section of {lowest} to {highest} mm; is the unit the right one?</source>
-        <translation type="unfinished"></translation>
+        <translation>una sección de {lowest} a {highest} mm; ¿es correcta la unidad?</translation>
     </message>
     <message>
         <source>no straight stretch is long enough to be a member</source>
-        <translation type="unfinished"></translation>
+        <translation>ningún tramo recto es bastante largo para ser una pieza</translation>
     </message>
     <message>
         <source>a few millimetres of both members&apos; bare faces beside the weld</source>
-        <translation type="unfinished"></translation>
+        <translation>unos milímetros de la cara desnuda de ambas piezas junto al cordón</translation>
     </message>
     <message>
         <source>only one member was found, not two with a face between</source>
-        <translation type="unfinished"></translation>
+        <translation>solo se halló una pieza, no dos con una cara entre ellas</translation>
     </message>
     <message>
         <source>the members stand at {angle} degrees</source>
-        <translation type="unfinished"></translation>
+        <translation>las piezas forman {angle} grados</translation>
     </message>
     <message>
         <source>between the members there is no face</source>
-        <translation type="unfinished"></translation>
+        <translation>entre las piezas no hay cara</translation>
     </message>
     <message>
         <source>points from one member over the weld to the other</source>
-        <translation type="unfinished"></translation>
+        <translation>puntos de una pieza a la otra pasando por el cordón</translation>
     </message>
     <message>
         <source>nothing was seen of {gap} mm of the face</source>
-        <translation type="unfinished"></translation>
+        <translation>de {gap} mm de la cara no se vio nada</translation>
     </message>
     <message>
         <source>points there; it is bridged straight</source>
-        <translation type="unfinished"></translation>
+        <translation>puntos allí; se salva en línea recta</translation>
     </message>
     <message>
         <source>the face takes {count} points within {tolerance} mm</source>
-        <translation type="unfinished"></translation>
+        <translation>la cara necesita {count} puntos con {tolerance} mm</translation>
     </message>
     <message>
         <source>at most {most}: a larger tolerance</source>
-        <translation type="unfinished"></translation>
+        <translation>{most} como mucho: una tolerancia mayor</translation>
     </message>
     <message>
         <source>a PNG picture</source>
-        <translation type="unfinished"></translation>
+        <translation>una imagen PNG</translation>
     </message>
     <message>
         <source>a JPEG picture</source>
-        <translation type="unfinished"></translation>
+        <translation>una imagen JPEG</translation>
     </message>
     <message>
         <source>a zip archive or a spreadsheet</source>
-        <translation type="unfinished"></translation>
+        <translation>un archivo zip o una hoja de cálculo</translation>
     </message>
     <message>
         <source>an old spreadsheet or document</source>
-        <translation type="unfinished"></translation>
+        <translation>una hoja de cálculo o un documento antiguos</translation>
     </message>
     <message>
         <source>a PDF</source>
-        <translation type="unfinished"></translation>
+        <translation>un PDF</translation>
     </message>
     <message>
         <source>a DWG drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>un dibujo DWG</translation>
     </message>
     <message>
         <source>a gzip archive</source>
-        <translation type="unfinished"></translation>
+        <translation>un archivo gzip</translation>
     </message>
 </context>
 <context>
@@ -4411,143 +4411,143 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     </message>
     <message>
         <source>From a scan or drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>De un escaneo o dibujo</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished">Salir</translation>
+        <translation>Salir</translation>
     </message>
     <message>
         <source>Back to the shop, nothing made (Esc)</source>
-        <translation type="unfinished">Volver al taller sin hacer nada (Esc)</translation>
+        <translation>Volver al taller sin hacer nada (Esc)</translation>
     </message>
     <message>
         <source>Choose a file...</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir archivo...</translation>
     </message>
     <message>
         <source>Paste points</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegar puntos</translation>
     </message>
     <message>
         <source>Two columns, x and z, as copied elsewhere (Ctrl+V)</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos columnas, x y z, copiadas en otra parte (Ctrl+V)</translation>
     </message>
     <message>
         <source>± is twice the standard uncertainty, from how the points scatter; what a scanner gets wrong everywhere isn’t in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>± es el doble de la incertidumbre típica, según la dispersión de los puntos; lo que un escáner yerra por igual en todas partes no está incluido.</translation>
     </message>
     <message>
         <source>Unit of the file</source>
-        <translation type="unfinished"></translation>
+        <translation>Unidad del archivo</translation>
     </message>
     <message>
         <source>x from</source>
-        <translation type="unfinished"></translation>
+        <translation>x de</translation>
     </message>
     <message>
         <source>z from</source>
-        <translation type="unfinished"></translation>
+        <translation>z de</translation>
     </message>
     <message>
         <source>Drag a handle, or choose one here and click where it belongs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Arrastre un tirador, o elija uno aquí y haga clic donde corresponde.</translation>
     </message>
     <message>
         <source>Swap members</source>
-        <translation type="unfinished"></translation>
+        <translation>Permutar piezas</translation>
     </message>
     <message>
         <source>Base and upright change places (X)</source>
-        <translation type="unfinished"></translation>
+        <translation>Base y montante cambian de lugar (X)</translation>
     </message>
     <message>
         <source>Move the handle left</source>
-        <translation type="unfinished"></translation>
+        <translation>Mover el tirador a la izquierda</translation>
     </message>
     <message>
         <source>Move the handle up</source>
-        <translation type="unfinished"></translation>
+        <translation>Mover el tirador hacia arriba</translation>
     </message>
     <message>
         <source>Move the handle down</source>
-        <translation type="unfinished"></translation>
+        <translation>Mover el tirador hacia abajo</translation>
     </message>
     <message>
         <source>Move the handle right</source>
-        <translation type="unfinished"></translation>
+        <translation>Mover el tirador a la derecha</translation>
     </message>
     <message>
         <source>Put back</source>
-        <translation type="unfinished">Devolver</translation>
+        <translation>Devolver</translation>
     </message>
     <message>
         <source>Where it was proposed (Delete)</source>
-        <translation type="unfinished"></translation>
+        <translation>A donde se propuso (Supr)</translation>
     </message>
     <message>
         <source>Tolerance of the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Tolerancia de la cara</translation>
     </message>
     <message>
         <source>Take the scatter out of the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la dispersión de la cara</translation>
     </message>
     <message>
         <source>Undo (Ctrl+Z)</source>
-        <translation type="unfinished">Deshacer (Ctrl+Z)</translation>
+        <translation>Deshacer (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Redo</source>
-        <translation type="unfinished">Rehacer</translation>
+        <translation>Rehacer</translation>
     </message>
     <message>
         <source>Redo (Ctrl+Y)</source>
-        <translation type="unfinished">Rehacer (Ctrl+Y)</translation>
+        <translation>Rehacer (Ctrl+Y)</translation>
     </message>
     <message>
         <source>Zoom out</source>
-        <translation type="unfinished"></translation>
+        <translation>Alejar</translation>
     </message>
     <message>
         <source>Zoom out (−)</source>
-        <translation type="unfinished">Alejar (−)</translation>
+        <translation>Alejar (−)</translation>
     </message>
     <message>
         <source>Zoom in</source>
-        <translation type="unfinished"></translation>
+        <translation>Acercar</translation>
     </message>
     <message>
         <source>Zoom in (+)</source>
-        <translation type="unfinished">Acercar (+)</translation>
+        <translation>Acercar (+)</translation>
     </message>
     <message>
         <source>Whole</source>
-        <translation type="unfinished">Entera</translation>
+        <translation>Entero</translation>
     </message>
     <message>
         <source>Show all points (0)</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar todos los puntos (0)</translation>
     </message>
     <message>
         <source>Make a coupon of it</source>
-        <translation type="unfinished">Hacer un cupón</translation>
+        <translation>Hacer un cupón</translation>
     </message>
     <message>
         <source>Reading...</source>
-        <translation type="unfinished"></translation>
+        <translation>Leyendo...</translation>
     </message>
     <message>
         <source>Tick the outlines that make the section.</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque los contornos que forman la sección.</translation>
     </message>
     <message>
         <source>as stated</source>
-        <translation type="unfinished"></translation>
+        <translation>según consta</translation>
     </message>
     <message>
         <source>choose...</source>
-        <translation type="unfinished"></translation>
+        <translation>elegir...</translation>
     </message>
 </context>
 <context>
@@ -4977,7 +4977,7 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <name>PictureView</name>
     <message>
         <source>A picture can be dropped here</source>
-        <translation type="unfinished"></translation>
+        <translation>Puede soltar aquí una foto</translation>
     </message>
 </context>
 <context>
@@ -5561,249 +5561,258 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <name>Scan</name>
     <message>
         <source>Base toe</source>
-        <translation type="unfinished"></translation>
+        <translation>Borde de la base</translation>
     </message>
     <message>
         <source>Upright toe</source>
-        <translation type="unfinished"></translation>
+        <translation>Borde del montante</translation>
     </message>
     <message>
         <source>Root</source>
-        <translation type="unfinished"></translation>
+        <translation>Raíz</translation>
     </message>
     <message>
         <source>Base, near end</source>
-        <translation type="unfinished"></translation>
+        <translation>Base, cerca</translation>
     </message>
     <message>
         <source>Base, far end</source>
-        <translation type="unfinished"></translation>
+        <translation>Base, lejos</translation>
     </message>
     <message>
         <source>Upright, near end</source>
-        <translation type="unfinished"></translation>
+        <translation>Montante, cerca</translation>
     </message>
     <message>
         <source>Upright, far end</source>
-        <translation type="unfinished"></translation>
+        <translation>Montante, lejos</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished">mm</translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>µm</source>
-        <translation type="unfinished"></translation>
+        <translation>µm</translation>
     </message>
     <message>
         <source>cm</source>
-        <translation type="unfinished"></translation>
+        <translation>cm</translation>
     </message>
     <message>
         <source>m</source>
-        <translation type="unfinished"></translation>
+        <translation>m</translation>
     </message>
     <message>
         <source>in</source>
-        <translation type="unfinished"></translation>
+        <translation>in</translation>
     </message>
     <message>
         <source>mil (1/1000 in)</source>
-        <translation type="unfinished"></translation>
+        <translation>mil (1/1000 in)</translation>
     </message>
     <message>
         <source>Base leg {length}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cateto de la base {length}</translation>
     </message>
     <message>
         <source>Upright leg {length}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cateto del montante {length}</translation>
     </message>
     <message>
         <source>Root, {angle}</source>
-        <translation type="unfinished"></translation>
+        <translation>Raíz, {angle}</translation>
     </message>
     <message>
         <source>Base leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Cateto de la base</translation>
     </message>
     <message>
         <source>Upright leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Cateto del montante</translation>
     </message>
     <message>
         <source>Actual throat</source>
-        <translation type="unfinished">Garganta real</translation>
+        <translation>Garganta real</translation>
     </message>
     <message>
         <source>Angle</source>
-        <translation type="unfinished">Ángulo</translation>
+        <translation>Ángulo</translation>
     </message>
     <message>
         <source>Points of the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Puntos de la cara</translation>
     </message>
     <message>
         <source>Scatter of the points</source>
-        <translation type="unfinished"></translation>
+        <translation>Dispersión de los puntos</translation>
     </message>
     <message>
         <source>Pasted</source>
-        <translation type="unfinished"></translation>
+        <translation>Pegado</translation>
     </message>
     <message>
         <source>%n outline(s)</source>
-        <translation type="unfinished"></translation>
+        <translation>
+            <numerusform>%n contorno</numerusform>
+            <numerusform>%n contornos</numerusform>
+        </translation>
     </message>
     <message>
         <source>tabs</source>
-        <translation type="unfinished"></translation>
+        <translation>tabuladores</translation>
     </message>
     <message>
         <source>blanks</source>
-        <translation type="unfinished"></translation>
+        <translation>espacios</translation>
     </message>
     <message>
         <source>{name}: {points}; columns parted by {mark}, decimals by {decimal}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {points}; columnas separadas por {mark}, decimales por {decimal}</translation>
     </message>
     <message>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>tomado</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>excluido</translation>
     </message>
     <message>
         <source>nothing seen here</source>
-        <translation type="unfinished"></translation>
+        <translation>aquí no se vio nada</translation>
     </message>
     <message>
         <source>The file doesn’t say its unit: choose it. As mm it would reach over {mm}, as inches over {inch}, as µm over {micron}.</source>
-        <translation type="unfinished"></translation>
+        <translation>El archivo no dice su unidad: elíjala. En mm abarcaría {mm}; en pulgadas, {inch}; en µm, {micron}.</translation>
     </message>
     <message>
         <source>{n}: {length} long, open</source>
-        <translation type="unfinished"></translation>
+        <translation>{n}: {length} de largo, abierto</translation>
     </message>
     <message>
         <source>{n}: {length} long, closed</source>
-        <translation type="unfinished"></translation>
+        <translation>{n}: {length} de largo, cerrado</translation>
     </message>
     <message>
         <source>%n point(s) farther off than the others scatter</source>
-        <translation type="unfinished"></translation>
+        <translation>
+            <numerusform>%n punto más lejos de lo que se dispersan los demás</numerusform>
+            <numerusform>%n puntos más lejos de lo que se dispersan los demás</numerusform>
+        </translation>
     </message>
     <message>
         <source>Left out: {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Excluido: {what}.</translation>
     </message>
     <message>
         <source>Of every {n} points one is used.</source>
-        <translation type="unfinished"></translation>
+        <translation>De cada {n} puntos se usa uno.</translation>
     </message>
     <message>
         <source>Line {n}: </source>
-        <translation type="unfinished"></translation>
+        <translation>Línea {n}: </translation>
     </message>
     <message>
         <source>{where}{wrong}. Right would be: {right}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{where}{wrong}. Lo correcto: {right}.</translation>
     </message>
     <message>
         <source>And %n more.</source>
-        <translation type="unfinished"></translation>
+        <translation>
+            <numerusform>Y %n más.</numerusform>
+            <numerusform>Y %n más.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
     <name>ScanKeys</name>
     <message>
         <source>move the chosen handle by 0.1 mm, with Shift by 1, with Ctrl by 0.01</source>
-        <translation type="unfinished"></translation>
+        <translation>mover el tirador elegido 0,1 mm, con Mayús 1, con Ctrl 0,01</translation>
     </message>
     <message>
         <source>choose the handle before, after</source>
-        <translation type="unfinished"></translation>
+        <translation>elegir el tirador anterior, el siguiente</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished">Supr</translation>
+        <translation>Supr</translation>
     </message>
     <message>
         <source>put the chosen handle back where it was proposed</source>
-        <translation type="unfinished"></translation>
+        <translation>devolver el tirador elegido a donde se propuso</translation>
     </message>
     <message>
         <source>base and upright change places</source>
-        <translation type="unfinished"></translation>
+        <translation>base y montante cambian de lugar</translation>
     </message>
     <message>
         <source>closer, back, the whole</source>
-        <translation type="unfinished"></translation>
+        <translation>acercar, alejar, todo</translation>
     </message>
     <message>
         <source>Ctrl+Z  Ctrl+Y</source>
-        <translation type="unfinished">Ctrl+Z  Ctrl+Y</translation>
+        <translation>Ctrl+Z  Ctrl+Y</translation>
     </message>
     <message>
         <source>undo, redo</source>
-        <translation type="unfinished">deshacer, rehacer</translation>
+        <translation>deshacer, rehacer</translation>
     </message>
     <message>
         <source>Ctrl+O  Ctrl+V</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+O  Ctrl+V</translation>
     </message>
     <message>
         <source>choose a file, paste points</source>
-        <translation type="unfinished"></translation>
+        <translation>elegir archivo, pegar puntos</translation>
     </message>
     <message>
         <source>Esc</source>
-        <translation type="unfinished">Esc</translation>
+        <translation>Esc</translation>
     </message>
     <message>
         <source>back to the shop</source>
-        <translation type="unfinished"></translation>
+        <translation>volver al taller</translation>
     </message>
     <message>
         <source>Handles in the plot</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiradores del gráfico</translation>
     </message>
     <message>
         <source>From a scan or drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>De un escaneo o dibujo</translation>
     </message>
 </context>
 <context>
     <name>ScanPage</name>
     <message>
         <source>From a scan or drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>De un escaneo o dibujo</translation>
     </message>
     <message>
         <source>Plot of the points</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráfico de los puntos</translation>
     </message>
     <message>
         <source>Choose a scan or a drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir un escaneo o un dibujo</translation>
     </message>
     <message>
         <source>Scans and drawings ({suffixes})</source>
-        <translation type="unfinished"></translation>
+        <translation>Escaneos y dibujos ({suffixes})</translation>
     </message>
     <message>
         <source>All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los archivos (*)</translation>
     </message>
     <message>
         <source>Nothing to paste: copy two columns of numbers first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada que pegar: copie antes dos columnas de números.</translation>
     </message>
     <message>
         <source>Choose or drop a file here, or paste points: x and z in columns (CSV, TSV), or an outline (DXF, SVG).</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija o suelte aquí un archivo, o pegue puntos: x y z en columnas (CSV, TSV), o un contorno (DXF, SVG).</translation>
     </message>
 </context>
 <context>
