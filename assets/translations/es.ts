@@ -5653,10 +5653,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>%n outline(s)</source>
-        <translation>
-            <numerusform>%n contorno</numerusform>
-            <numerusform>%n contornos</numerusform>
-        </translation>
+        <translation type="unfinished">%n contorno</translation>
     </message>
     <message>
         <source>tabs</source>
@@ -5696,10 +5693,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>%n point(s) farther off than the others scatter</source>
-        <translation>
-            <numerusform>%n punto más lejos de lo que se dispersan los demás</numerusform>
-            <numerusform>%n puntos más lejos de lo que se dispersan los demás</numerusform>
-        </translation>
+        <translation type="unfinished">%n punto más lejos de lo que se dispersan los demás</translation>
     </message>
     <message>
         <source>Left out: {what}.</source>
@@ -5719,10 +5713,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>And %n more.</source>
-        <translation>
-            <numerusform>Y %n más.</numerusform>
-            <numerusform>Y %n más.</numerusform>
-        </translation>
+        <translation type="unfinished">Y %n más.</translation>
     </message>
 </context>
 <context>

@@ -47,7 +47,7 @@ _DEEP: Final = frozenset({"I;16", "I;16L", "I;16B", "I;16N", "I", "F"})
 
 _BROKEN: Final = (
     OSError, SyntaxError, ValueError, EOFError, struct.error, zlib.error, IndexError, KeyError,
-    TypeError, OverflowError, ZeroDivisionError, AttributeError, NotImplementedError, RuntimeError,
+    TypeError, OverflowError, ZeroDivisionError, AttributeError, RuntimeError,
 )  # fmt: skip
 """What a decoder raises on files that were made, or fell, to pieces; none is ours to mend."""
 

@@ -71,7 +71,8 @@ class PhotoPanel(QFrame):
         inner = QWidget()
         inner.setProperty("kind", "holder")
         self._box = QVBoxLayout(inner)
-        self._box.setContentsMargins(0, 0, 4, 0)
+        # Room for the ring of the focus, which lies outside of what has it.
+        self._box.setContentsMargins(6, 6, 6, 6)
         self._box.setSpacing(10)
         self.help = wrapped("")
         self._box.addWidget(self.help)

@@ -24,6 +24,7 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from exercises.intake.photo_file import Picture
 from geometry.curves import Vec
+from trainer.look.fonts import font
 from trainer.look.tokens import LIGHT, Theme
 from trainer.shop.photo.controller import PhotoController
 from trainer.shop.photo.painting import Words, paint_loupe, paint_marks
@@ -390,6 +391,11 @@ class PictureView(QWidget):
                     for index, spot in enumerate(state.spots(group))
                 )
                 paint_loupe(painter, self._pyramid, looked, self.sight, self._theme, ratio, spots)
+        else:
+            painter.setFont(font(self._theme, "body"))
+            painter.setPen(QColor(self._theme.muted))
+            centre = int(Qt.AlignmentFlag.AlignCenter)
+            painter.drawText(QRectF(self.rect()), centre, self.tr("A picture can be dropped here"))
         self._paint_frame(painter)
         painter.end()
 
