@@ -878,6 +878,51 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     </message>
 </context>
 <context>
+    <name>Counts</name>
+    <message numerus="yes">
+        <source>%n outline(s)</source>
+        <translation>
+            <numerusform>%n contorno</numerusform>
+            <numerusform>%n contornos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s)</source>
+        <translation>
+            <numerusform>%n punto</numerusform>
+            <numerusform>%n puntos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s) farther off than the others scatter</source>
+        <translation>
+            <numerusform>%n punto más lejos de lo que se dispersan los demás</numerusform>
+            <numerusform>%n puntos más lejos de lo que se dispersan los demás</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n point(s) in patches that stand off</source>
+        <translation>
+            <numerusform>%n punto en grupos apartados</numerusform>
+            <numerusform>%n puntos en grupos apartados</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n place(s) where nothing was seen</source>
+        <translation>
+            <numerusform>%n lugar donde no se vio nada</numerusform>
+            <numerusform>%n lugares donde no se vio nada</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n more.</source>
+        <translation>
+            <numerusform>Y %n más.</numerusform>
+            <numerusform>Y %n más.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>Dealing</name>
     <message>
         <source>Add a learner</source>
@@ -1814,6 +1859,123 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <message>
         <source>Wear of the leaf</source>
         <translation>Desgaste de la hoja</translation>
+    </message>
+</context>
+<context>
+    <name>Drill</name>
+    <message>
+        <source>Drill, {made} calls made. The day&apos;s first calls are made before anything tells you how they went: {left} more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill, {made} calls made; outside the doubt {right} of {counted} were right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your line is known well enough</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enough for one day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The drill so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No call was made.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You call a weld short just where the limit is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You call welds short up to {off} above the limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You call welds short only from {off} below the limit on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your line is blurred by {spread}, between {low} and {high}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Outside the doubt {right} of {counted} calls were right.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All of them are in the logbook.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DrillDialog</name>
+    <message>
+        <source>Drill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill at your own edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One coupon after another, each where your call tells most of where you draw the line. It ends by itself when that is known, mostly after thirty to sixty calls. The first calls of a day come without any feedback: they are the honest measure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drawn in</source>
+        <translation type="unfinished">Acotado en</translation>
+    </message>
+    <message>
+        <source>millimetres</source>
+        <translation type="unfinished">milímetros</translation>
+    </message>
+    <message>
+        <source>inches</source>
+        <translation type="unfinished">pulgadas</translation>
+    </message>
+    <message>
+        <source>Sized by</source>
+        <translation type="unfinished">Medida por</translation>
+    </message>
+    <message>
+        <source>leg (z)</source>
+        <translation type="unfinished">cateto (z)</translation>
+    </message>
+    <message>
+        <source>throat (a)</source>
+        <translation type="unfinished">garganta (a)</translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation type="unfinished">Reglas</translation>
+    </message>
+    <message>
+        <source>Begin</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Drilling</name>
+    <message>
+        <source>Make the call first: the next coupon depends on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End the drill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No such coupon could be made</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5652,10 +5814,6 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation>Pegado</translation>
     </message>
     <message>
-        <source>%n outline(s)</source>
-        <translation type="unfinished">%n contorno</translation>
-    </message>
-    <message>
         <source>tabs</source>
         <translation>tabuladores</translation>
     </message>
@@ -5692,10 +5850,6 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation>{n}: {length} de largo, cerrado</translation>
     </message>
     <message>
-        <source>%n point(s) farther off than the others scatter</source>
-        <translation type="unfinished">%n punto más lejos de lo que se dispersan los demás</translation>
-    </message>
-    <message>
         <source>Left out: {what}.</source>
         <translation>Excluido: {what}.</translation>
     </message>
@@ -5710,10 +5864,6 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>{where}{wrong}. Right would be: {right}.</source>
         <translation>{where}{wrong}. Lo correcto: {right}.</translation>
-    </message>
-    <message>
-        <source>And %n more.</source>
-        <translation type="unfinished">Y %n más.</translation>
     </message>
 </context>
 <context>

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from typing import Final
 
 import numpy as np
+from PySide6.QtCore import QObject
 
 from exercises.file_faults import TrayFault
 from exercises.intake.cloud import Cloud
@@ -29,6 +30,34 @@ __all__ = [
 
 _SURE: Final = 2.0
 _MOST: Final = 4
+
+
+class Counts(QObject):
+    """Counted things; Qt's tool knows a plural only by a class's own `tr`."""
+
+    def outlines(self, count: int) -> str:
+        """Outlines of a drawing."""
+        return self.tr("%n outline(s)", "", count)
+
+    def points(self, count: int) -> str:
+        """Points of a scan."""
+        return self.tr("%n point(s)", "", count)
+
+    def outliers(self, count: int) -> str:
+        """Lone points that were left out."""
+        return self.tr("%n point(s) farther off than the others scatter", "", count)
+
+    def strays(self, count: int) -> str:
+        """Patches of points that were left out."""
+        return self.tr("%n point(s) in patches that stand off", "", count)
+
+    def unseen(self, count: int) -> str:
+        """Places without a point."""
+        return self.tr("%n place(s) where nothing was seen", "", count)
+
+    def more(self, count: int) -> str:
+        """How many notes aren't shown."""
+        return self.tr("And %n more.", "", count)
 
 
 def handle_word(handle: Handle) -> str:
@@ -109,9 +138,9 @@ def source_words(source: Source) -> str:
     held = source.held
     if isinstance(held, Drawing):
         count = len(held.outlines)
-        said = translate("Scan", "%n outline(s)", "", count)
+        said = Counts().outlines(count)
         return f"{name}: {said}"
-    said = translate("Scan", "%n point(s)", "", len(held.x))
+    said = Counts().points(len(held.x))
     marks = {"\t": translate("Scan", "tabs"), "": translate("Scan", "blanks")}
     mark = marks.get(held.layout.delimiter, f"\u201c{held.layout.delimiter}\u201d")
     words = translate("Scan", "{name}: {points}; columns parted by {mark}, decimals by {decimal}")
@@ -170,11 +199,11 @@ def cleaned_words(cloud: Cloud, fitted: Fitted | None) -> str:
     lone = counts["outlier"] + (0 if fitted is None else len(fitted.strays))
     said = []
     if lone:
-        said.append(translate("Scan", "%n point(s) farther off than the others scatter", "", lone))
+        said.append(Counts().outliers(lone))
     if counts["stray"]:
-        said.append(translate("Scan", "%n point(s) in patches that stand off", "", counts["stray"]))
+        said.append(Counts().strays(counts["stray"]))
     if len(cloud.unseen):
-        said.append(translate("Scan", "%n place(s) where nothing was seen", "", len(cloud.unseen)))
+        said.append(Counts().unseen(len(cloud.unseen)))
     words = translate("Scan", "Left out: {what}.").format(what="; ".join(said)) if said else ""
     if cloud.every > 1:
         thinned = translate("Scan", "Of every {n} points one is used.").format(n=cloud.every)
@@ -198,5 +227,5 @@ def note_lines(notes: Sequence[Note]) -> str:
     lines = [fault_line(one) for one in notes[:_MOST]]
     rest = len(notes) - _MOST
     if rest > 0:
-        lines.append(translate("Scan", "And %n more.", "", rest))
+        lines.append(Counts().more(rest))
     return "\n".join(lines)
