@@ -35,6 +35,7 @@ from exercises.rules.wording import (
     sureness_words,
     undersize_formula,
 )
+from exercises.source_words import source_words
 from exercises.text import NO_TEXT, Text
 
 __all__ = ["GROUPS", "Entry", "as_markdown", "of_rules", "search"]
@@ -300,8 +301,8 @@ def search(entries: Sequence[Entry], words: str, language: str) -> tuple[Entry, 
     elsewhere: list[Entry] = []
     for entry in entries:
         title = _plain(entry.title.in_language(language))
-        whole: list[str | Text] = [title, entry.key, entry.source, sureness_words(entry.sureness)]
-        whole += [entry.text, entry.formula]
+        whole: list[str | Text] = [title, entry.key, source_words(entry.source)]
+        whole += [sureness_words(entry.sureness), entry.text, entry.formula]
         if entry.group != "rules":  # Else its tables say what the entries of their rows say.
             whole += [cell.text for table in entry.tables for row in table.rows for cell in row]
         told = " ".join(
@@ -351,7 +352,7 @@ def as_markdown(entries: Sequence[Entry], language: str = "en") -> str:
         for table in entry.tables:
             lines += _table_lines(table, language)
         sure = sureness_words(entry.sureness).in_language(language)
-        lines += [f"Source: {entry.source} ({sure}).", ""]
+        lines += [f"Source: {source_words(entry.source).in_language(language)} ({sure}).", ""]
     return "\n".join(lines)
 
 

@@ -19,6 +19,7 @@ from exercises.rules.wording import (
     sureness_words,
     undersize_formula,
 )
+from exercises.source_words import source_words
 from exercises.text import NO_TEXT, Text
 from geometry.leaf import Edge
 from geometry.measures import FaceShape
@@ -154,7 +155,7 @@ def measured_by(measure: LimitMeasure) -> tuple[str, ...]:
 
 
 def _source_cell(source: Source) -> Cell:
-    return Cell(joined(source.name, " (", sureness_words(source.sureness), ")"))
+    return Cell(joined(source_words(source.name), " (", sureness_words(source.sureness), ")"))
 
 
 def limit_table(rules: RuleSet) -> Table:

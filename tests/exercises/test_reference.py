@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from dataclasses import fields
 from importlib.resources import files
 from pathlib import Path
@@ -14,6 +15,7 @@ from exercises.doubt import doubt
 from exercises.reference import Entry, as_markdown, of_rules, search
 from exercises.rules import RULE_SETS, RuleSet
 from exercises.rules.wording import limit_formula
+from exercises.source_words import source_words
 from geometry.measures import Measures
 
 PAGE = Path(__file__).resolve().parents[2] / "assets" / "reference.md"
@@ -64,6 +66,16 @@ def test_all_is_said_in_both_languages(entries: dict[str, Entry]) -> None:
             assert "{" not in text.in_language("en") + text.in_language("es")
         if entry.text and not entry.key.startswith("leaf.rack."):
             assert entry.text.in_language("en") != entry.text.in_language("es"), entry.key
+
+
+def test_sources_keep_the_names_of_documents_and_nothing_english_in_spanish(
+    entries: dict[str, Entry],
+) -> None:
+    for entry in entries.values():
+        said = source_words(entry.source).in_language("es")
+        assert not re.search(r"\b(and|of|this|own|from|memory|Tables?|by|January|to)\b", said), said
+    shop = "Yard and Sons, Table of ours"
+    assert source_words(shop).in_language("es") == shop
 
 
 def test_figures_come_from_the_modules_that_use_them(entries: dict[str, Entry]) -> None:

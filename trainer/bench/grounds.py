@@ -10,6 +10,7 @@ from exercises.gauging import shows
 from exercises.grading import Grade
 from exercises.judging import Judgement, right_handling
 from exercises.rules import Source
+from exercises.source_words import source_words
 from geometry.leaf import rack
 from geometry.lengths import Unit
 from trainer.bench import words
@@ -180,7 +181,7 @@ def source_word(source: Source) -> str:
         "second-hand": translate("Debrief", "second-hand"),
         "from memory": translate("Debrief", "from memory"),
     }[source.sureness]
-    return f"{source.name}, {sure}"
+    return f"{source_words(source.name).in_language(words.language())}, {sure}"
 
 
 def held_right(

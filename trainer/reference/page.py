@@ -10,6 +10,7 @@ from typing import Final
 
 from exercises.reference import Entry
 from exercises.rule_tables import Cell, Table
+from exercises.source_words import source_words
 from trainer.bench.translation import translate
 from trainer.look.tokens import Theme
 from trainer.reference.book import Book
@@ -56,7 +57,7 @@ def page_html(book: Book, key: str, theme: Theme) -> str:
         _formula(formula, theme) if formula else "",
         f'<p class="text">{escape(text)}</p>' if text else "",
         *(_table(table, tag, theme) for table in entry.tables),
-        _source(entry, theme),
+        _source(entry, tag, theme),
         _related(book, entry),
     ]
     return f"<style>{_style(theme)}</style>{''.join(parts)}"
@@ -146,9 +147,11 @@ def _link(key: str, words: str) -> str:
     return f'<a href="{SCHEME}:{escape(key)}">{words}</a>'
 
 
-def _source(entry: Entry, t: Theme) -> str:
+def _source(entry: Entry, tag: str, t: Theme) -> str:
     """Where it comes from, and how surely: by a shape and in words."""
-    source = translate("Reference", "Source: {source}").format(source=entry.source)
+    source = translate("Reference", "Source: {source}").format(
+        source=source_words(entry.source).in_language(tag)
+    )
     sign = SIGNS[entry.sureness]
     return (
         f'<p class="source">{escape(source)}</p>'
@@ -172,7 +175,9 @@ def plain_page(book: Book, key: str) -> str:
     parts = [entry.title.in_language(tag), entry.formula.in_language(tag)]
     parts.append(entry.text.in_language(tag))
     parts += ["\n".join(_plain_rows(table, tag)) for table in entry.tables]
-    source = translate("Reference", "Source: {source}").format(source=entry.source)
+    source = translate("Reference", "Source: {source}").format(
+        source=source_words(entry.source).in_language(tag)
+    )
     parts.append(f"{source}\n{surely(entry.sureness)}")
     return "\n\n".join(part for part in parts if part)
 
