@@ -8,8 +8,7 @@ here too, so that they never load Qt, nor the window them.
 from __future__ import annotations
 
 import sys
-from collections.abc import Callable, Iterator, Sequence
-from contextlib import contextmanager
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
@@ -23,7 +22,7 @@ from trainer.start import (
     StartError,
     check_platform_libraries,
     explain_missing_library,
-    explain_missing_package,
+    explained,
 )
 from trainer.swift_imports import swift_imports
 
@@ -55,7 +54,7 @@ def run_command(words: Sequence[str]) -> int:
     StartError
         If a package that the core is made of can't be loaded; says what to do.
     """
-    with _explained():
+    with explained():
         from trainer.commands import run
 
     return run(words)
@@ -107,18 +106,6 @@ def _run(opening: _Opening) -> int:
     if opening.hindrance is not None:
         raise opening.hindrance
     return code
-
-
-@contextmanager
-def _explained() -> Iterator[None]:
-    """Tell of a package that can't be loaded in words."""
-    try:
-        yield
-    except ImportError as error:
-        words = explain_missing_package(error)
-        if words is None:
-            raise
-        raise StartError(words) from error
 
 
 def screens() -> list[tuple[str, str, Callable[[WindowFrame], QWidget]]]:
@@ -302,7 +289,7 @@ class _Opening:
 
     def _load(self) -> _Loaded:
         """Load the core and the bench's modules, and open the tray: nothing of the window's."""
-        with _explained(), swift_imports():
+        with explained(), swift_imports():
             from exercises.tray import TrayError, load_tray
             from trainer import window  # noqa: F401  # imported here for those after it
             from trainer.bench import layout, screen  # noqa: F401

@@ -11,7 +11,8 @@ import importlib.util
 import os
 import re
 import sys
-from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
+from contextlib import contextmanager
 from pathlib import Path
 from typing import Final
 
@@ -22,6 +23,7 @@ __all__ = [
     "check_siblings",
     "explain_missing_library",
     "explain_missing_package",
+    "explained",
 ]
 
 _SIBLINGS: Final = ("geometry", "exercises")
@@ -175,6 +177,24 @@ def explain_missing_package(error: ImportError) -> str | None:
     if not _is_installed(package):
         return _package_advice([package], "isn't installed", "")
     return _package_advice([package], "is damaged, or was made for another Python", "")
+
+
+@contextmanager
+def explained() -> Iterator[None]:
+    """Within this a package that can't be loaded is told in words.
+
+    Raises
+    ------
+    StartError
+        In place of its ImportError.
+    """
+    try:
+        yield
+    except ImportError as error:
+        words = explain_missing_package(error)
+        if words is None:
+            raise
+        raise StartError(words) from error
 
 
 def _raised_in(error: ImportError) -> str:
