@@ -160,7 +160,13 @@ class ChoiceRow(QWidget):
     def fit(self, width: int) -> None:
         """Find room in `width` logical pixels: first without keys, then in more rows."""
         fewer = (self._most + 1) // 2
-        for columns, keys in ((self._most, True), (self._most, False), (fewer, True)):
+        for columns, keys in (
+            (self._most, True),
+            (self._most, False),
+            (fewer, True),
+            (fewer, False),
+            (1, True),
+        ):
             needed = [0] * columns
             for index, (_, button) in enumerate(self._choices):
                 button.show_key(keys)

@@ -12,7 +12,7 @@ from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import QColor, QEnterEvent, QPainter, QPaintEvent, QPalette, QPen, QPolygonF
 from PySide6.QtWidgets import QAbstractButton, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
-from trainer.bench.worded import toned, wrapped
+from trainer.bench.worded import wrapped
 
 __all__ = ["NoteSlip", "Notes"]
 
@@ -107,8 +107,8 @@ class Notes(QWidget):
         box.setSpacing(2)
         self._row = QHBoxLayout()
         self._row.setSpacing(2)
-        self._row.addWidget(toned(self.tr("Bench notes, if you are stuck"), "quiet"))
-        self._row.addStretch(1)
+        # In a long language it takes two lines rather than room that the column lacks.
+        self._row.addWidget(wrapped(self.tr("Bench notes, if you are stuck"), "quiet"), 1)
         box.addLayout(self._row)
         self._words: QLabel = wrapped("", "quiet")
         self._words.hide()
