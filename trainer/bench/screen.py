@@ -97,6 +97,8 @@ class BenchScreen(QObject):
         self.canvas = bench.canvas
         self.records = records
         self.course = Course(tray)
+        self.onward: Callable[[], None] | None = None
+        """What follows the coupon that lies there, where that isn't the tray's next."""
         self.controller = BenchController(tray.coupons[0], self)
         self.hands = Hands(self.controller, self.canvas, window.window)
         self._said = ""
@@ -296,12 +298,17 @@ class BenchScreen(QObject):
 
     def go_to(self, index: int) -> None:
         """Lay out another coupon of the tray, as it was left."""
+        if self.onward is not None:
+            self.onward()
+            return
         self.course = self.course.moved(index)
         self.controller.lay_out(self.course.tray.coupons[self.course.index])
         self._laid_out()
 
     def again(self) -> None:
-        """Lay the same coupon out anew."""
+        """Lay the same coupon out anew; not where a call counts only once."""
+        if self.onward is not None:
+            return
         self.controller.again()
         self._laid_out()
 
@@ -353,7 +360,7 @@ class BenchScreen(QObject):
                     "In mid-air: the leaf touches nothing. Your earlier reading there stands; "
                     "take back either on the job card."
                 )
-                if len(state.readings) > len(before.readings) and _also_seated(state)
+                if len(state.readings) > len(before.readings) and changes.also_seated(state)
                 else self.tr("In mid-air: the leaf touches nothing.")
             )
 
@@ -402,7 +409,9 @@ class BenchScreen(QObject):
         self.rack_panel.setVisible(not debrief)
         self.call_panel.setVisible(not debrief)
         self.record_bar.setVisible(not debrief)
-        self.review.show_state(state, settings, theme, last=self.course.last)
+        self.review.show_state(
+            state, settings, theme, last=self.course.last and self.onward is None
+        )
         self.job_card.show_state(state, unit, settings.symbols)
         self.symbol_menu.show_choice(settings.symbols)
         if not debrief:
@@ -458,17 +467,22 @@ class BenchScreen(QObject):
         }
         if self.controller.record():
             self.saying.hide()
-            # What had the focus is gone; what Space, R and Enter mean from here is the picture's.
-            self.canvas.setFocus()
-            self._show_course()
-            self.bench.show_top_of_side()
-            self._said = self.review.spoken()
-            self.canvas.setAccessibleDescription(self._said)
-            self._speak(self._said)
             if self.records is not None:
                 self._keep(self.records, zoom)
+            # A drill may have laid out the next: then nothing is said of how this one went.
+            if self.controller.state.phase == "debrief":
+                self._show_debrief()
         else:
             self.saying.say(self.record_bar.missing(self.controller.state))
+
+    def _show_debrief(self) -> None:
+        # What had the focus is gone; what Space, R and Enter mean from here is the picture's.
+        self.canvas.setFocus()
+        self._show_course()
+        self.bench.show_top_of_side()
+        self._said = self.review.spoken()
+        self.canvas.setAccessibleDescription(self._said)
+        self._speak(self._said)
 
     def _keep(self, records: Keeper, zoom: Mapping[str, float | None]) -> None:
         try:
@@ -482,9 +496,3 @@ class BenchScreen(QObject):
                     "and judge the coupon again."
                 ).format(file=error.path, reason=error.reason),
             )
-
-
-def _also_seated(state: BenchState) -> bool:
-    """Whether the last reading stands beside an earlier one of the same leaf at the same seat."""
-    *earlier, last = state.readings
-    return any((one.leaf, one.edge, one.on) == (last.leaf, last.edge, last.on) for one in earlier)

@@ -27,6 +27,7 @@ __all__ = [
     "BenchState",
     "Hold",
     "Phase",
+    "also_seated",
     "attempt_of",
     "call",
     "cleaned",
@@ -355,3 +356,9 @@ def call(state: BenchState, now: float) -> BenchState:
         return state
     ended = logged(replace(state, hand=None, way=()), "call", now)
     return replace(ended, phase="debrief", grade=grade(state.coupon, attempt_of(state)))
+
+
+def also_seated(state: BenchState) -> bool:
+    """Whether the last reading stands beside an earlier one of the same leaf at the same seat."""
+    *earlier, last = state.readings
+    return any((one.leaf, one.edge, one.on) == (last.leaf, last.edge, last.on) for one in earlier)

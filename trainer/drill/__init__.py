@@ -1,0 +1,1 @@
+"""The drill: practice at a learner's own edge, on the bench."""
