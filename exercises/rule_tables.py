@@ -184,7 +184,7 @@ def limit_table(rules: RuleSet) -> Table:
         _both("Limit", "Límite"),
         _both("What is allowed", "Lo que se admite"),
         _both("It judges", "Juzga"),
-        _both("Beyond it", "Fuera de él"),
+        _both("If not", "Si no"),
         _both("Source, and how sure", "Fuente y certeza"),
     )
     return Table(_both("Limits", "Límites"), heads, tuple(rows))

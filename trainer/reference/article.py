@@ -12,7 +12,9 @@ __all__ = ["Article"]
 
 _WIDEST = 860
 """Logical pixels: a line of text is no longer, however wide the window."""
-_SIDE, _TOP = 36, 28
+_SIDE, _NARROW_SIDE, _TOP = 36, 24, 28
+_NARROW = 720
+"""Logical pixels: below that width the margins are smaller."""
 
 
 class Article(QTextBrowser):
@@ -54,11 +56,13 @@ class Article(QTextBrowser):
     def _keep_margins(self) -> None:
         frame = self.document().rootFrame()
         form = frame.frameFormat()
-        spare = max(0, self.viewport().width() - _WIDEST - 2 * _SIDE)
-        if (form.rightMargin(), form.leftMargin()) == (_SIDE + spare, _SIDE):
+        width = self.viewport().width()
+        side = _NARROW_SIDE if width < _NARROW else _SIDE
+        spare = max(0, width - _WIDEST - 2 * side)
+        if (form.rightMargin(), form.leftMargin()) == (side + spare, side):
             return
-        form.setLeftMargin(_SIDE)
-        form.setRightMargin(_SIDE + spare)
+        form.setLeftMargin(side)
+        form.setRightMargin(side + spare)
         form.setTopMargin(_TOP)
         form.setBottomMargin(_TOP)
         frame.setFrameFormat(form)

@@ -24,6 +24,9 @@ SCHEME: Final = "entry"
 _SHORTER: Final = 120
 """Logical pixels by which lines of text are shorter than tables."""
 
+_LEAST, _MOST = 22, 90
+"""Letters that a column is taken to hold, at least and at most, when the width is shared out."""
+
 _SHORT_HEAD: Final = 12
 """Letters."""
 
@@ -102,8 +105,8 @@ def _formula(formula: str, t: Theme) -> str:
 def _table(table: Table, tag: str, t: Theme) -> str:
     """A table with a line under each row and none between columns."""
     title = table.title.in_language(tag)
-    edge = f"border-bottom: 1px solid {t.line}; padding: 6px 14px 6px 0;"
-    strong = f"border-bottom: 1px solid {t.outline}; padding: 4px 14px 4px 0;"
+    edge = f"border-bottom: 1px solid {t.line}; padding: 6px 12px 6px 0;"
+    strong = f"border-bottom: 1px solid {t.outline}; padding: 4px 12px 4px 0;"
     head = "".join(
         f'<th align="left" width="{share}%" style="{strong}">{_head(text.in_language(tag))}</th>'
         for text, share in zip(table.heads, _shares(table, tag), strict=True)
@@ -134,7 +137,7 @@ def _shares(table: Table, tag: str) -> list[int]:
     """Percent of the width for each column: by the root of its longest text, so none starves."""
     columns = zip(table.heads, *([cell.text for cell in row] for row in table.rows), strict=True)
     longest = [max(len(text.in_language(tag)) for text in column) for column in columns]
-    weights = [math.sqrt(max(each, 12)) for each in longest]
+    weights = [math.sqrt(min(max(each, _LEAST), _MOST)) for each in longest]
     return [round(100.0 * weight / sum(weights)) for weight in weights]
 
 
