@@ -93,7 +93,7 @@ class FaultsDialog(Notice):
         holder = QWidget()
         holder.setProperty("kind", "holder")
         rows = QVBoxLayout(holder)
-        rows.setContentsMargins(0, 0, 8, 0)
+        rows.setContentsMargins(12, 12, 12, 12)  # off the ring of the focus
         rows.setSpacing(12)
         for fault in faults:
             rows.addLayout(self._row(fault))
@@ -101,7 +101,7 @@ class FaultsDialog(Notice):
         scroll = QScrollArea()
         scroll.setWidgetResizable(True)
         scroll.setWidget(holder)
-        scroll.setMinimumSize(460, min(300, 20 + 72 * len(faults)))
+        scroll.setMinimumSize(484, min(300, 40 + 72 * len(faults)))
         scroll.setAccessibleName(self.tr("Faults"))
         self.body.addWidget(scroll, 1)
         self.finish()
