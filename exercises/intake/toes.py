@@ -13,9 +13,14 @@ __all__ = ["Toe", "find_toe"]
 
 FloatArray = NDArray[np.float64]
 
-_FEWEST: Final = 8
+_FEWEST: Final = 10
 _LARGEST_SHARE: Final = 0.35
 _GROWTH: Final = 1.35
+_UNSURE: Final = 2
+"""Of so few narrow fits it is not known whether they err, or the curve does."""
+
+_LONE: Final = 3.5
+"""Of the scatter: a point farther off the curve than this isn't of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -62,7 +67,7 @@ def find_toe(along: FloatArray, off: FloatArray, beyond: int, noise: float, *, r
     found: list[_Fit] = []
     # Steeply worked out at first: the least curve, and the least that can be wrong.
     while window <= largest:
-        fit = _fitted(points, toe, window, beyond)
+        fit = _fitted(points, toe, window, beyond, noise)
         if fit is not None:
             # Wider as long as the curve still fits, and says the same as the narrower ones.
             same = all(
@@ -70,7 +75,10 @@ def find_toe(along: FloatArray, off: FloatArray, beyond: int, noise: float, *, r
                 for other in found
             )
             if found and (not same or fit.scatter > 1.25 * noise + 5e-4):
-                break
+                if len(found) > _UNSURE:
+                    break
+                # Of a dozen points two or three may lead astray; twice as many do so less.
+                found.clear()
             found.append(fit)
         window *= _GROWTH
     if not found:
@@ -83,7 +91,9 @@ def find_toe(along: FloatArray, off: FloatArray, beyond: int, noise: float, *, r
     return Toe(best.at, math.hypot(1.25 * best.uncertainty, spread, 1e-4))
 
 
-def _fitted(points: FloatArray, toe: FloatArray, window: float, beyond: int) -> _Fit | None:
+def _fitted(
+    points: FloatArray, toe: FloatArray, window: float, beyond: int, noise: float
+) -> _Fit | None:
     """A parabola in its own frame through what lies within `window` of the toe, on the face."""
     at = toe.copy()
     fit: _Fit | None = None
@@ -104,7 +114,7 @@ def _fitted(points: FloatArray, toe: FloatArray, window: float, beyond: int) -> 
         use = forward > 0.0
         if use.sum() < _FEWEST:
             return fit
-        made = _crossed(forward[use], square[use], way)
+        made = _crossed(forward[use], square[use], way, noise)
         if made is None:
             return fit
         shift, fit = made[0], _Fit(float(at[0] + made[0]), *made[1:])
@@ -117,15 +127,22 @@ def _fitted(points: FloatArray, toe: FloatArray, window: float, beyond: int) -> 
 
 
 def _crossed(
-    forward: FloatArray, square: FloatArray, way: FloatArray
+    forward: FloatArray, square: FloatArray, way: FloatArray, noise: float
 ) -> tuple[float, float, float, int] | None:
     """Where a parabola through points meets the member: shift, its uncertainty, scatter, count."""
     scale = max(float(forward.max()), 1e-9)
-    degree = 2 if len(forward) >= 12 else 1
+    degree = 2 if len(forward) >= 14 else 1
     basis = np.vander(forward / scale, degree + 1, increasing=True)
     weights, *_ = np.linalg.lstsq(basis, square, rcond=None)
+    for _ in range(2):
+        rest = square - basis @ weights
+        fits = np.abs(rest) <= _LONE * noise + 5e-4
+        if fits.all() or fits.sum() < max(_FEWEST - 2, 0.6 * len(fits)):
+            break
+        basis, square = basis[fits], square[fits]
+        weights, *_ = np.linalg.lstsq(basis, square, rcond=None)
     rest = square - basis @ weights
-    count = len(forward)
+    count = len(square)
     scatter = float(np.sqrt(rest @ rest / max(count - degree - 1, 1)))
     inverse = np.linalg.pinv(basis.T @ basis)
     # A point of the member at shift s is s · way_x forward and -s · way_y square of the frame.

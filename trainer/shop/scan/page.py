@@ -27,7 +27,7 @@ from geometry.lengths import Unit
 from trainer.bench.saying import Saying
 from trainer.shop.scan.controller import ScanController
 from trainer.shop.scan.keys import KEYS
-from trainer.shop.scan.panel import Panel
+from trainer.shop.scan.panel import MOST_LISTED, Panel
 from trainer.shop.scan.plot import Plot
 from trainer.shop.scan.source import SUFFIXES
 from trainer.shop.scan.state import (
@@ -319,11 +319,12 @@ class ScanPage(QWidget):
             )
         if cloud is None:
             words = self.panel.fault.text()
-            return Plot(_NOTHING, _NOTHING, np.zeros(0), self._faint(), words=words)
+            faint, numbers = self._faint(), self._numbers()
+            return Plot(_NOTHING, _NOTHING, np.zeros(0), faint, numbers, words=words)
         removed = cloud.removed if fitted is None else np.vstack([cloud.removed, fitted.strays])
         still = fitted or controller.last
         if still is None:
-            return Plot(cloud.kept, removed, cloud.unseen, self._faint())
+            return Plot(cloud.kept, removed, cloud.unseen, self._faint(), self._numbers())
         ends = {}
         for handle, at in places(still, controller.state.wishes).items():
             x, y = self._to_plot(np.array([at]))[0]
@@ -336,6 +337,7 @@ class ScanPage(QWidget):
             self._to_plot(removed),
             self._to_plot(unseen)[:, 0],
             self._faint(),
+            self._numbers(),
             tuple((ends["root"], ends[far]) for far in ("base far", "upright far")),
             None if fitted is None else self._to_plot(fitted.in_file(np.array(fitted.trace))),
             ends,
@@ -356,6 +358,20 @@ class ScanPage(QWidget):
             for at, one in enumerate(source.held.outlines)
             if at not in choice.outlines
         )
+
+    def _numbers(self) -> tuple[tuple[Vec, str], ...]:
+        """Where each of several outlines has its number: a third of its way along."""
+        source, choice = self.controller.source, self.controller.state.choice
+        if source is None or not isinstance(source.held, Drawing) or len(source.held.outlines) < 2:
+            return ()
+        scale = MM_PER[choice.unit or source.unit or "mm"]
+        found = []
+        for number, one in enumerate(source.held.outlines[:MOST_LISTED], start=1):
+            way = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(one.points, axis=0).T))])
+            third = [np.interp(way[-1] / 3.0, way, one.points[:, axis]) for axis in (0, 1)]
+            x, y = self._to_plot(np.array([third]) * scale)[0]
+            found.append(((float(x), float(y)), str(number)))
+        return tuple(found)
 
     def _announce(self, words: str) -> None:
         if QAccessible.isActive():

@@ -39,9 +39,11 @@ from trainer.shop.scan.words import (
     unit_word,
 )
 
-__all__ = ["Panel"]
+__all__ = ["MOST_LISTED", "Panel"]
 
-_MOST_LISTED: Final = 40
+MOST_LISTED: Final = 40
+"""Outlines that can be ticked: the longest."""
+
 _ARROWS: Final = (
     ("\u2190", -1.0, 0.0), ("\u2191", 0.0, 1.0), ("\u2193", 0.0, -1.0), ("\u2192", 1.0, 0.0),
 )  # fmt: skip
@@ -106,7 +108,7 @@ class Panel(QFrame):
     def _fill(self, box: QVBoxLayout) -> None:
         row = QHBoxLayout()
         row.setSpacing(6)
-        self.open = self._button(self.tr("Choose a file..."), "open", "primary")
+        self.open = self._button(self.tr("Choose a file..."), "open", "tall")
         self.paste = self._button(self.tr("Paste points"), "paste", "tall")
         self.paste.setToolTip(self.tr("Two columns, x and z, as copied elsewhere (Ctrl+V)"))
         row.addWidget(self.open, 1)
@@ -376,7 +378,7 @@ class Panel(QFrame):
         self.outlines.setVisible(several)
         if not isinstance(drawing, Drawing) or not several:
             return
-        count = min(len(drawing.outlines), _MOST_LISTED)
+        count = min(len(drawing.outlines), MOST_LISTED)
         while len(self.outline_boxes) < count:
             at = len(self.outline_boxes)
             made = QCheckBox()

@@ -35,6 +35,8 @@ class Plot:
         Where across nothing was seen.
     faint
         Outlines that nobody has chosen.
+    numbers
+        What each outline is called in the list, at a place of it.
     members
         Each from the root along a member's line.
     trace
@@ -55,6 +57,7 @@ class Plot:
     removed: FloatArray
     unseen: FloatArray
     faint: tuple[FloatArray, ...] = ()
+    numbers: tuple[tuple[Vec, str], ...] = ()
     members: tuple[tuple[Vec, Vec], ...] = ()
     trace: FloatArray | None = None
     handles: Mapping[Handle, Vec] | None = None
@@ -78,6 +81,10 @@ def paint_plot(painter: QPainter, plot: Plot, view: View, theme: Theme, unit: Un
         painter.drawPolyline(_polygon(plot.trace, view))
     if plot.handles:
         _paint_handles(painter, plot, plot.handles, view, theme)
+    for at, number in plot.numbers:
+        wide, high = chip_size(number, theme)
+        x, y = view.to_screen(at)
+        paint_chip(painter, QRectF(x - wide / 2.0, y - high / 2.0, wide, high), number, theme)
     if len(plot.kept) or plot.faint:
         paint_scale_bar(painter, view, theme, unit)
         _paint_legend(painter, plot.legend, view, theme)
