@@ -14,6 +14,12 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 
 from tests.measure.likeness import Picture, reduced, unlikeness
+from tests.measure.photo_shots import (
+    debrief_photo,
+    photo_check,
+    photo_straighten,
+    photo_trace,
+)
 from tests.measure.screens import KEPT, OUT
 from tests.measure.stage import Stage, stage
 from trainer.notices import FaultRow
@@ -106,7 +112,7 @@ def reference_search(on: Stage) -> None:
     on.look_for("eye limit")
 
 
-SCREENS: Final[dict[str, Callable[[Stage], None]]] = {
+SCREENS: Final[dict[str, Callable[[Stage], object]]] = {
     "waiting": waiting,
     "focus": focus,
     "guide-offer": guide_offer,
@@ -119,6 +125,10 @@ SCREENS: Final[dict[str, Callable[[Stage], None]]] = {
     "corners": corners,
     "reference": reference,
     "reference-search": reference_search,
+    "photo-straighten": photo_straighten,
+    "photo-trace": photo_trace,
+    "photo-check": photo_check,
+    "debrief-photo": debrief_photo,
 }
 
 FAULTS: Final = (
@@ -152,12 +162,15 @@ def picture_of(image: QImage) -> Picture:
 
 def shots(on: Stage, *, dialogs: bool, word: str) -> Iterator[tuple[str, QImage]]:
     """Yield each screen's name and picture, and each dialog's, in the look that is on."""
+    first = on.bench.course.tray
     for name, play in SCREENS.items():
         if word in name:
             play(on)
             yield name, on.picture()
             on.guiding.close()
             on.frame.show_screen("bench")
+            if on.bench.course.tray is not first:
+                on.bench.open_tray(first)
     for name, show in DIALOGS.items():
         if dialogs and word in name:
             on.lay_out(0)

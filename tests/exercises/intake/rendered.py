@@ -124,8 +124,8 @@ def rendered(section: Section, shot: Shot) -> Rendered:
     fill(bodies["weld"].exterior.coords, weld)
     card = 190 if not shot.bright else 60
     wide, high = CARD
-    fill(_box(CARD_AT[0], CARD_AT[1], wide, high), card)
-    fill(_box(RULE_AT[0], RULE_AT[1], RULE, 2.0), 245 if not shot.bright else 25)
+    fill(box_points(CARD_AT[0], CARD_AT[1], wide, high), card)
+    fill(box_points(RULE_AT[0], RULE_AT[1], RULE, 2.0), 245 if not shot.bright else 25)
     grey = np.asarray(image.reduce(FINER), float)
     grain = random.normal(0.0, 4.0, grey.shape)
     inside = (grey > ground + 30) if not shot.bright else (grey < ground - 30)
@@ -145,7 +145,7 @@ CARD_AT = (4.0, -25.5)
 RULE_AT = (2.0, 30.0)
 
 
-def _box(left: float, low: float, wide: float, high: float) -> list[tuple[float, float]]:
+def box_points(left: float, low: float, wide: float, high: float) -> list[tuple[float, float]]:
     return [(left, low + high), (left + wide, low + high), (left + wide, low), (left, low)]
 
 
@@ -189,7 +189,7 @@ def marked(shown: Rendered, hand: Hand, *, straighten: bool, clicks: int = 5) ->
     up = section.joint.direction("upright")
     base = shown.at(*((legs[0] + far, 0.0) for far in (3.0, 9.0, 16.0)))
     upright = shown.at(*((up[0] * (legs[1] + far), up[1] * (legs[1] + far)) for far in (3, 8, 14)))
-    face = shown.at(*_face(section, clicks))
+    face = shown.at(*face_points(section, clicks))
     every = iter(range(100))
 
     def click(points: list[tuple[float, float]]) -> tuple[Spot, ...]:
@@ -201,7 +201,9 @@ def marked(shown: Rendered, hand: Hand, *, straighten: bool, clicks: int = 5) ->
         face=snapped_face(shown.picture, click(face)),
     )
     if straighten:
-        corners = replace(marks, corners=click(shown.at(*_box(*CARD_AT, *CARD)))).ordered().corners
+        corners = (
+            replace(marks, corners=click(shown.at(*box_points(*CARD_AT, *CARD)))).ordered().corners
+        )
         sides = CARD if not _sideways(shown) else CARD[::-1]
         return replace(marks, corners=snap_corners(grey, corners), sides=sides, sides_known=True)
     left, low = RULE_AT
@@ -223,7 +225,7 @@ def snapped_face(picture: Picture, spots: tuple[Spot, ...]) -> tuple[Spot, ...]:
     return tuple(moved)
 
 
-def _face(section: Section, clicks: int) -> list[tuple[float, float]]:
+def face_points(section: Section, clicks: int) -> list[tuple[float, float]]:
     """Points along the true face, from base toe to upright toe."""
     polygon = next(body for body in section.bodies if body.name == "weld").polygon
     start = np.array(section.toe("base"))

@@ -149,8 +149,8 @@ class PhotoPage(QWidget):
         if self.controller.picture is None and step != "open":
             return
         self.controller.do(lambda s: stepped(s, step))
+        self._look(step)
         if step != "open":
-            self._look(step)
             self.view.setFocus()
 
     def _look(self, step: Step) -> None:

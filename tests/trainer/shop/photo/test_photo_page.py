@@ -14,7 +14,7 @@ from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
 from exercises.intake.traced import Traced
-from tests.exercises.intake.rendered import CARD, CARD_AT, Hand, Rendered, _box, _face
+from tests.exercises.intake.rendered import CARD, CARD_AT, Hand, Rendered, box_points, face_points
 from tests.trainer.shop.photo.conftest import WELD
 from trainer.shop.photo.page import PhotoPage
 from trainer.shop.photo.state import STEPS, Step
@@ -37,7 +37,7 @@ def members(shown: Rendered) -> tuple[Points, Points]:
 def marked(page: PhotoPage, shown: Rendered, qtbot: QtBot) -> None:
     """Mark everything by clicks and fields."""
     panel = page.panel
-    click(page, qtbot, shown.at(*_box(*CARD_AT, *CARD)))
+    click(page, qtbot, shown.at(*box_points(*CARD_AT, *CARD)))
     for field, length in ((panel.wide, CARD[0]), (panel.high, CARD[1])):
         field.field.setText(f"{length:g}")
         field.field.editingFinished.emit()
@@ -46,7 +46,7 @@ def marked(page: PhotoPage, shown: Rendered, qtbot: QtBot) -> None:
     for points in members(shown):
         click(page, qtbot, points)
     panel.next.click()
-    click(page, qtbot, shown.at(*_face(WELD, 3)))
+    click(page, qtbot, shown.at(*face_points(WELD, 3)))
 
 
 def test_a_picture_becomes_a_section(opened: PhotoPage, shown: Rendered, qtbot: QtBot) -> None:
@@ -216,7 +216,7 @@ def test_a_click_on_the_wire_goes_between_its_points(
     opened: PhotoPage, shown: Rendered, qtbot: QtBot
 ) -> None:
     opened.go("trace")
-    toes = shown.at(*_face(WELD, 3))
+    toes = shown.at(*face_points(WELD, 3))
     click(opened, qtbot, [toes[0], toes[2]])
     ends = opened.controller.state.marks.face
     click(opened, qtbot, [toes[1]])
@@ -248,7 +248,7 @@ def test_every_step_is_painted_whatever_is_there(opened: PhotoPage, step: Step) 
 def test_a_rectangle_of_unknown_sides_gives_nothing(
     opened: PhotoPage, shown: Rendered, qtbot: QtBot
 ) -> None:
-    click(opened, qtbot, shown.at(*_box(*CARD_AT, *CARD)))
+    click(opened, qtbot, shown.at(*box_points(*CARD_AT, *CARD)))
     opened.controller.work_out()
     assert not opened.panel.next.isEnabled()
     opened.panel.known["ratio"].click()
