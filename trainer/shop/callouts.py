@@ -47,7 +47,7 @@ def callout_document(coupon: Coupon, key: str, value: Value) -> Document:
     >>> from trainer.shop.state import PLAIN
     >>> plain = coupon_of(PLAIN, NO_RULES)
     >>> callout_document(plain, "callout.length", 50.0)["callout"]
-    {'size': 8, 'intermittent': {'length': 50.0, 'pitch': 100.0}}
+    {'size': 7, 'intermittent': {'length': 50.0, 'pitch': 100.0}}
     """
     name = key.removeprefix("callout.")
     path: tuple[str | int, ...] = ("callout", name)

@@ -79,7 +79,7 @@ def value_of(coupon: Coupon, key: str) -> Value:
     >>> from trainer.shop.state import PLAIN
     >>> plain = coupon_of(PLAIN, NO_RULES)
     >>> [value_of(plain, key) for key in ("crown", "overlap_base", "callout.size", "task")]
-    [0.8, None, '8 mm', 'judge']
+    [0.8, None, '7 mm', 'judge']
     """
     knob = knob_of(coupon.section, key)
     if knob is not None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from functools import cache
 from typing import Final
 
 from PySide6.QtCore import Qt, Signal
@@ -26,6 +27,7 @@ from trainer.bench.reasons import measure_word
 from trainer.bench.translation import translate
 from trainer.bench.words import disposition_word, face_word
 from trainer.figures import figures, length_words
+from trainer.language import spoken
 from trainer.look.icons import icon_pixmap
 from trainer.look.tokens import Role, Theme
 
@@ -47,6 +49,11 @@ _MEASURES: Final = (
     "convexity",
     "concavity",
 )
+
+
+@cache
+def _icon(sign: str, colour: str, ratio: float) -> QIcon:
+    return QIcon(icon_pixmap(sign, colour, 14, ratio))
 
 
 def verdict_of(check: Check) -> str:
@@ -183,6 +190,7 @@ class ChecksTable(QTableWidget):
         self.setProperty("kind", "close")
         dress(self)
         self._keys: list[str] = []
+        self._rows: dict[int, tuple[Check, Unit, str, float, str]] = {}
         self.itemSelectionChanged.connect(self._pick)
 
     def show_checks(self, judgement: Judgement, unit: Unit, theme: Theme) -> None:
@@ -199,26 +207,33 @@ class ChecksTable(QTableWidget):
         self.setRowCount(len(judgement.checks))
         self._keys = [check.key for check in judgement.checks]
         ratio = self.devicePixelRatioF()
+        self._rows = {row: told for row, told in self._rows.items() if row < self.rowCount()}
         for row, check in enumerate(judgement.checks):
-            words = check_words(check, unit)
-            sign, role = _SIGNS[verdict_of(check)]
-            told = [needed_words(check, unit), source_word(check.source)]
-            if not check.decided_by_leaf and check.doubt:
-                told.insert(0, translate("Shop", "No leaf of any rack settles it."))
-            tip = "\n".join(line for line in told if line)
-            for column, text in enumerate(words):
-                item = self._cell(row, column)
-                item.setText(text.removesuffix(f" {unit}"))
-                item.setToolTip(f"{measure_word(check.key)}\n{tip}")
-                item.setData(Qt.ItemDataRole.AccessibleTextRole, text)
-                right = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
-                if 0 < column < 4:
-                    item.setTextAlignment(right)
-            verdict = self._cell(row, 4)
-            colour = theme.role(role)
-            verdict.setIcon(QIcon(icon_pixmap(sign, colour, 14, ratio)))
-            verdict.setForeground(QColor(colour))
+            shown = (check, unit, theme.name, ratio, spoken())
+            if self._rows.get(row) != shown:
+                self._rows[row] = shown
+                self._show_check(row, check, unit, theme)
         self.blockSignals(False)
+
+    def _show_check(self, row: int, check: Check, unit: Unit, theme: Theme) -> None:
+        words = check_words(check, unit)
+        sign, role = _SIGNS[verdict_of(check)]
+        told = [needed_words(check, unit), source_word(check.source)]
+        if not check.decided_by_leaf and check.doubt:
+            told.insert(0, translate("Shop", "No leaf of any rack settles it."))
+        tip = "\n".join(line for line in told if line)
+        name = measure_word(check.key)
+        for column, text in enumerate(words):
+            item = self._cell(row, column)
+            item.setText(text.removesuffix(f" {unit}"))
+            item.setToolTip(f"{name}\n{tip}")
+            item.setData(Qt.ItemDataRole.AccessibleTextRole, text)
+            if 0 < column < 4:
+                item.setTextAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        verdict = self._cell(row, 4)
+        colour = theme.role(role)
+        verdict.setIcon(_icon(sign, colour, self.devicePixelRatioF()))
+        verdict.setForeground(QColor(colour))
 
     def _cell(self, row: int, column: int) -> QTableWidgetItem:
         item = self.item(row, column)

@@ -39,9 +39,8 @@ class Question(Notice):
         self.answers: list[QPushButton] = []
         for at, answer in enumerate(answers):
             button = QPushButton(answer.words)
-            if at == 0:
-                button.setProperty("kind", "primary")
-                button.setDefault(True)
+            button.setProperty("kind", "primary" if at == 0 else "tall")
+            button.setDefault(at == 0)
             button.setAutoDefault(at == 0)
             self.buttons.addButton(button, QDialogButtonBox.ButtonRole.ActionRole)
             button.clicked.connect(lambda _=False, do=answer.do: self._answer(do))

@@ -402,7 +402,9 @@ class ShopScreen(QWidget):
         settings, theme = self.window_frame.settings, self.window_frame.theme
         leaves = self.side.shows_leaves or self._laid is not None
         self.working.ask(shop.coupon, self.rack, leaves=leaves)
-        self.tray.show_state(shop, theme, self.filing.trouble)
+        if not self.controller.busy:
+            # Its small picture follows once the hand lets go.
+            self.tray.show_state(shop, theme, self.filing.trouble)
         path = self.filing.path
         self.tools.show_state(
             self.controller.history,

@@ -62,6 +62,7 @@ class Side(QFrame):
         self.splitter.setChildrenCollapsible(False)
         column.addWidget(self.splitter)
         self._split = False
+        self._shown: tuple[Shop, str, Unit, SymbolStandard | None] | None = None
         self._fill_forms(take, choose)
         self._fill_results()
 
@@ -73,6 +74,7 @@ class Side(QFrame):
         self.forms.addTab(self.weld, self.tr("Weld"))
         self.forms.addTab(self.drawing, self.tr("Drawing, rules"))
         self.forms.addTab(self.words, self.tr("Task, words"))
+        self.forms.currentChanged.connect(lambda _: self._show_form())
         self.splitter.addWidget(_panel(self.forms))
         self.weld.asked.connect(self.asked)
         self.words.asked.connect(self.asked)
@@ -112,11 +114,23 @@ class Side(QFrame):
         self, shop: Shop, of: str, unit: Unit, name: RackName, symbols: SymbolStandard | None
     ) -> None:
         """Show what a coupon says in its fields."""
-        coupon: Coupon = shop.coupon
-        self.weld.show_coupon(coupon, of, unit)
-        self.drawing.show_coupon(coupon, of, unit, shop.rules, symbols)
-        self.words.show_coupon(coupon, of, unit)
+        self._shown = (shop, of, unit, symbols)
+        self._show_form()
         self.leaves.show_rack(name)
+
+    def _show_form(self) -> None:
+        """Show the page of entries that is seen; the others when they are."""
+        if self._shown is None:
+            return
+        shop, of, unit, symbols = self._shown
+        coupon: Coupon = shop.coupon
+        seen = self.forms.currentWidget()
+        if seen is self.weld:
+            self.weld.show_coupon(coupon, of, unit)
+        elif seen is self.drawing:
+            self.drawing.show_coupon(coupon, of, unit, shop.rules, symbols)
+        else:
+            self.words.show_coupon(coupon, of, unit)
 
     def show_judged(self, working: Working, unit: Unit, theme: Theme) -> None:
         """Show what the rules make of it."""

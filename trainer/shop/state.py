@@ -46,7 +46,7 @@ PLAIN: Final[Mapping[str, Json]] = {
     "task": "judge",
     "joint": {"base_thickness": 12, "upright_thickness": 12},
     "bead": {"leg_base": 8.0, "leg_upright": 8.0, "crown": 0.8},
-    "callout": {"size": 8},
+    "callout": {"size": 7},
     "rules": "as-drawn",
 }
 """What a new coupon is before anything has been changed of it."""
@@ -82,7 +82,7 @@ class Shop:
     Examples
     --------
     >>> new_shop().coupon.callout.text
-    '8 mm'
+    '7 mm'
     """
 
     tray: Tray

@@ -13,6 +13,7 @@ from trainer.shop.choices import Choice
 from trainer.shop.entry import Entry, Measure, Take
 from trainer.shop.fields import value_of
 from trainer.shop.form import Form, grid_of
+from trainer.shop.knobs import knobs_of
 from trainer.shop.words import knob_word
 
 __all__ = ["WeldForm"]
@@ -95,7 +96,10 @@ class WeldForm(Form):
     def show_coupon(self, coupon: Coupon, of: str, unit: Unit) -> None:
         """Show a coupon's figures."""
         traced = coupon.section.bead.trace is not None
-        for key in (*_BEAD, *_JOINT, *_TOES, *_PLATES):
+        values = {knob.key: knob.value for knob in knobs_of(coupon.section)}
+        for key in (*_BEAD, *_JOINT, *_TOES):
+            self.show_entry(key, of, values.get(key), unit)
+        for key in _PLATES:
             self.show_entry(key, of, value_of(coupon, key), unit)
         crown = self.fields["crown"]
         crown.set_visible(not traced)

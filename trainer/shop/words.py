@@ -5,10 +5,13 @@ Every text is looked up when it is asked for, so that a change of language needs
 
 from __future__ import annotations
 
+from collections.abc import Mapping
+from typing import Final
+
 from exercises.file_faults import TrayFault
 from geometry.faults import Fault
 from geometry.lengths import Unit
-from trainer.bench.translation import translate
+from trainer.bench.translation import QT_TRANSLATE_NOOP, translate
 from trainer.fault_words import fault_words
 from trainer.figures import length_words, number_words
 from trainer.shop.expressions import EntryError
@@ -26,6 +29,26 @@ __all__ = [
 ]
 
 
+_KNOBS: Final[Mapping[str, str]] = {
+    "leg_base": QT_TRANSLATE_NOOP("Shop", "Base leg"),
+    "leg_upright": QT_TRANSLATE_NOOP("Shop", "Upright leg"),
+    "crown": QT_TRANSLATE_NOOP("Shop", "Crown"),
+    "angle": QT_TRANSLATE_NOOP("Shop", "Joint angle"),
+    "root_opening": QT_TRANSLATE_NOOP("Shop", "Root opening"),
+    "undercut_base.depth": QT_TRANSLATE_NOOP("Shop", "Base undercut: depth"),
+    "undercut_base.width": QT_TRANSLATE_NOOP("Shop", "Base undercut: width"),
+    "undercut_upright.depth": QT_TRANSLATE_NOOP("Shop", "Upright undercut: depth"),
+    "undercut_upright.width": QT_TRANSLATE_NOOP("Shop", "Upright undercut: width"),
+    "overlap_base": QT_TRANSLATE_NOOP("Shop", "Base overlap"),
+    "overlap_upright": QT_TRANSLATE_NOOP("Shop", "Upright overlap"),
+    "base_thickness": QT_TRANSLATE_NOOP("Shop", "Base thickness"),
+    "upright_thickness": QT_TRANSLATE_NOOP("Shop", "Upright thickness"),
+    "base_length": QT_TRANSLATE_NOOP("Shop", "Base length"),
+    "upright_length": QT_TRANSLATE_NOOP("Shop", "Upright length"),
+}
+"""What each knob sets, in English: looked up one by one, since it is asked for at every move."""
+
+
 def knob_word(key: str) -> str:
     """What a knob sets."""
     if key.startswith("trace."):
@@ -37,23 +60,7 @@ def knob_word(key: str) -> str:
             "height": translate("Shop", "Spatter {n}: height"),
         }[what]
         return words.format(n=int(index) + 1)
-    return {
-        "leg_base": translate("Shop", "Base leg"),
-        "leg_upright": translate("Shop", "Upright leg"),
-        "crown": translate("Shop", "Crown"),
-        "angle": translate("Shop", "Joint angle"),
-        "root_opening": translate("Shop", "Root opening"),
-        "undercut_base.depth": translate("Shop", "Base undercut: depth"),
-        "undercut_base.width": translate("Shop", "Base undercut: width"),
-        "undercut_upright.depth": translate("Shop", "Upright undercut: depth"),
-        "undercut_upright.width": translate("Shop", "Upright undercut: width"),
-        "overlap_base": translate("Shop", "Base overlap"),
-        "overlap_upright": translate("Shop", "Upright overlap"),
-        "base_thickness": translate("Shop", "Base thickness"),
-        "upright_thickness": translate("Shop", "Upright thickness"),
-        "base_length": translate("Shop", "Base length"),
-        "upright_length": translate("Shop", "Upright length"),
-    }[key]
+    return translate("Shop", _KNOBS[key])
 
 
 def said_value(value: float, kind: str, unit: Unit) -> str:

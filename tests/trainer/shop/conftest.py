@@ -44,6 +44,7 @@ class Maker:
         for form in (self.screen.side.weld, self.screen.side.drawing, self.screen.side.words):
             field = form.fields.get(key)
             if isinstance(field, Entry):
+                self.screen.side.forms.setCurrentWidget(form)
                 return field
         raise LookupError(key)
 

@@ -24,6 +24,7 @@ def choose(maker: Maker, key: str, value: str) -> None:
     for form in (maker.screen.side.weld, maker.screen.side.drawing, maker.screen.side.words):
         field = form.fields.get(key)
         if isinstance(field, Choice):
+            maker.screen.side.forms.setCurrentWidget(form)
             at = field._values.index(value)
             field.box.setCurrentIndex(at)
             field.box.activated.emit(at)

@@ -93,7 +93,7 @@ def test_rows_open_coupons_and_say_what_they_are(three: Maker) -> None:
     listed.setCurrentIndex(listed.model().index(1, 0))
     assert three.coupon.id == "b"
     said = listed.model().index(2, 0).data(Qt.ItemDataRole.AccessibleTextRole)
-    assert said == "3. c, c, z 8 mm \u00b7 judge"
+    assert said == "3. c, c, z 7 mm \u00b7 judge"
     assert three.screen.tray.count.text() == "2 of 3"
 
 
