@@ -5,7 +5,7 @@ from __future__ import annotations
 import base64
 import json
 from pathlib import Path
-from typing import Any, Final
+from typing import Any, Final, NoReturn
 
 from PySide6.QtCore import QDataStream, QPoint, QRectF, Qt
 from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPicture
@@ -14,8 +14,8 @@ from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
 from trainer.assets import asset
 from trainer.first_bar import FORMAT, file_name
 from trainer.language import LANGUAGES, Speech
-from trainer.late import screens
 from trainer.look.tokens import Theme
+from trainer.screens import screens
 from trainer.settings import Appearance, Settings
 from trainer.window import WindowFrame
 
@@ -25,6 +25,10 @@ LOOKS: Final[tuple[Appearance, ...]] = ("light", "dark")
 _HIGH: Final = 600
 
 
+def _no_logbook() -> NoReturn:
+    raise RuntimeError("only titles are recorded, no screen is made")
+
+
 def told_of(look: Appearance) -> dict[str, Any]:
     """Return what the first paint must know of the bar, in the language that is spoken.
 
@@ -32,7 +36,7 @@ def told_of(look: Appearance) -> dict[str, Any]:
     """
     window = QMainWindow()
     frame = WindowFrame(window, Settings(appearance=look), QWidget())
-    for key, title, _ in screens():
+    for key, title, _ in screens(_no_logbook):
         frame.add_screen(key, title, QWidget)
     bar = frame.bar
     # Once, for all to be dressed: what they need is asked before they have their places.

@@ -34,16 +34,20 @@ if TYPE_CHECKING:
     from trainer.bench.layout import BenchLayout
     from trainer.bench.screen import BenchScreen
     from trainer.crash import Session
+    from trainer.drill.drilling import Drilling
     from trainer.farewell import Farewell
     from trainer.first_hands import FirstHands
     from trainer.guide.guiding import Guiding
     from trainer.language import Speech
     from trainer.loading import Loading
+    from trainer.logbook.keeping import Keeping
+    from trainer.logbook_opener import LogbookOpener
+    from trainer.records import Records
     from trainer.tray_opener import TrayOpener
     from trainer.unforeseen import Trouble
     from trainer.window import WindowFrame
 
-__all__ = ["open_window", "run_command", "screens", "shipped_tray"]
+__all__ = ["open_window", "run_command", "shipped_tray"]
 
 
 def run_command(words: Sequence[str]) -> int:
@@ -106,45 +110,6 @@ def _run(opening: _Opening) -> int:
     if opening.hindrance is not None:
         raise opening.hindrance
     return code
-
-
-def screens() -> list[tuple[str, str, Callable[[WindowFrame], QWidget]]]:
-    """Return the screens beside the bench: key, title, and what makes one when it is first shown.
-
-    Another one is another line here, and `python -m trainer.bar_recorder` for the first paint.
-    """
-    from PySide6.QtCore import QCoreApplication
-
-    def corners(frame: WindowFrame) -> QWidget:
-        from trainer.corners.screen import CornersScreen
-
-        return CornersScreen(frame)
-
-    def reference(frame: WindowFrame) -> QWidget:
-        from trainer.reference.screen import ReferenceScreen
-
-        return ReferenceScreen(frame)
-
-    def shop(frame: WindowFrame) -> QWidget:
-        from trainer.shop.screen import ShopScreen
-
-        def photo() -> QWidget:
-            from trainer.shop.photo.page import PhotoPage
-
-            return PhotoPage(frame)
-
-        def scan() -> QWidget:
-            from trainer.shop.scan.page import ScanPage
-
-            return ScanPage(frame)
-
-        return ShopScreen(frame, {"photo": photo, "scan": scan})
-
-    return [
-        ("corners", QCoreApplication.translate("TopBar", "Four corners"), corners),
-        ("reference", QCoreApplication.translate("TopBar", "Reference"), reference),
-        ("shop", QCoreApplication.translate("TopBar", "Coupon shop"), shop),
-    ]
 
 
 class _Loaded(NamedTuple):
@@ -211,6 +176,8 @@ class _Opening:
         self._speech: Speech | None = None
         self._screens: dict[str, QWidget] = {}
         self._opener: TrayOpener | None = None
+        self._logbook: LogbookOpener | None = None
+        self._drilling: Drilling | None = None
 
     def _likely_look(self) -> str:
         """Light or dark, as chosen or as the system's colours are.
@@ -283,6 +250,8 @@ class _Opening:
             self._loading.wait()
         if self._opener is not None:
             self._opener.wait()
+        if self._logbook is not None:
+            self._logbook.end()
         self._unforeseen.stop()
         if self._farewell is not None:
             self._farewell.stop()
@@ -357,22 +326,49 @@ class _Opening:
         """Make what stands on the bench, and let the frame have what it asks for."""
         from trainer.bench.screen import BenchScreen
         from trainer.bench.trying import Trying
+        from trainer.logbook_opener import LogbookOpener
         from trainer.records import Records
         from trainer.tray_opener import TrayOpener
 
-        screen = BenchScreen(frame, bench, tray, Records(self._places.calls))
+        if self._logbook is None:
+            self._logbook = LogbookOpener(Records(self._places.calls), self._load_logbook)
+        screen = BenchScreen(frame, bench, tray, self._logbook.relay)
         Trying(frame, screen)
         self._opener = TrayOpener(frame)
         self._opener.opened.connect(self._lay_out)
         frame.tray_asked.connect(self._opener.open)
         frame.settings_changed.connect(self._keep_settings)
+        frame.drill_asked.connect(self._drill)
+        self._drilling = None
         bench.setFocusProxy(bench.canvas)
         self._add_screens(frame)
         return screen
 
+    def _load_logbook(self, aside: Records) -> Keeping:
+        from trainer.screens import load_logbook
+
+        with explained(), swift_imports():
+            return load_logbook(self._places.logbook, aside, self._settings.learner)
+
+    def _keeping(self) -> Keeping:
+        """The logbook's keeper, waited for if need be."""
+        assert self._logbook is not None
+        return self._logbook.keeping
+
+    def _drill(self) -> None:
+        """Ask what a drill is to be about."""
+        from trainer.drill.drilling import Drilling
+
+        if self.frame is not None and self.screen is not None:
+            if self._drilling is None:
+                self._drilling = Drilling(self.frame, self.screen, self._keeping)
+            self._drilling.ask()
+
     def _add_screens(self, frame: WindowFrame) -> None:
         """Let each screen be shown; nothing of it is loaded before that."""
-        for key, title, make in screens():
+        from trainer.screens import screens
+
+        for key, title, make in screens(self._keeping):
             action = frame.add_screen(key, title, partial(self._made_screen, frame, key, make))
             if key == "reference":
                 frame.help_menu.insertAction(frame.keys_action, action)
@@ -450,6 +446,8 @@ class _Opening:
         self._listen_for_the_end()
         if self.frame is None:
             return
+        if self._logbook is not None:
+            self._logbook.begin()
         say_what_was(self.frame, self._kept, self._places)
         if broken is not None:
             self.frame.show_faults(*fault_rows(broken))

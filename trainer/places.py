@@ -43,6 +43,11 @@ class Places:
         return self.data / "calls.jsonl"
 
     @property
+    def logbook(self) -> Path:
+        """The file of the logbook, which takes in what was called."""
+        return self.data / "logbook.sqlite3"
+
+    @property
     def reports(self) -> Path:
         """The folder of reports of trouble."""
         return self.data / "reports"

@@ -85,6 +85,8 @@ class WindowFrame(QObject):
         There are preferences to keep and to show from now on.
     theme_changed
         Another theme is on.
+    drill_asked
+        A drill is to begin.
     screen_shown(key)
         Another screen is shown.
     """
@@ -94,6 +96,7 @@ class WindowFrame(QObject):
     trial_asked = Signal(object, int)
     settings_changed = Signal()
     theme_changed = Signal()
+    drill_asked = Signal()
     screen_shown = Signal(str)
 
     def __init__(self, window: QMainWindow, settings: Settings, screen: QWidget) -> None:
@@ -263,6 +266,10 @@ class WindowFrame(QObject):
             lambda: self.change_settings(self.settings.without_recent())
         )
         menu.addMenu(self.recent_menu)
+        menu.addSeparator()
+        self.drill_action = self._action(
+            menu, self.tr("&Drill..."), self.drill_asked.emit, QKeySequence("Ctrl+R")
+        )
         menu.addSeparator()
         self.quit_action = self._action(
             menu, self.tr("&Quit"), self.window.close, QKeySequence(QKeySequence.StandardKey.Quit)

@@ -1865,117 +1865,113 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <name>Drill</name>
     <message>
         <source>Drill, {made} calls made. The day&apos;s first calls are made before anything tells you how they went: {left} more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejercicio, {made} dictámenes hechos. Los primeros del día se hacen antes de que nada diga cómo fueron: {left} más.</translation>
     </message>
     <message>
         <source>Drill, {made} calls made; outside the doubt {right} of {counted} were right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejercicio, {made} dictámenes hechos; fuera de la duda acertó {right} de {counted}.</translation>
     </message>
     <message>
         <source>Your line is known well enough</source>
-        <translation type="unfinished"></translation>
+        <translation>Su línea ya se conoce bien</translation>
     </message>
     <message>
         <source>Enough for one day</source>
-        <translation type="unfinished"></translation>
+        <translation>Basta por hoy</translation>
     </message>
     <message>
         <source>The drill so far</source>
-        <translation type="unfinished"></translation>
+        <translation>El ejercicio hasta ahora</translation>
     </message>
     <message>
         <source>No call was made.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se hizo ningún dictamen.</translation>
     </message>
     <message>
         <source>You call a weld short just where the limit is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Usted da un cordón por escaso justo donde está el límite.</translation>
     </message>
     <message>
         <source>You call welds short up to {off} above the limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Usted da cordones por escasos hasta {off} por encima del límite.</translation>
     </message>
     <message>
         <source>You call welds short only from {off} below the limit on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Usted da cordones por escasos solo desde {off} por debajo del límite.</translation>
     </message>
     <message>
         <source>Your line is blurred by {spread}, between {low} and {high}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Su línea está borrosa en {spread}, entre {low} y {high}.</translation>
     </message>
     <message>
         <source>Outside the doubt {right} of {counted} calls were right.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuera de la duda acertó {right} de {counted} dictámenes.</translation>
     </message>
     <message>
         <source>All of them are in the logbook.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos están en el cuaderno.</translation>
     </message>
 </context>
 <context>
     <name>DrillDialog</name>
     <message>
-        <source>Drill</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Drill at your own edge</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejercicio en su propio filo</translation>
     </message>
     <message>
         <source>One coupon after another, each where your call tells most of where you draw the line. It ends by itself when that is known, mostly after thirty to sixty calls. The first calls of a day come without any feedback: they are the honest measure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una probeta tras otra, cada una donde su dictamen dice más de dónde traza usted la línea. Acaba por sí mismo cuando eso se sabe, casi siempre tras treinta a sesenta dictámenes. Los primeros del día vienen sin respuesta alguna: son la medida honrada.</translation>
     </message>
     <message>
         <source>Drawn in</source>
-        <translation type="unfinished">Acotado en</translation>
+        <translation>Plano en</translation>
     </message>
     <message>
         <source>millimetres</source>
-        <translation type="unfinished">milímetros</translation>
+        <translation>milímetros</translation>
     </message>
     <message>
         <source>inches</source>
-        <translation type="unfinished">pulgadas</translation>
+        <translation>pulgadas</translation>
     </message>
     <message>
         <source>Sized by</source>
-        <translation type="unfinished">Medida por</translation>
+        <translation>Medida por</translation>
     </message>
     <message>
         <source>leg (z)</source>
-        <translation type="unfinished">cateto (z)</translation>
+        <translation>cateto (z)</translation>
     </message>
     <message>
         <source>throat (a)</source>
-        <translation type="unfinished">garganta (a)</translation>
+        <translation>garganta (a)</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished">Reglas</translation>
+        <translation>Reglas</translation>
     </message>
     <message>
         <source>Begin</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar</translation>
     </message>
 </context>
 <context>
     <name>Drilling</name>
     <message>
         <source>Make the call first: the next coupon depends on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero el dictamen: de él depende la probeta siguiente.</translation>
     </message>
     <message>
         <source>Drill</source>
-        <translation type="unfinished"></translation>
+        <translation>Ejercicio</translation>
     </message>
     <message>
         <source>End the drill</source>
-        <translation type="unfinished"></translation>
+        <translation>Acabar el ejercicio</translation>
     </message>
     <message>
         <source>No such coupon could be made</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo hacer tal probeta</translation>
     </message>
 </context>
 <context>
@@ -4419,6 +4415,10 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
         <source>That name is taken, empty or too long.</source>
         <translation>Ese nombre ya existe, está vacío o es demasiado largo.</translation>
     </message>
+    <message>
+        <source>Learner 1</source>
+        <translation>Aprendiz 1</translation>
+    </message>
 </context>
 <context>
     <name>LogbookScreen</name>
@@ -6809,6 +6809,10 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <source>Coupon shop</source>
         <translation>Taller de cupones</translation>
     </message>
+    <message>
+        <source>Logbook</source>
+        <translation>Cuaderno</translation>
+    </message>
 </context>
 <context>
     <name>TrayList</name>
@@ -7052,6 +7056,10 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>&amp;Recent trays</source>
         <translation>Bandejas &amp;recientes</translation>
+    </message>
+    <message>
+        <source>&amp;Drill...</source>
+        <translation>&amp;Ejercicio...</translation>
     </message>
     <message>
         <source>&amp;Quit</source>

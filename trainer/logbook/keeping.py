@@ -121,15 +121,12 @@ class Keeping:
                 self.learner = everybody[0]
 
     def back_up(self) -> None:
-        """Make a dated copy if one is due, and thin the older ones; a logbook in use may go on.
-
-        Raises
-        ------
-        LogbookError
-            If it can't be made.
-        """
+        """Make a dated copy if one is due, and thin older ones; `trouble` says if it can't be."""
         if self.logbook is not None:
-            keep_backups(self.path, self.backups, datetime.now(UTC))
+            try:
+                keep_backups(self.path, self.backups, datetime.now(UTC))
+            except LogbookError as error:
+                self.trouble = error
 
     def close(self) -> None:
         """Let go of the logbook."""

@@ -1,0 +1,97 @@
+"""The screens beside the bench, each loaded with its libraries when it is first shown."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import TYPE_CHECKING
+
+from PySide6.QtCore import QCoreApplication
+
+if TYPE_CHECKING:
+    from pathlib import Path
+
+    from PySide6.QtWidgets import QWidget
+    from sqlalchemy.engine import Engine
+
+    from trainer.logbook.keeping import Keeping
+    from trainer.records import Records
+    from trainer.window import WindowFrame
+
+__all__ = ["load_logbook", "screens"]
+
+
+def load_logbook(path: Path, aside: Records, learner: str | None) -> Keeping:
+    """Open the logbook with all that it is made of, and make the day's backup.
+
+    Parameters
+    ----------
+    path
+        Of the logbook.
+    aside
+        Takes calls while it can't.
+    learner
+        Id of whose calls come next; the first by name if nobody has it.
+    """
+    from trainer.logbook.keeping import Keeping
+
+    def migrate(engine: Engine) -> None:
+        from trainer.logbook.migrating import bring_up_to_date
+
+        bring_up_to_date(engine)
+
+    first = QCoreApplication.translate("Logbook", "Learner 1")
+    keeping = Keeping(path, aside, migrate, first)
+    keeping.open(learner)
+    keeping.back_up()
+    return keeping
+
+
+def screens(
+    keeping: Callable[[], Keeping],
+) -> list[tuple[str, str, Callable[[WindowFrame], QWidget]]]:
+    """Return the screens beside the bench: key, title, and what makes one when it is first shown.
+
+    Another one is another line here, and `python -m trainer.bar_recorder` for the first paint.
+
+    Parameters
+    ----------
+    keeping
+        What keeps the calls: asked when the logbook is first shown, and waited for.
+    """
+
+    def corners(frame: WindowFrame) -> QWidget:
+        from trainer.corners.screen import CornersScreen
+
+        return CornersScreen(frame)
+
+    def reference(frame: WindowFrame) -> QWidget:
+        from trainer.reference.screen import ReferenceScreen
+
+        return ReferenceScreen(frame)
+
+    def shop(frame: WindowFrame) -> QWidget:
+        from trainer.shop.screen import ShopScreen
+
+        def photo() -> QWidget:
+            from trainer.shop.photo.page import PhotoPage
+
+            return PhotoPage(frame)
+
+        def scan() -> QWidget:
+            from trainer.shop.scan.page import ScanPage
+
+            return ScanPage(frame)
+
+        return ShopScreen(frame, {"photo": photo, "scan": scan})
+
+    def logbook(frame: WindowFrame) -> QWidget:
+        from trainer.logbook.screen import LogbookScreen
+
+        return LogbookScreen(frame, keeping())
+
+    return [
+        ("corners", QCoreApplication.translate("TopBar", "Four corners"), corners),
+        ("reference", QCoreApplication.translate("TopBar", "Reference"), reference),
+        ("shop", QCoreApplication.translate("TopBar", "Coupon shop"), shop),
+        ("logbook", QCoreApplication.translate("TopBar", "Logbook"), logbook),
+    ]
