@@ -17,6 +17,11 @@ __all__ = ["Working"]
 _TURN: Final = 8.0
 """ms of presses between two looks at what the hands do."""
 
+_SWIFT: Final = 14.0
+_PAUSE: Final = 120
+"""ms: a judgement that takes longer than the first, as that of a scan's thousand points does, is
+made once the hands have kept still for the second."""
+
 
 class Working(QObject):
     """Judges the open coupon, then presses a rack's leaves home on it.
@@ -40,6 +45,7 @@ class Working(QObject):
         self._rack: RackName = "metric"
         self._pressing = False
         self._due = False
+        self._took = 0.0
         self._timer = QTimer(self)
         self._timer.setSingleShot(True)
         self._timer.timeout.connect(self._go_on)
@@ -51,7 +57,8 @@ class Working(QObject):
         self._rack, self._pressing = name, leaves
         if leaves:
             self.answers.ask(coupon, name)
-        self._timer.start(0)
+        # What takes long waits for a hand that keeps still; a hand that moves on puts it off.
+        self._timer.start(0 if self._took < _SWIFT else _PAUSE)
 
     def finish(self) -> None:
         """Do all of it now."""
@@ -66,7 +73,9 @@ class Working(QObject):
     def _go_on(self) -> None:
         if self._due and self.coupon is not None:
             self._due = False
+            began = time.perf_counter() * 1000.0
             self.judgement = judge(self.coupon)
+            self._took = time.perf_counter() * 1000.0 - began
             self.judged.emit()
         elif self._pressing and not self.answers.done:
             until = time.perf_counter() * 1000.0 + _TURN
