@@ -271,8 +271,6 @@ class _Opening:
 
     def _fill(self) -> None:
         """Fill the window, beneath what was painted first."""
-        from PySide6.QtCore import QTimer
-
         from trainer.language import Speech
 
         if self._loading is None:
@@ -287,8 +285,7 @@ class _Opening:
         self._speech.speak(self._settings.language)
         frame, bench = self._make_frame()
         self.first.raise_()
-        # A turn of the loop in between: a hand that carries a leaf has to wait for less at once.
-        QTimer.singleShot(0, lambda: self._fill_bench(frame, bench, loaded))
+        self._fill_bench(frame, bench, loaded)
 
     def _fill_bench(self, frame: WindowFrame, bench: BenchLayout, loaded: _Loaded) -> None:
         """Fill the bench in the frame, still beneath what was painted first."""
