@@ -80,6 +80,9 @@ def find_toe(along: FloatArray, off: FloatArray, beyond: int, noise: float, *, r
                 # Of a dozen points two or three may lead astray; twice as many do so less.
                 found.clear()
             found.append(fit)
+            if noise == 0.0:
+                # As drawn: nothing is gained by looking farther, and the next corner may be near.
+                break
         window *= _GROWTH
     if not found:
         return Toe(float(toe[0]), max(2.0 * noise, 0.01))

@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Final, cast
 
 import numpy as np
-from PySide6.QtCore import QStandardPaths, Signal
+from PySide6.QtCore import QEvent, QStandardPaths, Signal
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
@@ -376,6 +376,14 @@ class ScanPage(QWidget):
     def _announce(self, words: str) -> None:
         if QAccessible.isActive():
             QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self.view, words))
+
+    def event(self, event: QEvent) -> bool:
+        """Keys of this page that the window's menu knows as well are this page's here."""
+        asked = event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent)
+        if asked and KEYS.name_of(cast(QKeyEvent, event)) in {"open", "paste", "undo", "redo"}:
+            event.accept()
+            return True
+        return super().event(event)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
         """Keys that no control has taken; none goes on to the shop behind this page."""

@@ -8,7 +8,8 @@ from pathlib import Path
 import numpy as np
 import pytest
 from ezdxf.filemanagement import new
-from PySide6.QtCore import QPoint, QPointF, Qt
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
 from pytestqt.qtbot import QtBot
@@ -282,6 +283,15 @@ def test_nothing_to_paste_is_said(page: ScanPage) -> None:
     QApplication.clipboard().clear()
     page.do("paste")
     assert "copy" in page.saying.text()
+
+
+def test_its_keys_go_before_the_menus(page: ScanPage) -> None:
+    control = Qt.KeyboardModifier.ControlModifier
+    for key, ours in ((Qt.Key.Key_O, True), (Qt.Key.Key_V, True), (Qt.Key.Key_Q, False)):
+        asked = QKeyEvent(QEvent.Type.ShortcutOverride, key, control)
+        asked.setAccepted(False)
+        QApplication.sendEvent(page.view, asked)
+        assert asked.isAccepted() is ours
 
 
 def test_escape_leaves(page: ScanPage, qtbot: QtBot) -> None:
