@@ -249,7 +249,7 @@ class LogbookScreen(QWidget):
 def _drawable(name: str, found: Findings) -> bool:
     """Whether a picture has anything to show: what claims nothing draws nothing."""
     return {
-        "line": bool(found.calls),
+        "line": found.line is not None,
         "rates": found.rates.misses is not None or found.rates.false_alarms is not None,
         "faults": bool(found.faults),
         "sure": bool(found.sure),
