@@ -103,7 +103,10 @@ def _fitted(
     for _ in range(6):
         near = np.hypot(*(points - at).T) <= window
         # Before the face there is a bare member, or a lip, a groove or spatter: none is the face.
-        face = (np.arange(len(points)) >= beyond) | (points[:, 0] < at[0])
+        # Drawn points are where they are; scanned ones may be early by their scatter.
+        face = np.arange(len(points)) >= beyond
+        if noise > 0.0:
+            face |= points[:, 0] < at[0]
         chosen = points[near & face]
         if len(chosen) < _FEWEST:
             return fit
