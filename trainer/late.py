@@ -322,13 +322,17 @@ class _Opening:
     def _make_bench(self, frame: WindowFrame, bench: BenchLayout, tray: Tray) -> BenchScreen:
         """Make what stands on the bench, and let the frame have what it asks for."""
         from trainer.bench.screen import BenchScreen
+        from PySide6.QtCore import QCoreApplication
+
         from trainer.bench.trying import Trying
         from trainer.logbook_opener import LogbookOpener
         from trainer.records import Records
         from trainer.tray_opener import TrayOpener
 
         if self._logbook is None:
-            self._logbook = LogbookOpener(Records(self._places.calls), self._load_logbook)
+            first = QCoreApplication.translate("Logbook", "Learner 1")
+            load = partial(self._load_logbook, first=first)
+            self._logbook = LogbookOpener(Records(self._places.calls), load)
         screen = BenchScreen(frame, bench, tray, self._logbook.relay)
         Trying(frame, screen)
         self._opener = TrayOpener(frame)
@@ -341,11 +345,11 @@ class _Opening:
         self._add_screens(frame)
         return screen
 
-    def _load_logbook(self, aside: Records) -> Keeping:
+    def _load_logbook(self, aside: Records, first: str) -> Keeping:
         from trainer.screens import load_logbook
 
         with explained(), swift_imports():
-            return load_logbook(self._places.logbook, aside, self._settings.learner)
+            return load_logbook(self._places.logbook, aside, self._settings.learner, first)
 
     def _keeping(self) -> Keeping:
         """The logbook's keeper, waited for if need be."""

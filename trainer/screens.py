@@ -20,7 +20,7 @@ if TYPE_CHECKING:
 __all__ = ["load_logbook", "screens"]
 
 
-def load_logbook(path: Path, aside: Records, learner: str | None) -> Keeping:
+def load_logbook(path: Path, aside: Records, learner: str | None, first: str) -> Keeping:
     """Open the logbook with all that it is made of, and make the day's backup.
 
     Parameters
@@ -31,6 +31,9 @@ def load_logbook(path: Path, aside: Records, learner: str | None) -> Keeping:
         Takes calls while it can't.
     learner
         Id of whose calls come next; the first by name if nobody has it.
+    first
+        What the first learner is called where there is none yet: in words of the window's, since
+        this is run in a thread of its own, where nothing may be translated.
     """
     from trainer.logbook.keeping import Keeping
 
@@ -39,7 +42,6 @@ def load_logbook(path: Path, aside: Records, learner: str | None) -> Keeping:
 
         bring_up_to_date(engine)
 
-    first = QCoreApplication.translate("Logbook", "Learner 1")
     keeping = Keeping(path, aside, migrate, first)
     keeping.open(learner)
     keeping.back_up()
