@@ -15,18 +15,24 @@ import numpy as np
 from numpy.typing import NDArray
 
 from geometry.bodies import Body
-from geometry.curves import Segment
+from geometry.curves import Segment, Vec
 from geometry.pose import Pose
 
 __all__ = ["is_free", "penetration", "signed_distance"]
 
 Floats = NDArray[np.float64]
+Ints = NDArray[np.intp]
+Bools = NDArray[np.bool_]
 
 _SAMPLING = 1e-6
 """mm: how far a chord between two samples may stand off a bulging arc, so also how far the deepest
 sample may fall short of the deepest point. Where a body is hollow or straight the other body's
 corners and bulges go deepest, so there it is sampled only against deep crossings, by `_COARSE`."""
 _COARSE = 1e-2
+
+_STRETCH = 16
+"""Samples that are looked at together: where their middle one is farther from the steel than from
+the others, none of them is in it."""
 
 _TIE = 1e-9
 """mm: distances that differ by less than this are equal."""
@@ -103,35 +109,42 @@ def signed_distance(body: Body, points: Floats) -> Floats:
     edges = _boundary(body)
     best = np.full(len(points), np.inf)
     sign = np.ones(len(points))
+    rows = np.arange(len(points))
     x, y = points[:, 0, None], points[:, 1, None]
 
-    def consider(distance: Floats, side: Floats, margin: float = 0.0) -> None:
-        if distance.shape[1] == 0:
+    def corners(which: Bools, side: float, margin: float) -> None:
+        if not which.any():
             return
-        nearest = distance.argmin(axis=1)
-        rows = np.arange(len(points))
-        found = distance[rows, nearest]
+        dx, dy = x - edges.corners[which, 0], y - edges.corners[which, 1]
+        nearest = (dx * dx + dy * dy).argmin(axis=1)
+        found = np.hypot(dx[rows, nearest], dy[rows, nearest])
         closer = found < best - margin
+        best[closer], sign[closer] = found[closer], side
+
+    def sides(height: Floats, beside: Bools) -> None:
+        if not height.shape[1]:
+            return
+        away = np.abs(height)
+        away[~beside] = np.inf
+        nearest = away.argmin(axis=1)
+        found = away[rows, nearest]
+        closer = found < best
         best[closer] = found[closer]
-        sign[closer] = side[rows, nearest][closer]
+        sign[closer] = np.where(height[rows, nearest] >= 0.0, 1.0, -1.0)[closer]
 
     # Of two equal distances the one that is considered first decides the side: outward corners
     # before the sides that meet in them, inward ones only where no side is as near.
-    away = np.hypot(x - edges.corners[:, 0], y - edges.corners[:, 1])
     outward = edges.corner_convex > 0.0
-    consider(np.where(outward, away, np.inf), np.ones(away.shape))
+    corners(outward, 1.0, 0.0)
     dx, dy = x - edges.line_start[:, 0], y - edges.line_start[:, 1]
     tx, ty = edges.line_along.T
     foot = dx * tx + dy * ty
-    height = dx * ty - dy * tx
-    inside = (foot > -_TIE) & (foot < edges.line_length + _TIE)
-    consider(np.where(inside, np.abs(height), np.inf), np.where(height >= 0.0, 1.0, -1.0))
+    sides(dx * ty - dy * tx, (foot > -_TIE) & (foot < edges.line_length + _TIE))
     dx, dy = x - edges.arc_centre[:, 0], y - edges.arc_centre[:, 1]
     far = np.hypot(dx, dy)
     inside = dx * edges.arc_middle[:, 0] + dy * edges.arc_middle[:, 1] > edges.arc_half * far
-    height = (far - edges.arc_radius) * edges.arc_turn
-    consider(np.where(inside, np.abs(height), np.inf), np.where(height >= 0.0, 1.0, -1.0))
-    consider(np.where(outward, np.inf, away), -np.ones(away.shape), margin=_TIE)
+    sides((far - edges.arc_radius) * edges.arc_turn, inside)
+    corners(~outward, -1.0, _TIE)
     signed: Floats = best * sign
     return signed
 
@@ -149,6 +162,40 @@ def _samples(body: Body) -> Floats:
             widest = 1.0 / (8.0 * curve.radius)
             parts.append(curve.flatten(min(_SAMPLING if curve.convex else _COARSE, widest))[:-1])
     return np.concatenate(parts)
+
+
+@dataclass(frozen=True, eq=False)
+class _Stretches:
+    """Neighbouring samples: which stretch each belongs to, its middle one, and how far it goes.
+
+    `low` and `high` are the corners of the box that holds them all, mm.
+    """
+
+    of: Ints
+    middle: Ints
+    radius: Floats
+    low: Vec
+    high: Vec
+
+    def in_box(self, points: Floats, room: Floats | float = 0.0) -> Bools:
+        """Which of `points`, in the same frame, lie in the box or within `room` mm of it."""
+        x, y = points[:, 0], points[:, 1]
+        inside: Bools = (x >= self.low[0] - room) & (x <= self.high[0] + room)
+        inside &= (y >= self.low[1] - room) & (y <= self.high[1] + room)
+        return inside
+
+
+@lru_cache(maxsize=64)
+def _stretches(body: Body) -> _Stretches:
+    points = _samples(body)
+    of = np.arange(len(points)) // _STRETCH
+    starts = np.arange(0, len(points), _STRETCH)
+    middle = np.minimum(starts + _STRETCH // 2, len(points) - 1)
+    away = np.hypot(*(points - points[middle][of]).T)
+    # A hair more than the farthest, for the rounding of a frame that is turned.
+    radius = np.maximum.reduceat(away, starts) + _TIE
+    (low_x, low_y), (high_x, high_y) = points.min(axis=0).tolist(), points.max(axis=0).tolist()
+    return _Stretches(of, middle, radius, (low_x, low_y), (high_x, high_y))
 
 
 def _along(line: Segment) -> Floats:
@@ -190,17 +237,26 @@ def penetration(fixed: Body, moving: Body, pose: Pose) -> float:
     outline = _samples(moving)
     u, v = outline[:, 0], outline[:, 1] * flip
     laid = np.column_stack((pose.x + cos * u - sin * v, pose.y + sin * u + cos * v))
+    depth = _deepest(fixed, laid, _stretches(moving))
     still = _samples(fixed)
-    depth = _deepest(fixed, laid, still)
     dx, dy = still[:, 0] - pose.x, still[:, 1] - pose.y
     local = np.column_stack((cos * dx + sin * dy, flip * (cos * dy - sin * dx)))
-    return max(depth, _deepest(moving, local, outline))
+    return max(depth, _deepest(moving, local, _stretches(fixed)))
 
 
-def _deepest(body: Body, points: Floats, own: Floats) -> float:
-    """Depth of the deepest of `points` in `body`, whose boundary samples are `own`."""
-    low, high = own.min(axis=0), own.max(axis=0)
-    near = points[((points >= low) & (points <= high)).all(axis=1)]
+def _deepest(body: Body, points: Floats, stretches: _Stretches) -> float:
+    """Depth in `body` of the deepest of `points`, another's samples, which lie in `stretches`."""
+    box = _stretches(body)
+    middles = points[stretches.middle]
+    doubtful = np.flatnonzero(box.in_box(middles, stretches.radius))
+    if not doubtful.size:
+        return 0.0
+    # No distance changes by more than the way gone.
+    away = signed_distance(body, middles[doubtful])
+    met = np.zeros(len(middles), dtype=bool)
+    met[doubtful[away <= stretches.radius[doubtful]]] = True
+    among = points[met[stretches.of]]
+    near = among[box.in_box(among)]
     if not len(near):
         return 0.0
     deepest = 0.0

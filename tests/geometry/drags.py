@@ -173,7 +173,8 @@ def _saving(pull: Pull, rest: Pose, rng: random.Random) -> float:
     if saved <= 1e-3:
         return 0.0
     outline, body = pull.section.outline, pull.leaf.body
-    # Closely at first: a ledge a thousandth wide holds as well as any.
-    shares = [*np.geomspace(1e-5, 0.03, 16).tolist(), *np.linspace(0.03, 1.0, 400).tolist()]
+    # The end at first, where most are stopped; then closely: a ledge a thousandth wide holds as
+    # well as any.
+    shares = [1.0, *np.geomspace(1e-5, 0.03, 16).tolist(), *np.linspace(0.03, 1.0, 400).tolist()]
     free = all(penetration(outline, body, between(rest, step, s)) <= 1e-6 for s in shares)
     return saved if free else 0.0
