@@ -321,9 +321,9 @@ class _Opening:
 
     def _make_bench(self, frame: WindowFrame, bench: BenchLayout, tray: Tray) -> BenchScreen:
         """Make what stands on the bench, and let the frame have what it asks for."""
-        from trainer.bench.screen import BenchScreen
         from PySide6.QtCore import QCoreApplication
 
+        from trainer.bench.screen import BenchScreen
         from trainer.bench.trying import Trying
         from trainer.logbook_opener import LogbookOpener
         from trainer.records import Records
