@@ -5968,6 +5968,13 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
 </context>
 <context>
+    <name>ShippedMenu</name>
+    <message>
+        <source>{title} ({n})</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Shop</name>
     <message>
         <source>none</source>
@@ -6040,6 +6047,10 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>judge</source>
         <translation>juzgar</translation>
+    </message>
+    <message>
+        <source>find the fault</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Point {n} of the trace</source>
@@ -6363,8 +6374,12 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation>Controles</translation>
     </message>
     <message>
-        <source>What each leaf shows</source>
+        <source>Leaves</source>
         <translation>Hojas</translation>
+    </message>
+    <message>
+        <source>What each leaf would show</source>
+        <translation>Qué mostraría cada hoja</translation>
     </message>
     <message>
         <source>Measures</source>
@@ -7052,6 +7067,10 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>&amp;Open tray...</source>
         <translation>A&amp;brir bandeja...</translation>
+    </message>
+    <message>
+        <source>&amp;Shipped trays</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>&amp;Recent trays</source>

@@ -20,7 +20,16 @@ from tests.measure.photo_shots import (
     photo_straighten,
     photo_trace,
 )
+from tests.measure.scan_shots import scan_asks, scan_found, scan_refused
 from tests.measure.screens import KEPT, OUT
+from tests.measure.shop_shots import (
+    dice,
+    shop,
+    shop_doubt,
+    shop_leaves,
+    shop_traced,
+    shop_wrong,
+)
 from tests.measure.stage import Stage, stage
 from trainer.notices import FaultRow
 from trainer.settings import Appearance
@@ -129,6 +138,14 @@ SCREENS: Final[dict[str, Callable[[Stage], object]]] = {
     "photo-trace": photo_trace,
     "photo-check": photo_check,
     "debrief-photo": debrief_photo,
+    "scan-found": scan_found,
+    "scan-asks": scan_asks,
+    "scan-refused": scan_refused,
+    "shop": shop,
+    "shop-doubt": shop_doubt,
+    "shop-leaves": shop_leaves,
+    "shop-wrong": shop_wrong,
+    "shop-traced": shop_traced,
 }
 
 FAULTS: Final = (
@@ -148,6 +165,7 @@ DIALOGS: Final[dict[str, Callable[[Stage], object]]] = {
     "first-start": lambda on: on.frame.show_first_start(),
     "keys": keys,
     "faults": lambda on: on.frame.show_faults("railings.tray.json", FAULTS),
+    "dice": dice,
     "rules": lambda on: on.click(on.bench.job_card.rules),
 }
 
