@@ -40,6 +40,7 @@ from trainer.recent_menu import TRAY_SUFFIX, RecentMenu
 from trainer.screen_kinds import LooksUp, OpensTrays
 from trainer.settings import Appearance, LengthUnit, Settings
 from trainer.sheet import screen_sheet
+from trainer.shipped_menu import ShippedMenu
 from trainer.spoken_buttons import speak_buttons
 from trainer.top_bar import TopBar
 from trainer.unforeseen import Trouble
@@ -258,6 +259,9 @@ class WindowFrame(QObject):
             self.ask_for_tray,
             QKeySequence(QKeySequence.StandardKey.Open),
         )
+        self.shipped_menu = ShippedMenu(self.tr("&Shipped trays"), menu)
+        self.shipped_menu.chosen.connect(self.open_tray)
+        menu.addMenu(self.shipped_menu)
         self.recent_menu = RecentMenu(self.tr("&Recent trays"), menu)
         self.recent_menu.set_recent(self.settings.recent)
         self.recent_menu.chosen.connect(self.open_tray)

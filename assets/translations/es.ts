@@ -5971,7 +5971,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <name>ShippedMenu</name>
     <message>
         <source>{title} ({n})</source>
-        <translation type="unfinished"></translation>
+        <translation>{title} ({n})</translation>
     </message>
 </context>
 <context>
@@ -7070,7 +7070,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>&amp;Shipped trays</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandejas &amp;incluidas</translation>
     </message>
     <message>
         <source>&amp;Recent trays</source>
