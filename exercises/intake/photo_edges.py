@@ -148,7 +148,13 @@ def snap(
 
 
 def edges_across(
-    grey: Grey, points: Floats, normals: Floats, *, reach: float, sign: float = 0.0
+    grey: Grey,
+    points: Floats,
+    normals: Floats,
+    *,
+    reach: float,
+    sign: float = 0.0,
+    swath: float = _SWATH,
 ) -> tuple[Floats, Floats]:
     """Return how far the strongest edge lies along each normal, pixels, and how strong it is.
 
@@ -164,8 +170,10 @@ def edges_across(
         How far to look, pixels.
     sign
         1 where it must get brighter along the normal, -1 darker, 0 either.
+    swath
+        Pixels to either side, along the edge, over which brightness is a mean.
     """
-    slope, steps = _slopes(grey, points, normals, reach, _SWATH)
+    slope, steps = _slopes(grey, points, normals, reach, swath)
     strength = np.abs(slope) if sign == 0.0 else np.maximum(sign * slope, 0.0)
     near = np.where(np.abs(steps) <= reach, np.exp(-0.5 * (steps / (1.2 * reach)) ** 2), 0.0)
     best = (strength * near).argmax(axis=1)

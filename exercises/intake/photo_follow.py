@@ -23,6 +23,11 @@ __all__ = ["Face", "face_of", "follow", "snap_corners", "snap_length", "snap_lin
 
 Columns = NDArray[np.intp]
 
+_ALONG_FACE: Final = 5.0
+_ALONG_MEMBER: Final = 20.0
+"""Pixels to either side, along an edge, over which brightness is a mean: as far as a face that
+bends, and one that doesn't, allow. The more of them, the less the picture's noise says."""
+
 _STEEPEST: Final = 2
 _BEND: Final = 0.03
 """How many pixels the way may leave its chord by a pixel along it, and what each costs."""
@@ -147,7 +152,7 @@ def _refined(grey: Grey, path: Floats, sign: float, ends: tuple[Spot, Spot]) -> 
     """The way with each point moved to its edge; what finds none stays on the way."""
     even = smoothed(path, 1.5, 0)
     normals = _normals(path)
-    offs, strength = edges_across(grey, even, normals, reach=2.5, sign=sign)
+    offs, strength = edges_across(grey, even, normals, reach=2.5, sign=sign, swath=_ALONG_FACE)
     found = strength >= max(1.0, 0.2 * float(np.median(strength)))
     moved = even + np.where(found & (np.abs(offs) < 2.6), offs, 0.0)[:, None] * normals
     for at, spot in ((0, ends[0]), (-1, ends[1])):
@@ -264,14 +269,20 @@ def snap_line(grey: Grey, spots: tuple[Spot, ...]) -> tuple[Spot, ...]:
 
     What was put by hand stays, and what has no edge nearby counts as by hand from then on.
     """
-    if len(spots) < 2:
-        return spots
-    (ax, ay), (bx, by) = spots[0].at, spots[-1].at
-    length = math.hypot(bx - ax, by - ay)
-    if length < 2.0 * REACH:
-        return spots
-    normal = (-(by - ay) / length, (bx - ax) / length)
-    return tuple(spot if spot.by_hand else _snapped(grey, spot, normal, 6.0) for spot in spots)
+    # The first time by clicks that are off, the second along the edge itself, and so further.
+    for swath in (6.0, _ALONG_MEMBER):
+        if len(spots) < 2:
+            break
+        (ax, ay), (bx, by) = spots[0].at, spots[-1].at
+        length = math.hypot(bx - ax, by - ay)
+        if length < 2.0 * REACH:
+            break
+        normal = (-(by - ay) / length, (bx - ax) / length)
+        along = min(swath, length / 3.0)
+        spots = tuple(
+            spot if spot.by_hand else _snapped(grey, spot, normal, along) for spot in spots
+        )
+    return spots
 
 
 def _snapped(grey: Grey, spot: Spot, normal: Vec | None, swath: float) -> Spot:
