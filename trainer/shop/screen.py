@@ -116,6 +116,7 @@ class ShopScreen(QWidget):
         self._recipe: Recipe | None = None
         self._drawn: frozenset[Drawn] = frozenset()
         self._pictured = True
+        self._edition = 0
         self._fresh = True
         self._fill()
         self._listen()
@@ -194,7 +195,7 @@ class ShopScreen(QWidget):
         )
         self.tools.asked.connect(self.do)
         filing = self.filing
-        filing.opened.connect(self._afresh)
+        filing.opened.connect(self._begin_afresh)
         filing.changed.connect(self.show_state)
         filing.said.connect(self.saying.say)
         app = QApplication.instance()
@@ -348,6 +349,11 @@ class ShopScreen(QWidget):
         """Open a tray that was chosen from the menu, or dropped."""
         self.filing.open_path(path)
 
+    def _begin_afresh(self) -> None:
+        """Another tray is open."""
+        self._edition += 1
+        self._afresh()
+
     def _afresh(self) -> None:
         """Look at the open coupon from where all of it is seen."""
         self._fresh, self._laid = True, None
@@ -416,7 +422,9 @@ class ShopScreen(QWidget):
         self.knobs.show_section(shop.coupon.section, self.view.key, unit)
         photo = shop.coupon.backdrop is not None
         self.knobs.show_drawn(self._drawn, photo=photo, pictured=self._pictured)
-        self.side.show_coupon(shop, shop.coupon.id, unit, self.rack, settings.symbols)
+        # What was refused in a field waits there for its coupon, but not in another tray.
+        of = f"{self._edition} {shop.coupon.id}"
+        self.side.show_coupon(shop, of, unit, self.rack, settings.symbols)
         if self.side.shows_leaves:
             self.side.show_answers(self.working, unit, theme)
 
