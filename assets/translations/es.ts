@@ -2441,6 +2441,54 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>su final</translation>
     </message>
     <message>
+        <source>no leaf is placed that could be judged</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a key &quot;placed&quot;</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the throat edge is turned over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>false: it lies the same on either member</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the leaf stands {depth} mm inside steel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a pose that enters no steel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the leaf touches nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a pose in which it touches steel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no leaf can settle the size of this weld</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a weld that a leaf can settle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the leaf isn&apos;t home, and no answer says so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a leaf that is home, tilted, or on spatter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>the line has no direction</source>
         <translation>la línea no tiene dirección</translation>
     </message>
@@ -4320,6 +4368,14 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
         <translation>Acuerdo con la verdad más allá del azar (kappa): {kappa}.</translation>
     </message>
     <message>
+        <source>Called again, {count} of {of} coupons were called alike.</source>
+        <translation>Juzgadas otra vez, {count} de {of} probetas recibieron el mismo dictamen.</translation>
+    </message>
+    <message>
+        <source>Called again, {count} of {of} coupons were called alike (Fleiss&apos; kappa {kappa}).</source>
+        <translation>Juzgadas otra vez, {count} de {of} probetas recibieron el mismo dictamen (kappa de Fleiss {kappa}).</translation>
+    </message>
+    <message>
         <source>{hits} of {trials} bad welds caught shows, with 95 % confidence, that nine in ten are.</source>
         <translation>{hits} de {trials} cordones malos descubiertos muestra, con un 95 % de confianza, que se descubren nueve de cada diez.</translation>
     </message>
@@ -4425,6 +4481,10 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <message>
         <source>Try again</source>
         <translation>Intentar de nuevo</translation>
+    </message>
+    <message>
+        <source>The clock of this machine was set back: calls keep the order that they were made in, but their days may be wrong. Set the clock right.</source>
+        <translation>El reloj de este equipo se atrasó: los dictámenes conservan el orden en que se hicieron, pero sus días pueden ser falsos. Ponga el reloj en hora.</translation>
     </message>
     <message numerus="yes">
         <source>%n call(s) kept aside.</source>

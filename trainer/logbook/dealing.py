@@ -193,7 +193,8 @@ class Dealing(QObject):
             self._window.show_dialog(notice)
 
     def _sheet(self, logbook: Logbook, learner: Learner) -> Sheet:
-        found = findings_of(logbook.tallies(learner.id, newest_lines=NEWEST))
+        tallies = logbook.tallies(learner.id, newest_lines=NEWEST)
+        found = findings_of(tallies, logbook.repeats(learner.id))
         unit = self._window.settings.unit or "mm"
         return Sheet(learner.name, datetime.now(UTC).astimezone().date(), found, unit, spoken())
 

@@ -14,7 +14,7 @@ from typing import Final
 
 import numpy as np
 
-from exercises.learner.agreement import Standing, cohen_kappa
+from exercises.learner.agreement import Standing, cohen_kappa, fleiss_kappa
 from exercises.learner.demonstration import Demonstration, Share, demonstrate
 from exercises.learner.hit_miss import Curve, NoCurve, fit_curve
 from exercises.learner.line import Belief, Call, Estimate, believe
@@ -26,6 +26,7 @@ __all__ = [
     "CaughtSize",
     "Findings",
     "Rates",
+    "Repeats",
     "SureStep",
     "Week",
     "findings_of",
@@ -88,6 +89,23 @@ class Week:
     misses: Share | None
 
 
+@dataclass(frozen=True, slots=True)
+class Repeats:
+    """Coupons that were called more than once.
+
+    Parameters
+    ----------
+    alike
+        How many of them were called the same each time.
+    kappa
+        Fleiss' kappa over the first two calls of each; None where chance alone would agree wholly,
+        or they are too few.
+    """
+
+    alike: Share
+    kappa: float | None
+
+
 @dataclass(frozen=True)
 class Findings:
     """All that is said of a learner.
@@ -111,6 +129,8 @@ class Findings:
         Of all bad welds outside the doubt, what their rejections show of nine in ten.
     faults
         Handling faults by code, commonest first.
+    repeats
+        How far calls on the same coupon agree with each other; None where none came twice.
     sure
         By tenths; empty where there are too few.
     weeks
@@ -126,6 +146,7 @@ class Findings:
     rates: Rates
     demonstrated: Demonstration
     faults: tuple[tuple[str, int], ...]
+    repeats: Repeats | None
     sure: tuple[SureStep, ...]
     weeks: tuple[Week, ...]
 
@@ -142,8 +163,8 @@ class Findings:
         return [(at * width, Share(sum(said), len(said))) for at, said in sorted(steps.items())]
 
 
-def findings_of(tallies: Sequence[Tally]) -> Findings:
-    """Return what a learner's tallies say.
+def findings_of(tallies: Sequence[Tally], repeats: Sequence[Sequence[bool]] = ()) -> Findings:
+    """Return what a learner's tallies say, and what was called of coupons that came again.
 
     Examples
     --------
@@ -173,6 +194,7 @@ def findings_of(tallies: Sequence[Tally]) -> Findings:
         if misses
         else demonstrate(0, 0),
         faults=_faults(ordered),
+        repeats=_repeats(repeats),
         sure=_sure(ordered),
         weeks=_weeks(ordered),
     )
@@ -198,6 +220,16 @@ def _rates(tallies: Iterable[Tally]) -> Rates:
         false_alarms=Share(table[1][0], good) if good else None,
         kappa=cohen_kappa(np.array(table)) if bad + good >= FEWEST["kappa"] else None,
     )
+
+
+def _repeats(repeats: Sequence[Sequence[bool]]) -> Repeats | None:
+    if not repeats:
+        return None
+    alike = Share(sum(len(set(calls)) == 1 for calls in repeats), len(repeats))
+    if len(repeats) < FEWEST["kappa"]:
+        return Repeats(alike, None)
+    counts = [[calls[:2].count(True), calls[:2].count(False)] for calls in map(tuple, repeats)]
+    return Repeats(alike, fleiss_kappa(counts))
 
 
 def _faults(tallies: Iterable[Tally]) -> tuple[tuple[str, int], ...]:

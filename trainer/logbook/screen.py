@@ -175,7 +175,8 @@ class LogbookScreen(QWidget):
             try:
                 learners = keeping.logbook.learners()
                 tallies = keeping.logbook.tallies(keeping.learner.id, newest_lines=NEWEST)
-                found = findings_of(tallies)
+                repeats = keeping.logbook.repeats(keeping.learner.id)
+                found = findings_of(tallies, repeats)
             except LogbookError as error:
                 trouble = error
         self.findings = found
@@ -185,8 +186,17 @@ class LogbookScreen(QWidget):
         self._show_pictures()
 
     def _show_trouble(self, trouble: LogbookError | None) -> None:
-        self.trouble.setVisible(trouble is not None)
+        logbook = self.keeping.logbook
+        set_back = trouble is None and logbook is not None and logbook.clock_went_back
+        self.trouble.setVisible(trouble is not None or set_back)
         self.again.setVisible(trouble is not None)
+        if set_back:
+            self.trouble.setText(
+                self.tr(
+                    "The clock of this machine was set back: calls keep the order that they were "
+                    "made in, but their days may be wrong. Set the clock right."
+                )
+            )
         if trouble is not None:
             first, more = trouble_words(trouble.trouble, str(trouble.path))
             aside = self.keeping.kept_aside

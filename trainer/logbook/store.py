@@ -309,6 +309,37 @@ class Logbook:
             }
         return [rows[key] for key in sorted(rows)]
 
+    def repeats(self, learner: str, most: int = 2000) -> list[tuple[bool, ...]]:
+        """What was called of each coupon that was called more than once, oldest call first.
+
+        Parameters
+        ----------
+        learner
+            Id.
+        most
+            Attempts looked at, the newest.
+
+        Returns
+        -------
+        list
+            Of each such coupon, whether each call rejected it; calls within the doubt left out.
+        """
+        newest = (
+            sa.select(_ATTEMPTS.c.digest, _ATTEMPTS.c.called_bad, _ATTEMPTS.c.order_made)
+            .where(
+                _ATTEMPTS.c.learner_id == learner,
+                _ATTEMPTS.c.called_bad.is_not(None),
+                ~_ATTEMPTS.c.in_doubt,
+            )
+            .order_by(_ATTEMPTS.c.order_made.desc())
+            .limit(most)
+        )
+        found: dict[str, list[bool]] = {}
+        with self._reading() as connection:
+            for digest, rejected, _ in reversed(connection.execute(newest).all()):
+                found.setdefault(digest, []).append(bool(rejected))
+        return [tuple(calls) for calls in found.values() if len(calls) > 1]
+
     # --- the file -----------------------------------------------------------------------------
 
     @contextmanager

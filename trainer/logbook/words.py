@@ -11,7 +11,7 @@ from exercises.learner.line import Estimate
 from geometry.lengths import Unit
 from trainer.bench.translation import translate
 from trainer.figures import figures, length_words
-from trainer.logbook.findings import FEWEST, Findings
+from trainer.logbook.findings import FEWEST, Findings, Repeats
 
 __all__ = ["fault_label", "heading", "plot_words", "sentences", "standing_word", "trouble_words"]
 
@@ -208,7 +208,22 @@ def _rates(found: Findings, _unit: Unit) -> list[str]:
     if rates.kappa is not None:
         text = translate("Logbook", "Agreement with the truth beyond chance (kappa): {kappa}.")
         said.append(text.format(kappa=figures(f"{rates.kappa:.2f}")))
+    if found.repeats is not None:
+        said.append(_repeats(found.repeats))
     return said
+
+
+def _repeats(repeats: Repeats) -> str:
+    alike = repeats.alike
+    if repeats.kappa is None:
+        text = translate("Logbook", "Called again, {count} of {of} coupons were called alike.")
+        return text.format(count=alike.count, of=alike.of)
+    text = translate(
+        "Logbook",
+        "Called again, {count} of {of} coupons were called alike (Fleiss' kappa {kappa}).",
+    )
+    kappa = figures(f"{repeats.kappa:.2f}")
+    return text.format(count=alike.count, of=alike.of, kappa=kappa)
 
 
 def _rated(text: str, share: Share, standing: str | None) -> str:

@@ -105,6 +105,31 @@ def test_steps_of_distance_hold_every_call(tmp_path: Path) -> None:
     assert steps[-1][1].value < 0.1
 
 
+def test_repeats_agree_or_don_t(tmp_path: Path) -> None:
+    """Fleiss' kappa of 30 coupons called twice, 24 alike in balance: by hand 0.6."""
+    calls = [(True, True)] * 12 + [(False, False)] * 12 + [(True, False)] * 6
+    found = findings_of([], calls).repeats
+    assert found is not None
+    assert (found.alike.count, found.alike.of) == (24, 30)
+    # Seen 24/30 = 0.8, by chance 0.5: (0.8 - 0.5) / 0.5.
+    assert found.kappa == pytest.approx(0.6)
+    few = findings_of([], calls[:3]).repeats
+    assert few is not None
+    assert few.kappa is None
+    assert findings_of([]).repeats is None
+
+
+def test_a_coupon_called_again_is_found_in_the_file(tmp_path: Path) -> None:
+    with closing(Logbook.open(tmp_path / "logbook.sqlite3", bring_up_to_date)) as logbook:
+        ann = logbook.add_learner("Bench 1")
+        entries = [entry_of(n, coupons=5) for n in range(12)]
+        logbook.add_all(ann.id, entries)
+        said: dict[str, list[object]] = {}
+        for entry in entries:
+            said.setdefault(entry.digest, []).append(entry.outcome["called_bad"])
+        assert sorted(logbook.repeats(ann.id)) == sorted(tuple(calls) for calls in said.values())
+
+
 def test_only_the_newest_calls_make_the_line() -> None:
     old = [Tally(f"2025-{1 + n // 28:02}-{1 + n % 28:02}", "line", "20 short later", 4, 0.0)
            for n in range(300)]  # fmt: skip

@@ -254,6 +254,18 @@ def test_a_damaged_logbook_is_told_and_can_be_tried_again(
     assert one.ids() == 31
 
 
+def test_a_clock_that_was_set_back_is_told(open_with: Callable[[int], Person]) -> None:
+    one = open_with(0)
+    rng = random.Random(1)
+    one.keeping.add(call_of(900, 0.0, 0.2, rng))
+    one.screen.show_all()
+    assert "clock" not in one.texts()
+    one.keeping.add(call_of(1, 0.0, 0.2, rng))
+    one.screen.show_all()
+    assert "The clock of this machine was set back" in one.texts()
+    assert not one.screen.again.isVisible()
+
+
 @pytest.mark.parametrize("theme", [LIGHT, DARK], ids=lambda theme: theme.name)
 @pytest.mark.parametrize("calls", [0, 3, 200])
 def test_every_picture_draws_in_both_themes_whatever_there_is(
