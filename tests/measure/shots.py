@@ -155,8 +155,9 @@ FAULTS: Final = (
 
 
 def keys(on: Stage) -> None:
-    """The sheet of keys, of both screens: one that was never shown has said none yet."""
-    on.frame.show_screen("corners")
+    """The sheet of keys, of all screens: one that was never shown has said none yet."""
+    for screen in ("corners", "reference", "shop"):
+        on.frame.show_screen(screen)
     on.frame.show_screen("bench")
     on.frame.show_keys()
 
