@@ -280,8 +280,10 @@ def corner_by_hand(
         between = points[(share >= -0.02) & (share <= 1.02)]
         # A hand is less sure than a fit: first what lies within half a millimetre.
         rough, near = refined(line, between, max(0.5, within))
-        fitted, near = refined(rough, between, within) if near.sum() >= 20 else (rough, near)
-        lines.append(fitted if near.sum() >= 10 else line)
+        if near.sum() >= 20:
+            rough, near = refined(rough, between, within)
+        # Of a few points the hand knows better than a fit.
+        lines.append(rough if near.sum() >= 20 else line)
     corner = _cornered(lines[0], lines[1], points, within)
     if corner is None or not (SMALLEST_ANGLE - _ROOM <= corner.angle <= LARGEST_ANGLE + _ROOM):
         raise refused(name, _angle_fault(0.0 if corner is None else corner.angle))

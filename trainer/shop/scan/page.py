@@ -33,10 +33,11 @@ from trainer.shop.scan.source import SUFFIXES
 from trainer.shop.scan.state import (
     HANDLES,
     Handle,
+    laid,
     moved,
-    place_of,
     places,
     put_back,
+    rough_places,
     with_choice,
     with_outline,
     with_unit,
@@ -214,16 +215,17 @@ class ScanPage(QWidget):
 
     def _put(self, handle: str, at: Vec) -> None:
         fitted, shown = self.controller.last, cast(Handle, handle)
-        if fitted is not None:
-            to = self._from_plot(at)
+        cloud, to = self.controller.found.cloud, self._from_plot(at)
+        if fitted is None and cloud is not None:
+            self.controller.do(lambda s: laid(s, cloud, shown, to), f"put {handle}")
+        elif fitted is not None:
             self.controller.do(lambda s: moved(s, fitted, shown, to), f"put {handle}")
 
     def _nudge(self, dx: float, dy: float) -> None:
-        fitted, handle = self.controller.last, self.controller.state.chosen
-        if fitted is None:
-            return
-        x, y = self._to_plot(np.array([place_of(fitted, self.controller.state.wishes, handle)]))[0]
-        self._put(handle, (float(x) + dx, float(y) + dy))
+        handle = self.controller.state.chosen
+        at = (self.view.plot.handles or {}).get(handle)
+        if at is not None:
+            self._put(handle, (at[0] + dx, at[1] + dy))
 
     def _settle(self) -> None:
         self.controller.end_gesture()
@@ -324,7 +326,20 @@ class ScanPage(QWidget):
         removed = cloud.removed if fitted is None else np.vstack([cloud.removed, fitted.strays])
         still = fitted or controller.last
         if still is None:
-            return Plot(cloud.kept, removed, cloud.unseen, self._faint(), self._numbers())
+            wishes = controller.state.wishes
+            rough = rough_places(cloud, wishes)
+            by_hand = wishes.base is not None
+            lines = ("base", "upright") if by_hand else ()
+            return Plot(
+                cloud.kept,
+                removed,
+                cloud.unseen,
+                self._faint(),
+                self._numbers(),
+                tuple((rough[f"{name} near"], rough[f"{name} far"]) for name in lines),  # type: ignore[index]
+                handles=rough,
+                chosen=controller.state.chosen,
+            )
         ends = {}
         for handle, at in places(still, controller.state.wishes).items():
             x, y = self._to_plot(np.array([at]))[0]

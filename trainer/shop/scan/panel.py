@@ -302,8 +302,12 @@ class Panel(QFrame):
         self.rows.setVisible(bool(rows))
         self.sure.setVisible(bool(rows))
         fitted = found.fitted is not None
-        self.handle_box.setVisible(fitted or controller.last is not None)
+        rough = controller.last is None
+        self.handle_box.setVisible(found.cloud is not None)
+        self.swap.setEnabled(not rough)
         for handle, button in self.handles.items():
+            # Without a section there are only the members to be laid by hand.
+            button.setEnabled(not rough or handle.startswith(("base", "upright")))
             with QSignalBlocker(button):
                 button.setChecked(handle == controller.state.chosen)
         self.making.setVisible(fitted)

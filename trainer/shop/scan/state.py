@@ -7,14 +7,15 @@ from typing import Final, Literal
 
 import numpy as np
 
+from exercises.intake.cloud import Cloud
 from exercises.intake.scan import Fitted, Wishes
 from exercises.intake.units import FileUnit
 from geometry.curves import Vec
 from trainer.shop.scan.source import Choice
 
 __all__ = [
-    "HANDLES", "Handle", "ScanState", "moved", "place_of", "places", "put_back", "with_choice",
-    "with_outline", "with_unit",
+    "HANDLES", "Handle", "ScanState", "laid", "moved", "place_of", "places", "put_back",
+    "rough_places", "with_choice", "with_outline", "with_unit",
 ]  # fmt: skip
 
 Handle = Literal[
@@ -84,6 +85,44 @@ def _member(fitted: Fitted, handle: Handle) -> tuple[np.ndarray, float]:
 def places(fitted: Fitted, wishes: Wishes) -> dict[Handle, Vec]:
     """Return where every handle is."""
     return {handle: place_of(fitted, wishes, handle) for handle in HANDLES}
+
+
+def rough_places(cloud: Cloud, wishes: Wishes) -> dict[Handle, Vec]:
+    """Return where the members' handles are while no section was found: as put, or at the edges.
+
+    Examples
+    --------
+    >>> from exercises.intake.cloud import cloud_of_points
+    >>> x = np.linspace(0.0, 10.0, 101)
+    >>> places = rough_places(cloud_of_points(x, x), Wishes())
+    >>> places["base near"], places["upright far"]
+    ((4.0, 0.0), (0.0, 9.0))
+    """
+    left, low = (float(at) for at in cloud.kept.min(axis=0))
+    wide, high = (float(at) for at in np.ptp(cloud.kept, axis=0))
+    base = wishes.base or ((left + 0.4 * wide, low), (left + 0.9 * wide, low))
+    upright = wishes.upright or ((left, low + 0.4 * high), (left, low + 0.9 * high))
+    return {
+        "base near": base[0],
+        "base far": base[1],
+        "upright near": upright[0],
+        "upright far": upright[1],
+    }
+
+
+def laid(state: ScanState, cloud: Cloud, handle: Handle, to: Vec) -> ScanState:
+    """Return the state with a member's handle put somewhere while no section was found."""
+    at_all = rough_places(cloud, state.wishes)
+    if handle not in at_all:
+        return state
+    at_all[handle] = to
+    wishes = replace(
+        state.wishes,
+        base=(at_all["base near"], at_all["base far"]),
+        upright=(at_all["upright near"], at_all["upright far"]),
+        root=None,
+    )
+    return replace(state, wishes=wishes, chosen=handle)
 
 
 def moved(state: ScanState, fitted: Fitted, handle: Handle, to: Vec) -> ScanState:

@@ -166,6 +166,30 @@ def test_members_and_root_are_dragged(opened: ScanPage, qtbot: QtBot, handle: Ha
     assert opened.controller.can_undo
 
 
+def test_members_are_laid_by_hand_where_none_was_found(page: ScanPage, qtbot: QtBot) -> None:
+    """Half a millimetre of the upright was seen: too little to be found, enough to be told."""
+    points = scan(WELD, Kind(noise=0.002, frame="level", outliers=0.0, drop_outs=0.0), 3)
+    low = np.nanmin(points, axis=0)
+    seen = points[points[:, 1] < low[1] + 7.3]
+    page.controller.open("x [mm];z [mm]\n" + "".join(f"{x:.4f};{z:.4f}\n" for x, z in seen))
+    settled(page, qtbot)
+    assert page.controller.found.fitted is None
+    assert not page.panel.handles["root"].isEnabled()
+    left, floor = (float(at) for at in low)
+    for handle, at in (
+        ("base near", (left + 10.0, floor)),
+        ("base far", (left + 19.0, floor)),
+        ("upright near", (left, floor + 6.8)),
+        ("upright far", (left, floor + 7.3)),
+    ):
+        QTest.mouseClick(page.panel.handles[handle], Qt.MouseButton.LeftButton)  # type: ignore[index]
+        spot = QPointF(*page.view.view.to_screen(page._to_plot(np.array([at]))[0])).toPoint()
+        QTest.mouseClick(page.view, Qt.MouseButton.LeftButton, pos=spot)
+        settled(page, qtbot)
+    assert page.controller.found.fitted is not None
+    assert legs(page)[0] == pytest.approx(8.0, abs=0.2)
+
+
 def test_brackets_walk_the_handles(opened: ScanPage) -> None:
     opened.view.setFocus()
     QTest.keyClick(opened.view, Qt.Key.Key_BracketRight)
