@@ -6,17 +6,25 @@ from collections.abc import Collection
 from dataclasses import dataclass
 from pathlib import Path
 
+from exercises.building import pose_of
 from exercises.coupon import Disposition
 from exercises.file_faults import FileError, TrayFault, read_bytes
 from exercises.models import ATTEMPTS_FORMAT, AttemptModel, HeaderModel, ReadingModel
+from exercises.placed import PlacementFault
 from exercises.shape import check_shape, without_private_keys
 from exercises.strict_json import LARGEST_FILE, Json, parse_json, quoted
-from exercises.versions import ATTEMPTS_HEAD, check_version
+from exercises.versions import (
+    ATTEMPTS_HEAD,
+    ATTEMPTS_LATER_KEYS,
+    check_version,
+    later_keys,
+    migrate_attempt,
+)
 from geometry.faults import Fault
 from geometry.joint import Member
 from geometry.leaf import Edge, leaf_of_mark
 from geometry.measures import FaceShape
-from geometry.pose import Pose, wrap_degrees
+from geometry.pose import Pose
 from geometry.reading import State
 
 __all__ = ["Attempt", "AttemptsError", "StatedReading", "load_attempts"]
@@ -68,6 +76,12 @@ class Attempt:
         In the order they were taken; None if they were not kept, empty if none was taken.
     sure
         0 to 1, or None.
+    fault
+        What is said to be wrong with the leaf that lies there, where that is the task.
+    size
+        The mark of the largest leaf that the weld is said to meet, where that is the task.
+    hints
+        How many of the coupon's hints were asked for; None if that wasn't kept.
 
     Examples
     --------
@@ -80,6 +94,9 @@ class Attempt:
     readings: tuple[StatedReading, ...] | None = None
     disposition: Disposition | None = None
     sure: float | None = None
+    fault: PlacementFault | None = None
+    size: str | None = None
+    hints: int | None = None
 
 
 class AttemptsError(FileError):
@@ -109,14 +126,14 @@ def load_attempts(path: Path | str, known: Collection[str] | None = None) -> lis
         right = f'a first line with "format": "{ATTEMPTS_FORMAT}" and "version"'
         fault = Fault("", "empty-file", "the file is empty", right, {"expected": ATTEMPTS_FORMAT})
         raise AttemptsError([TrayFault.of(file, fault, line=1)])
-    head = _header_faults(lines[0][1])
+    version, head = _header(lines[0][1])
     faults = [TrayFault.of(file, fault, line=lines[0][0]) for fault in head]
     # After a header of another format or a newer version, faults of its lines would mislead.
     if faults:
         raise AttemptsError(faults)
     attempts: list[Attempt] = []
     for number, line in lines[1:]:
-        model, found = _examine(line, known)
+        model, found = _examine(line, known, version)
         faults += [TrayFault.of(file, fault, line=number) for fault in found]
         if model is not None:
             attempts.append(_attempt(model))
@@ -125,24 +142,32 @@ def load_attempts(path: Path | str, known: Collection[str] | None = None) -> lis
     return attempts
 
 
-def _header_faults(line: bytes) -> list[Fault]:
+def _header(line: bytes) -> tuple[int, list[Fault]]:
+    """The version that a first line states, and every fault of that line."""
     parsed = parse_json(line)
     if parsed.faults:
-        return parsed.faults
+        return ATTEMPTS_HEAD, parsed.faults
     faults = check_version(parsed.value, ATTEMPTS_FORMAT, ATTEMPTS_HEAD)
-    return faults or check_shape(HeaderModel, without_private_keys(parsed.value))[1]
+    if faults:
+        return ATTEMPTS_HEAD, faults
+    model, found = check_shape(HeaderModel, without_private_keys(parsed.value))
+    return ATTEMPTS_HEAD if model is None else model.version, found
 
 
 def _examine(
-    line: bytes, known_coupons: Collection[str] | None
+    line: bytes, known_coupons: Collection[str] | None, version: int
 ) -> tuple[AttemptModel | None, list[Fault]]:
     parsed = parse_json(line)
     if parsed.value is None and parsed.faults:
         return None, parsed.faults
     bare: Json = without_private_keys(parsed.value)
+    later: list[Fault] = []
+    if isinstance(bare, dict):
+        later = later_keys(bare, version, ATTEMPTS_LATER_KEYS)
+        bare = migrate_attempt(bare, version)
     model, shape = check_shape(AttemptModel, bare)
     known = {fault.at for fault in parsed.faults}
-    faults = parsed.faults + [fault for fault in shape if fault.at not in known]
+    faults = parsed.faults + later + [fault for fault in shape if fault.at not in known]
     if known_coupons is not None:
         faults += _stranger(bare, known_coupons)
     return model, faults
@@ -163,14 +188,23 @@ def _attempt(model: AttemptModel) -> Attempt:
     readings = None
     if model.readings is not None:
         readings = tuple(_stated(reading) for reading in model.readings)
-    return Attempt(model.coupon, model.face, readings, model.disposition, model.sure)
+    return Attempt(
+        coupon=model.coupon,
+        face=model.face,
+        readings=readings,
+        disposition=model.disposition,
+        sure=model.sure,
+        fault=model.fault,
+        size=_mark(model.size),
+        hints=model.hints,
+    )
+
+
+def _mark(stated: str | None) -> str | None:
+    """A leaf's mark in one spelling, so that marks can be compared."""
+    return None if stated is None else leaf_of_mark(stated).mark
 
 
 def _stated(model: ReadingModel) -> StatedReading:
-    pose = None
-    if model.pose is not None:
-        angle = wrap_degrees(model.pose.angle)
-        pose = Pose(model.pose.x, model.pose.y, angle, model.pose.turned)
-    # One spelling of each mark, so that marks can be compared.
-    mark = leaf_of_mark(model.leaf).mark if model.leaf is not None else None
-    return StatedReading(mark, model.edge, model.on, pose, model.state)
+    pose = pose_of(model.pose) if model.pose is not None else None
+    return StatedReading(_mark(model.leaf), model.edge, model.on, pose, model.state)

@@ -15,17 +15,22 @@ from exercises.models import (
     CouponModel,
     DrawnBeadModel,
     IntermittentModel,
+    PlacedModel,
+    PoseModel,
     TracedBeadModel,
 )
+from exercises.placed import Placed
 from exercises.strict_json import Json
 from exercises.text import NO_TEXT, Text
 from geometry.bead import Bead, Overlap, Spatter, Undercut, trace_end_faults
 from geometry.faults import Fault, GeometryError
 from geometry.joint import Joint
+from geometry.leaf import leaf_of_mark
 from geometry.lengths import format_length, parse_length
+from geometry.pose import Pose, wrap_degrees
 from geometry.section import Section
 
-__all__ = ["build_coupon"]
+__all__ = ["build_coupon", "pose_of"]
 
 
 def build_coupon(model: CouponModel, source: Mapping[str, Json]) -> Coupon:
@@ -62,8 +67,22 @@ def build_coupon(model: CouponModel, source: Mapping[str, Json]) -> Coupon:
         teaches=Text.of(model.teaches) if model.teaches else NO_TEXT,
         conditions=Conditions(**model.conditions.model_dump()),
         backdrop=backdrop,
+        placed=_placed_leaf(model.placed),
         source=source,
     )
+
+
+def pose_of(model: PoseModel) -> Pose:
+    """Return the pose that `model` states, its angle in (-180, 180]."""
+    return Pose(model.x, model.y, wrap_degrees(model.angle), model.turned)
+
+
+def _placed_leaf(model: PlacedModel | None) -> Placed | None:
+    if model is None:
+        return None
+    # One spelling of each mark, so that marks can be compared.
+    mark = leaf_of_mark(model.leaf).mark
+    return Placed(mark, model.edge, model.on, pose_of(model.pose), tuple(model.gauged))
 
 
 def _backdrop(model: BackdropModel | None) -> Backdrop | None:

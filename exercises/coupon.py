@@ -12,6 +12,7 @@ from exercises.backdrop import Backdrop
 from exercises.callout import Callout, CalloutMeasure
 from exercises.conditions import USUAL, Conditions
 from exercises.disposition import DISPOSITIONS, Disposition
+from exercises.placed import Placed
 from exercises.rules import RULE_SETS, RuleSet
 from exercises.strict_json import Json
 from exercises.text import NO_TEXT, Text
@@ -29,8 +30,8 @@ __all__ = [
     "Task",
 ]
 
-Task = Literal["read", "size", "judge"]
-TASKS: Final[tuple[Task, ...]] = ("read", "size", "judge")
+Task = Literal["read", "size", "judge", "find the fault"]
+TASKS: Final[tuple[Task, ...]] = ("read", "size", "judge", "find the fault")
 
 
 @dataclass(frozen=True)
@@ -44,7 +45,7 @@ class Coupon:
     title, teaches
         What it is called, and the one thing that it teaches (shown in the debrief).
     task
-        ``read``, ``size`` or ``judge``.
+        ``read``, ``size``, ``judge`` or ``find the fault``.
     section
         The weld, cut across, with its spatter as found.
     callout
@@ -64,6 +65,8 @@ class Coupon:
     backdrop
         The picture that the section was taken from, to be looked at after the call. Nothing is
         judged by it, so it is no part of the digest.
+    placed
+        The leaf that somebody has placed, for the task ``find the fault``; no other looks at it.
     source
         The coupon as its file states it, keys that begin ``x-`` included. Not to be changed.
 
@@ -91,6 +94,7 @@ class Coupon:
     conditions: Conditions = USUAL
     shop_rules: RuleSet | None = field(default=None, repr=False)
     backdrop: Backdrop | None = field(default=None, repr=False)
+    placed: Placed | None = None
     source: Mapping[str, Json] = field(default_factory=dict, compare=False, repr=False)
 
     @property
@@ -122,6 +126,8 @@ class Coupon:
         }
         if self.conditions != USUAL:
             said["conditions"] = asdict(self.conditions)
+        if self.placed is not None and self.task == "find the fault":
+            said["placed"] = asdict(self.placed)
         if self.shop_rules is not None:
             said["rules_digest"] = self.shop_rules.digest
         return said

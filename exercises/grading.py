@@ -9,20 +9,26 @@ from typing import Final
 
 from exercises.attempt import Attempt, StatedReading
 from exercises.coupon import Coupon, Disposition
+from exercises.faces import right_faces
 from exercises.gauging import right_leaves
 from exercises.grounds import grounds
 from exercises.judging import Judgement, judge, limit_leaves, preferred_rack, size_row
+from exercises.largest_leaf import largest_leaf, rack_of, right_sizes
+from exercises.placement_faults import true_faults
 from exercises.required import called_size, limit_for
 from exercises.rules import SizeRow
 from exercises.stances import Stance, Stances, member_of
 from geometry.joint import MEMBERS, Member
 from geometry.leaf import RACKS, Edge, RackName
-from geometry.measures import FaceShape, Measures
-from geometry.tolerances import FLAT_FACE
 
-__all__ = ["MARKS", "Grade", "Params", "Reason", "grade", "leaf_name"]
+__all__ = ["HINT_COST", "MARKS", "Grade", "Params", "Reason", "grade", "leaf_name"]
 
 MARKS: Final = ("face", "leaf", "edge", "seat", "legs", "reading", "disposition")
+"""The marks of every grade. Beside them stands ``fault`` where a leaf was placed whose fault is to
+be found, and ``size`` where a size was asked for and stated."""
+
+HINT_COST: Final = 0.05
+"""What each hint that was asked for takes off the score, which never falls below 0."""
 
 Params = Mapping[str, float | str]
 
@@ -34,7 +40,7 @@ class Reason:
     Parameters
     ----------
     mark
-        One of `MARKS`.
+        One of `MARKS`, ``fault`` or ``size``; ``hints`` for what hints took off the score.
     code
         A stable name for the reason; translations hang on it.
     params
@@ -63,7 +69,8 @@ class Grade:
     coupon
         Id of the coupon.
     score
-        Mean of the marks that apply, 0 to 1; 0 if it is critical, or if nothing was stated.
+        Mean of the marks that apply, less `HINT_COST` for each hint, 0 to 1; 0 if it is critical,
+        or if nothing was stated.
     marks
         0 to 1 by name; None where a mark doesn't apply or can't be known.
     right
@@ -136,6 +143,8 @@ def grade(coupon: Coupon, attempt: Attempt) -> Grade:
     >>> given.score, given.marks["face"], given.reasons[0].text
     (0.5, 0.0, 'the face is convex: 0.90 mm beyond the line from toe to toe')
     """
+    if coupon.task == "find the fault":
+        return _grade_fault(coupon, attempt)
     stances = Stances(coupon)
     marking = _Marking(
         coupon,
@@ -145,17 +154,67 @@ def grade(coupon: Coupon, attempt: Attempt) -> Grade:
         tuple(stances.of(stated) for stated in attempt.readings or ()),
     )
     marks = {name: _MARKERS[name](marking) for name in MARKS}
+    if coupon.task == "size" and attempt.size is not None:
+        marks["size"] = _mark_size(marking, attempt.size)
     critical = _is_critical(marking)
-    given = [mark for mark in marks.values() if mark is not None]
     return Grade(
         coupon=coupon.id,
-        score=0.0 if critical or not given else fmean(given),
+        score=0.0 if critical else _score(marks, coupon, attempt, marking.reasons),
         marks=marks,
         right=marking.judgement.disposition if coupon.task == "judge" else None,
         in_doubt=marking.judgement.in_doubt,
         critical=critical,
         reasons=tuple(marking.reasons),
     )
+
+
+def _score(
+    marks: Mapping[str, float | None], coupon: Coupon, attempt: Attempt, reasons: list[Reason]
+) -> float:
+    """The mean of the marks that apply, less what hints cost; that gets a reason of its own."""
+    given = [mark for mark in marks.values() if mark is not None]
+    score = fmean(given) if given else 0.0
+    # Only a hint that the coupon has can have been shown.
+    count = min(attempt.hints or 0, len(coupon.hints))
+    if not count:
+        return score
+    off = HINT_COST * count
+    hints = "1 hint was" if count == 1 else f"{count} hints were"
+    text = f"{hints} asked for: {off:.2f} off the score"
+    reasons.append(Reason("hints", "hints-asked", {"count": count, "off": off}, text))
+    return max(0.0, score - off)
+
+
+def _grade_fault(coupon: Coupon, attempt: Attempt) -> Grade:
+    """The grade of what was said of a leaf that somebody else has placed; no more is asked."""
+    marks: dict[str, float | None] = dict.fromkeys(MARKS)
+    reasons: list[Reason] = []
+    marks["fault"] = None
+    if attempt.fault is not None:
+        true = true_faults(coupon)
+        marks["fault"] = 1.0 if attempt.fault in true else 0.0
+        if attempt.fault not in true:
+            told = "nothing is wrong" if true == ("nothing",) else f"wrong is: {', '.join(true)}"
+            params = {"stated": attempt.fault, "faults": ", ".join(true)}
+            reasons.append(Reason("fault", "fault-other", params, told))
+    score = _score(marks, coupon, attempt, reasons)
+    return Grade(coupon.id, score, marks, None, False, False, tuple(reasons))
+
+
+def _mark_size(marking: _Marking, stated: str) -> float | None:
+    """The stated size, by the rack that its leaf hangs on."""
+    if marking.judgement.undecided:
+        return None
+    name = rack_of(stated)
+    if stated in right_sizes(marking.coupon, name):
+        return 1.0
+    largest = largest_leaf(marking.coupon, name)
+    if largest is None:
+        marking.because("size", "size-none", "the weld meets no leaf of this set", stated=stated)
+    else:
+        text = f"the largest leaf that the weld meets is {leaf_name(largest)}"
+        marking.because("size", "size-other", text, stated=stated, leaf=largest)
+    return 0.0
 
 
 def _is_critical(marking: _Marking) -> bool:
@@ -168,24 +227,11 @@ def _is_critical(marking: _Marking) -> bool:
     )
 
 
-def _faces(measures: Measures) -> set[FaceShape]:
-    """Every name that is right for a face whose bulge or hollow may be off by FLAT_FACE."""
-    rounding = 1e-9
-    faces: set[FaceShape] = {measures.face}
-    if max(measures.convexity, measures.concavity) <= 2.0 * FLAT_FACE + rounding:
-        faces.add("flat")
-        if measures.convexity > rounding:
-            faces.add("convex")
-        if measures.concavity > rounding:
-            faces.add("concave")
-    return faces
-
-
 def _mark_face(marking: _Marking) -> float | None:
     stated, measures = marking.attempt.face, marking.judgement.measures
     if stated is None:
         return None
-    if stated in _faces(measures):
+    if stated in right_faces(measures):
         return 1.0
     off = measures.concavity if measures.face == "concave" else measures.convexity
     shape = "hollow" if measures.face == "concave" else measures.face
@@ -277,7 +323,7 @@ def _mark_edge(marking: _Marking) -> float | None:
     if not edges:
         marking.because("edge", "no-reading", "no leaf was held to the weld")
         return 0.0
-    if "flat" in _faces(marking.judgement.measures):
+    if "flat" in right_faces(marking.judgement.measures):
         return 1.0
     if marking.row.throat:
         # Legs are gauged with the leg edge on a hollow weld too; what counts here is the throat.

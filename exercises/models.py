@@ -17,6 +17,7 @@ from pydantic_core import PydanticCustomError
 from exercises.backdrop import LARGEST_PIXEL, LONGEST_JPEG, SMALLEST_PIXEL
 from exercises.callout import CalloutMeasure, Side
 from exercises.coupon import Disposition, Task
+from exercises.placed import PlacementFault
 from exercises.strict_json import quoted
 from geometry.joint import Member
 from geometry.leaf import Edge, leaf_of_mark
@@ -43,6 +44,7 @@ __all__ = [
     "IntermittentModel",
     "JointModel",
     "Name",
+    "PlacedModel",
     "PoseModel",
     "ReadingModel",
     "SizeModel",
@@ -69,6 +71,7 @@ MOST_POINTS: Final = 20_000
 
 _MOST_DROPS: Final = 200
 _MOST_READINGS: Final = 500
+_MOST_HINTS: Final = 1000
 _MOST_PIECES: Final = 10_000
 MOST_RULE_FILES: Final = 20
 _LONGEST_WELD: Final = 1e6
@@ -274,6 +277,25 @@ class BackdropModel(StrictModel):
     mm_per_pixel: Annotated[float, Field(ge=SMALLEST_PIXEL, le=LARGEST_PIXEL)]
 
 
+class PoseModel(StrictModel):
+    """Where a leaf was held: mm and degrees."""
+
+    x: Annotated[float, Field(ge=-10_000.0, le=10_000.0)]
+    y: Annotated[float, Field(ge=-10_000.0, le=10_000.0)]
+    angle: Annotated[float, Field(ge=-360.0, le=360.0)]
+    turned: bool = False
+
+
+class PlacedModel(StrictModel):
+    """A leaf that somebody has placed, and what they say of it."""
+
+    leaf: MarkModel
+    edge: Edge
+    on: Member
+    pose: PoseModel
+    gauged: Annotated[list[Member], Field(max_length=2)] = []
+
+
 class CouponModel(StrictModel):
     """One weld to be judged."""
 
@@ -292,13 +314,14 @@ class CouponModel(StrictModel):
     teaches: TextModel = ""
     conditions: ConditionsModel = ConditionsModel()
     backdrop: BackdropModel | None = None
+    placed: PlacedModel | None = None
 
 
 class TrayModel(StrictModel):
     """A tray: a file of coupons."""
 
     format: Literal["toe-and-throat/tray"]
-    version: Literal[1, 2, 3]
+    version: Literal[1, 2, 3, 4]
     title: TextModel = ""
     rule_files: Annotated[list[Name], Field(max_length=MOST_RULE_FILES)] = []
     coupons: Annotated[list[CouponModel], Field(min_length=1, max_length=MOST_COUPONS)]
@@ -308,16 +331,7 @@ class HeaderModel(StrictModel):
     """The first line of an attempts file."""
 
     format: Literal["toe-and-throat/attempts"]
-    version: Literal[1]
-
-
-class PoseModel(StrictModel):
-    """Where a leaf was held: mm and degrees."""
-
-    x: Annotated[float, Field(ge=-10_000.0, le=10_000.0)]
-    y: Annotated[float, Field(ge=-10_000.0, le=10_000.0)]
-    angle: Annotated[float, Field(ge=-360.0, le=360.0)]
-    turned: bool = False
+    version: Literal[1, 2]
 
 
 class ReadingModel(StrictModel):
@@ -338,3 +352,6 @@ class AttemptModel(StrictModel):
     readings: Annotated[list[ReadingModel], Field(max_length=_MOST_READINGS)] | None = None
     disposition: Disposition | None = None
     sure: Annotated[float, Field(ge=0.0, le=1.0)] | None = None
+    fault: PlacementFault | None = None
+    size: MarkModel | None = None
+    hints: Annotated[int, Field(ge=0, le=_MOST_HINTS)] | None = None

@@ -10,6 +10,7 @@ from exercises.building import build_coupon
 from exercises.coupon import Coupon
 from exercises.file_faults import FileError, TrayError, TrayFault, read_bytes
 from exercises.models import MOST_COUPONS, MOST_RULE_FILES, TRAY_FORMAT, CouponModel, TrayModel
+from exercises.placement_faults import stated_faults
 from exercises.rules import RULE_SETS
 from exercises.shape import check_shape, without_private_keys
 from exercises.shop_rules import ShopRules, rules_beside
@@ -230,7 +231,9 @@ def _build(
         coupon = build_coupon(model, source)
     except GeometryError as error:
         return None, [replace(fault, at=at + fault.at) for fault in error.faults]
-    return replace(coupon, shop_rules=shop.sets.get(model.rules)), []
+    coupon = replace(coupon, shop_rules=shop.sets.get(model.rules))
+    found = stated_faults(coupon)
+    return coupon, [replace(fault, at=at + fault.at) for fault in found]
 
 
 def _repeated_ids(listed: list[Json]) -> list[Fault]:

@@ -10,6 +10,8 @@ from geometry.faults import Fault
 
 __all__ = [
     "ATTEMPTS_HEAD",
+    "ATTEMPTS_LATER_KEYS",
+    "ATTEMPTS_MIGRATIONS",
     "HEAD",
     "LATER_KEYS",
     "MIGRATIONS",
@@ -18,14 +20,15 @@ __all__ = [
     "check_version",
     "later_keys",
     "migrate",
+    "migrate_attempt",
 ]
 
 Document = dict[str, Json]
 
-HEAD: Final = 3
+HEAD: Final = 4
 """The version of trays that this program writes."""
 
-ATTEMPTS_HEAD: Final = 1
+ATTEMPTS_HEAD: Final = 2
 RULES_HEAD: Final = 1
 """The versions of attempts and of rules files."""
 
@@ -42,8 +45,14 @@ LATER_KEYS: Final[Mapping[int, tuple[tuple[str, ...], ...]]] = {
         ("coupons", "*", "callout", "tail"),
     ),
     3: (("coupons", "*", "backdrop"),),
+    4: (("coupons", "*", "placed"),),
 }
 """The keys that each version of trays brought; ``*`` is every member of a list."""
+
+ATTEMPTS_LATER_KEYS: Final[Mapping[int, tuple[tuple[str, ...], ...]]] = {
+    2: (("fault",), ("size",), ("hints",)),
+}
+"""The keys of one attempt that each version of attempts files brought."""
 
 
 def _from_1(document: Document) -> Document:
@@ -56,7 +65,16 @@ def _from_2(document: Document) -> Document:
     return dict(document)
 
 
-MIGRATIONS: Final[Mapping[int, Callable[[Document], Document]]] = {1: _from_1, 2: _from_2}
+def _from_3(document: Document) -> Document:
+    """Version 4 only added a key: before it no task had a leaf that lies there already."""
+    return dict(document)
+
+
+MIGRATIONS: Final[Mapping[int, Callable[[Document], Document]]] = {
+    1: _from_1,
+    2: _from_2,
+    3: _from_3,
+}
 """From each older version of trays to the next: a pure function from document to document.
 
 A version rises whenever a key is added; each rise adds one function here and one golden file to
@@ -64,19 +82,41 @@ the tests.
 """
 
 
-def later_keys(document: Document) -> list[Fault]:
-    """Return a fault for each key of a tray that its version doesn't have yet.
+def _attempt_from_1(attempt: Document) -> Document:
+    """Version 2 only added keys: what version 1 couldn't state was not stated."""
+    return dict(attempt)
+
+
+ATTEMPTS_MIGRATIONS: Final[Mapping[int, Callable[[Document], Document]]] = {1: _attempt_from_1}
+"""From each older version of attempts files to the next, for one attempt."""
+
+
+def later_keys(
+    document: Document,
+    stated: int | None = None,
+    keys: Mapping[int, tuple[tuple[str, ...], ...]] = LATER_KEYS,
+) -> list[Fault]:
+    """Return a fault for each key of a document that its version doesn't have yet.
+
+    Parameters
+    ----------
+    document
+        A tray; or one attempt, with the version that its file's first line states.
+    stated
+        That version; without it, the document's own.
+    keys
+        What each version brought.
 
     Examples
     --------
     >>> [fault.at for fault in later_keys({"version": 1, "coupons": [{"conditions": {}}]})]
     ['/coupons/0/conditions']
     """
-    stated = document["version"]
-    assert isinstance(stated, int)
+    own = document["version"] if stated is None else stated
+    assert isinstance(own, int)
     found: list[Fault] = []
-    for version, paths in LATER_KEYS.items():
-        for path in paths if version > stated else ():
+    for version, paths in keys.items():
+        for path in paths if version > own else ():
             for at in _places(document, path, ""):
                 text = f"{quoted(path[-1])} is a key of version {version}"
                 right = f'"version": {version}'
@@ -105,7 +145,7 @@ def check_version(document: Json, expected: str, head: int = HEAD) -> list[Fault
     >>> for fault in check_version({"format": "toe-and-throat/tray", "version": 7}, \
 "toe-and-throat/tray"):
     ...     print(fault)
-    /version: version 7 is newer than this program reads; right would be: 3, or a newer program
+    /version: version 7 is newer than this program reads; right would be: 4, or a newer program
     """
     if not isinstance(document, dict):
         what = quoted(document)
@@ -158,3 +198,16 @@ def migrate(
     for step in range(version, head):
         document = {**migrations[step](document), "version": step + 1}
     return document
+
+
+def migrate_attempt(attempt: Document, version: int) -> Document:
+    """Return one attempt out of a file of `version`, lifted to `ATTEMPTS_HEAD`.
+
+    Examples
+    --------
+    >>> migrate_attempt({"coupon": "a"}, 1)
+    {'coupon': 'a'}
+    """
+    for step in range(version, ATTEMPTS_HEAD):
+        attempt = ATTEMPTS_MIGRATIONS[step](attempt)
+    return attempt

@@ -19,7 +19,7 @@ from typing import TextIO
 from exercises.attempt import load_attempts
 from exercises.coupon import Coupon
 from exercises.file_faults import FileError, TrayFault
-from exercises.grading import MARKS, Grade, grade
+from exercises.grading import Grade, grade
 from exercises.rule_files import SUFFIX, check_rules, rules_schema
 from exercises.tray import Tray, check_tray, load_tray, tray_schema
 from geometry.joint import MEMBERS
@@ -298,7 +298,7 @@ def _grade(arguments: argparse.Namespace) -> Outcome:
 
 def _grade_text(given: Grade) -> str:
     marks = ", ".join(
-        f"{name} {'-' if (mark := given.marks[name]) is None else f'{mark:.2f}'}" for name in MARKS
+        f"{name} {'-' if mark is None else f'{mark:.2f}'}" for name, mark in given.marks.items()
     )
     notes = [
         *(["in doubt: either verdict, or refer, is right"] if given.in_doubt else []),

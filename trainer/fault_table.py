@@ -420,8 +420,48 @@ VALUES: Final = {
 }
 """Values that are words; what isn't here is shown as the file has it."""
 
+_PLACED: Final[dict[str, tuple[Variant, ...]]] = {
+    "placed-missing": (
+        (
+            QT_TRANSLATE_NOOP("Faults", "no leaf is placed that could be judged"),
+            QT_TRANSLATE_NOOP("Faults", 'a key "placed"'),
+        ),
+    ),
+    "placed-turned": (
+        (
+            QT_TRANSLATE_NOOP("Faults", "the throat edge is turned over"),
+            QT_TRANSLATE_NOOP("Faults", "false: it lies the same on either member"),
+        ),
+    ),
+    "placed-in-steel": (
+        (
+            QT_TRANSLATE_NOOP("Faults", "the leaf stands {depth} mm inside steel"),
+            QT_TRANSLATE_NOOP("Faults", "a pose that enters no steel"),
+        ),
+    ),
+    "placed-aloft": (
+        (
+            QT_TRANSLATE_NOOP("Faults", "the leaf touches nothing"),
+            QT_TRANSLATE_NOOP("Faults", "a pose in which it touches steel"),
+        ),
+    ),
+    "placed-unsettled": (
+        (
+            QT_TRANSLATE_NOOP("Faults", "no leaf can settle the size of this weld"),
+            QT_TRANSLATE_NOOP("Faults", "a weld that a leaf can settle"),
+        ),
+    ),
+    "placed-adrift": (
+        (
+            QT_TRANSLATE_NOOP("Faults", "the leaf isn't home, and no answer says so"),
+            QT_TRANSLATE_NOOP("Faults", "a leaf that is home, tilted, or on spatter"),
+        ),
+    ),
+}
+
 CODES: Final[dict[str, tuple[Variant, ...]]] = {
     **_GEOMETRY,
+    **_PLACED,
     **_TEXT,
     **_SHAPE,
     **_STATED,

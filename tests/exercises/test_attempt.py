@@ -125,7 +125,7 @@ def test_all_lines_are_looked_at(tmp_path: Path) -> None:
         (b"nonsense", "", "not-json"),
         ({"coupon": "a"}, "/format", "format"),
         ({**HEADER, "format": "toe-and-throat/tray"}, "/format", "format"),
-        ({**HEADER, "version": 2}, "/version", "newer-version"),
+        ({**HEADER, "version": 3}, "/version", "newer-version"),
         ({**HEADER, "version": 1.0}, "/version", "version"),
         ({**HEADER, "by": "me"}, "/by", "unknown-key"),
     ],

@@ -21,6 +21,7 @@ from exercises.tray import (
     save_tray,
     tray_schema,
 )
+from exercises.versions import HEAD
 from geometry.bead import Overlap, Spatter, Undercut
 from tests.exercises.trays import COUPON, GOLDEN, document, written
 
@@ -231,7 +232,7 @@ def test_what_spoils_a_toe_has_its_limits(changes: dict[str, Any], pointer: str,
         (None, [("", "not-an-object")]),
         ({}, [("/format", "format"), ("/version", "version")]),
         ({"format": "toe-and-throat/attempts", "version": 1}, [("/format", "format")]),
-        ({"format": "toe-and-throat/tray", "version": 4}, [("/version", "newer-version")]),
+        ({"format": "toe-and-throat/tray", "version": HEAD + 1}, [("/version", "newer-version")]),
         ({"format": "toe-and-throat/tray", "version": 10**50}, [("/version", "newer-version")]),
         ({"format": "toe-and-throat/tray", "version": 0}, [("/version", "version")]),
         ({"format": "toe-and-throat/tray", "version": 1.0}, [("/version", "version")]),

@@ -38,6 +38,10 @@ DIGESTS[3] = {
     **DIGESTS[2],
     "hb-09": "016e9ce7bafe2def1310015b33e3338e9e18f032546d81ac9b9e3b495bf4ab2a",
 }
+DIGESTS[4] = {
+    **DIGESTS[3],
+    "hb-10": "e4e95c816ec97e01d2780785d220fa29f4078cf647e2f919506453bc9d5b4cac",
+}
 """Of the coupons in each version's golden file: what an old file means must never change."""
 
 
@@ -115,6 +119,13 @@ def test_a_key_of_version_3_is_none_of_version_2() -> None:
     (fault,) = later_keys({**golden(3), "version": 2})
     assert (fault.at, fault.code, fault.right) == (
         "/coupons/5/backdrop", "later-key", '"version": 3',
+    )  # fmt: skip
+
+
+def test_a_key_of_version_4_is_none_of_version_3() -> None:
+    (fault,) = later_keys({**golden(4), "version": 3})
+    assert (fault.at, fault.code, fault.right) == (
+        "/coupons/6/placed", "later-key", '"version": 4',
     )  # fmt: skip
 
 

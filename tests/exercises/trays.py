@@ -9,8 +9,9 @@ from typing import Any
 
 from exercises.coupon import Coupon
 from exercises.tray import read_tray
+from exercises.versions import HEAD
 
-GOLDEN = Path(__file__).parent / "golden" / "version-3.tray.json"
+GOLDEN = Path(__file__).parent / "golden" / "version-4.tray.json"
 
 COUPON: dict[str, Any] = {
     "id": "hb-04",
@@ -22,7 +23,7 @@ COUPON: dict[str, Any] = {
 def document(*coupons: dict[str, Any]) -> dict[str, Any]:
     """A sound tray of these coupons, or of one."""
     listed = [copy.deepcopy(coupon) for coupon in coupons or (COUPON,)]
-    return {"format": "toe-and-throat/tray", "version": 3, "title": "T", "coupons": listed}
+    return {"format": "toe-and-throat/tray", "version": HEAD, "title": "T", "coupons": listed}
 
 
 def coupon(**changes: object) -> Coupon:

@@ -11,6 +11,7 @@ from dataclasses import replace
 from exercises.building import build_coupon
 from exercises.coupon import Coupon
 from exercises.models import CouponModel
+from exercises.placement_faults import stated_faults
 from exercises.rules import RULE_SETS, RuleSet
 from exercises.shape import check_shape, without_private_keys
 from exercises.strict_json import Json, quoted
@@ -54,7 +55,11 @@ def coupon_of(document: Mapping[str, Json], shop_rules: Mapping[str, RuleSet]) -
         text = f"no rule set is called {quoted(model.rules)}"
         params = {"rules": quoted(model.rules), "known": known}
         raise GeometryError([Fault("/rules", "unknown-rules", text, f"one of: {known}", params)])
-    return replace(build_coupon(model, document), shop_rules=shop_rules.get(model.rules))
+    coupon = replace(build_coupon(model, document), shop_rules=shop_rules.get(model.rules))
+    found = stated_faults(coupon)
+    if found:
+        raise GeometryError(found)
+    return coupon
 
 
 def rules_of(coupons: tuple[Coupon, ...]) -> dict[str, RuleSet]:

@@ -56,6 +56,7 @@ def callout_word(coupon: Coupon) -> str:
         "read": translate("Shop", "read"),
         "size": translate("Shop", "size"),
         "judge": translate("Shop", "judge"),
+        "find the fault": translate("Shop", "find the fault"),
     }[coupon.task]
     return f"{callout.prefix} {size} \u00b7 {task}"
 
