@@ -27,7 +27,7 @@ TEXTS = [
     ]
     if path.is_file() and "out" not in path.relative_to(ROOT).parts
 ]
-BINARY = {".pic", ".png", ".ttf", ".otf", ".qm"}
+BINARY = {".pic", ".ico", ".png", ".ttf", ".otf", ".qm"}
 FUNCTIONS = (ast.FunctionDef, ast.AsyncFunctionDef, ast.Lambda)
 
 
