@@ -96,6 +96,15 @@ class KnobBar(QFrame):
         row.addStretch(1)
         self.draw = self._draw_menu()
         row.addWidget(self.draw)
+        self._add_looks(row)
+        self._listen()
+        self._narrow, self._point = False, False
+        self._keys: list[str] = []
+        self._section: Section | None = None
+        self._key = ""
+
+    def _add_looks(self, row: QHBoxLayout) -> None:
+        """How near the section is looked at."""
         self.looks: dict[str, QPushButton] = {}
         for words, sign, name in (
             (self.tr("Closer"), "+", "closer"),
@@ -110,6 +119,8 @@ class KnobBar(QFrame):
             button.clicked.connect(lambda _=False, name=name: self.asked.emit(name))
             row.addWidget(button)
             self.looks[name] = button
+
+    def _listen(self) -> None:
         for way_on, button in zip(_STEPS, (self.less, self.more), strict=True):
             button.clicked.connect(lambda _=False, way_on=way_on: self._step(way_on))
             button.released.connect(self._settle)
@@ -118,10 +129,6 @@ class KnobBar(QFrame):
             button.released.connect(self._settle)
         self.point_in.clicked.connect(lambda: self.asked.emit("point in"))
         self.point_out.clicked.connect(lambda: self.asked.emit("point out"))
-        self._narrow, self._point = False, False
-        self._keys: list[str] = []
-        self._section: Section | None = None
-        self._key = ""
 
     def _draw_menu(self) -> QPushButton:
         """What can be drawn over the section on demand."""
