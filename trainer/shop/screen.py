@@ -199,8 +199,9 @@ class ShopScreen(QWidget):
         filing.changed.connect(self.show_state)
         filing.said.connect(self.saying.say)
         app = QApplication.instance()
-        if app is not None:
+        if isinstance(app, QApplication):
             app.aboutToQuit.connect(filing.leave)
+            app.focusChanged.connect(self._see_focus)
         side, working = self.side, self.working
         side.asked.connect(self.do)
         side.settled.connect(controller.end_gesture)
@@ -463,6 +464,9 @@ class ShopScreen(QWidget):
     def _lay(self, mark: str, seat: int) -> None:
         self._laid = (mark, seat) if mark else None
         self.show_state()
+
+    def _see_focus(self, _: QWidget | None, now: QWidget | None) -> None:
+        self.side.see_focus(now)
 
     def _mark(self, key: str) -> None:
         self.view.mark(key)

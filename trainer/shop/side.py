@@ -6,7 +6,7 @@ from typing import Final
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QFrame, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QScrollArea, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from exercises.coupon import Coupon
 from geometry.leaf import RackName
@@ -144,6 +144,12 @@ class Side(QFrame):
     def show_answers(self, working: Working, unit: Unit, theme: Theme) -> None:
         """Show what the leaves would show, as far as they have been pressed."""
         self.leaves.show_answers(working.answers, unit, theme)
+
+    def see_focus(self, now: QWidget | None) -> None:
+        """Scroll what has the focus into view."""
+        form = self.forms.currentWidget()
+        if now is not None and isinstance(form, QScrollArea) and form.isAncestorOf(now):
+            form.ensureWidgetVisible(now, 0, 24)
 
     def look_at(self, key: str) -> None:
         """Have the field of a handle in sight."""
