@@ -59,7 +59,8 @@ def test_every_text_is_translated() -> None:
 def test_the_compiled_file_says_the_same(qapp: QApplication) -> None:
     compiled = QTranslator()
     assert compiled.load("es.qm", str(asset("translations")))
-    said = {key: compiled.translate(*key) for key in WORDS}
+    # Of what is counted the catalogue has the plural.
+    said = {key: compiled.translate(*key, "", 2) for key in WORDS}
     assert {key: (said[key], words) for key, words in WORDS.items() if said[key] != words} == {}
 
 
