@@ -60,7 +60,10 @@ def test_the_compiled_file_says_the_same(qapp: QApplication) -> None:
     compiled = QTranslator()
     assert compiled.load("es.qm", str(asset("translations")))
     # Of what is counted the catalogue has the plural.
-    said = {key: compiled.translate(*key, "", 2) for key in WORDS}
+    said = {
+        key: compiled.translate(*key, "", 2) if "%n" in key[1] else compiled.translate(*key)
+        for key in WORDS
+    }
     assert {key: (said[key], words) for key, words in WORDS.items() if said[key] != words} == {}
 
 
