@@ -223,3 +223,11 @@ def test_the_same_outline_from_both() -> None:
     two: Drawing = read_svg(svg('<polyline points="0,-20 0,-7 8,0 20,0"/>'))
     assert one.outlines[0].points == pytest.approx(two.outlines[0].points)
     assert one.outlines[0].length == pytest.approx(13 + 12 + math.hypot(8, 7))
+
+
+@pytest.mark.parametrize("module", ["dxf", "svg"])
+def test_without_the_extra_it_says_which(module: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(f"exercises.intake.{module}.READS_{module.upper()}", False)
+    read = read_dxf if module == "dxf" else read_svg
+    with pytest.raises(IntakeError, match=r"toe-and-throat\[drawings\]"):
+        read(svg("<path/>"), "a")
