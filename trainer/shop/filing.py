@@ -200,6 +200,8 @@ class Filing(QObject):
     def _has_opened(self) -> None:
         if self.path is not None:
             self._last = self.path.parent
+            settings = self._window.settings
+            self._window.change_settings(settings.with_recent(self.path.absolute()))
         self.opened.emit()
         self.changed.emit()
 
