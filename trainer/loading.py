@@ -6,7 +6,7 @@ import gc
 import sys
 import threading
 from collections.abc import Callable
-from typing import Final, Generic, TypeVar
+from typing import Any, ClassVar, Final, Generic, TypeVar
 
 from PySide6.QtCore import QObject, Qt, Signal
 
@@ -18,8 +18,44 @@ _TURN: Final = 0.001
 """Seconds until the work gives way to the window: a hand that moves a leaf doesn't wait longer."""
 
 
+class _Beside:
+    """All work that goes on beside the window, of which there may be several at a time.
+
+    While there is any, rubbish isn't collected: it would be by whichever thread comes to it, and
+    some of it is the window's, which no other thread may take down. Nor is there time to look for
+    it. For the same reason what goes on is held here: the thread mustn't be the last to let go of
+    what its work holds.
+    """
+
+    def __init__(self) -> None:
+        self._going_on: set[Loading[Any]] = set()
+        self._turn = sys.getswitchinterval()
+        self._collects = True
+
+    def begin(self, loading: Loading[Any]) -> None:
+        """Hold a piece of work that begins."""
+        if not self._going_on:
+            self._turn, self._collects = sys.getswitchinterval(), gc.isenabled()
+            sys.setswitchinterval(_TURN)
+            gc.disable()
+        self._going_on.add(loading)
+
+    def end(self, loading: Loading[Any]) -> None:
+        """Let go of one whose thread has ended, if that hasn't been done."""
+        if loading not in self._going_on:
+            return
+        self._going_on.remove(loading)
+        if not self._going_on:
+            sys.setswitchinterval(self._turn)
+            if self._collects:
+                gc.enable()
+
+
 class Loading(QObject, Generic[Result]):
     """Does one piece of work in a thread of its own, and tells when it is over.
+
+    It lasts until then, whoever lets go of it, and so does what the work holds. It is begun, waited
+    for and asked for its result in the window's thread.
 
     Parameters
     ----------
@@ -34,30 +70,26 @@ class Loading(QObject, Generic[Result]):
 
     over = Signal()
     _ended = Signal()
+    _beside: ClassVar = _Beside()
 
     def __init__(self, work: Callable[[], Result]) -> None:
         super().__init__()
         self._work = work
         self._made: list[Result] = []
         self._error: BaseException | None = None
-        self._turn = sys.getswitchinterval()
         self._thread = threading.Thread(target=self._run, name="loading")
         self._ended.connect(self._tell, Qt.ConnectionType.QueuedConnection)
 
     def start(self) -> None:
         """Begin."""
-        sys.setswitchinterval(_TURN)
-        # Rubbish would be collected by whichever thread comes to it, and some of it is the
-        # window's, which no other thread may take down. Nor is there time to look for it.
-        gc.disable()
+        self._beside.begin(self)
         self._thread.start()
 
     def wait(self) -> None:
         """Wait until the work is over, if it has begun."""
         if self._thread.ident is not None:
             self._thread.join()
-            sys.setswitchinterval(self._turn)
-            gc.enable()
+            self._beside.end(self)
 
     @property
     def result(self) -> Result:
