@@ -270,9 +270,11 @@ class Entry(QObject):
             self._write(self._shown, "")
             return True
         if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            typed = self.field.text().strip() != self._shown
             self._enter()
             self.field.selectAll()
-            return True
+            # With nothing new in the field it means what it means in the dialog around it.
+            return typed
         if key in (Qt.Key.Key_Up, Qt.Key.Key_Down) and self.steps:
             self._step(1.0 if key == Qt.Key.Key_Up else -1.0)
             self.settled.emit()
