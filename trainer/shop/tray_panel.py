@@ -76,6 +76,12 @@ class TrayPanel(QFrame):
         column.addLayout(self._buttons(sources))
         self._shown_title = ""
 
+    def _ask_for(self, source: str) -> None:
+        # A dialog that opens now would keep from the button that the pointer has left it.
+        self.add.setAttribute(Qt.WidgetAttribute.WA_UnderMouse, on=False)
+        self.add.update()
+        self.asked.emit(f"add {source}")
+
     def _buttons(self, sources: tuple[str, ...]) -> QGridLayout:
         grid = QGridLayout()
         grid.setSpacing(6)
@@ -91,7 +97,7 @@ class TrayPanel(QFrame):
         }
         for source in sources:
             action = menu.addAction(entries[source])
-            action.triggered.connect(lambda _=False, name=source: self.asked.emit(f"add {name}"))
+            action.triggered.connect(lambda _=False, name=source: self._ask_for(name))
         self.add.setMenu(menu)
         self.duplicate = self._button(self.tr("Duplicate"), "duplicate", "Ctrl+D")
         self.delete = self._button(self.tr("Delete"), "delete", self.tr("Del"))
