@@ -6,6 +6,7 @@ Which one is spoken is Qt's to know: the translators that are installed, and its
 from __future__ import annotations
 
 import re
+from pathlib import Path
 from typing import Final
 
 from PySide6.QtCore import QCoreApplication, QLibraryInfo, QLocale, QObject, QTranslator
@@ -15,6 +16,7 @@ from trainer.assets import asset
 __all__ = [
     "LANGUAGES",
     "PSEUDO",
+    "FileTranslator",
     "PseudoTranslator",
     "Speech",
     "language_for",
@@ -86,6 +88,22 @@ def pseudo(text: str) -> str:
     return f"\u00ab{''.join(parts)}{'~' * max(1, round(letters * _LONGER))}\u00bb"
 
 
+class FileTranslator(QTranslator):
+    """Says what a file says, or nothing if it can't be read or is damaged.
+
+    Qt by itself would map the file into memory, and the program end, with a segmentation fault or a
+    bus error, at the next word after somebody wrote the file anew. So it is read, and kept here.
+    """
+
+    def __init__(self, file: Path, parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        try:
+            self._words = file.read_bytes()  # Qt makes no copy
+        except OSError:
+            return
+        self.load(self._words)
+
+
 class PseudoTranslator(QTranslator):
     """Brackets what a translation reaches: what one of `real` knows, and nothing else."""
 
@@ -148,7 +166,8 @@ class Speech(QObject):
             return []
         if language == PSEUDO:
             return [PseudoTranslator(self._made("es"), self)]
-        ours, qt = QTranslator(self), QTranslator(self)
-        ours.load(f"{language}.qm", str(asset("translations")))
-        qt.load(f"qtbase_{language}", QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath))
-        return [qt, ours]
+        theirs = Path(QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath))
+        return [
+            FileTranslator(theirs / f"qtbase_{language}.qm", self),
+            FileTranslator(asset("translations") / f"{language}.qm", self),
+        ]

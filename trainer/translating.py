@@ -46,14 +46,16 @@ def extract(file: Path, language: str) -> None:
 
 
 def compile_file(file: Path, to: Path) -> None:
-    """Compile a ``.ts`` file to the ``.qm`` file that the program loads.
+    """Compile a ``.ts`` file to the ``.qm`` file that the program loads; half of it is never there.
 
     Raises
     ------
     RuntimeError
         If the tool fails, with what it said.
     """
-    _run("lrelease", "-silent", str(file), "-qm", str(to))
+    arriving = to.with_suffix(".qm.new")
+    _run("lrelease", "-silent", str(file), "-qm", str(arriving))
+    arriving.replace(to)
 
 
 def catalogue(file: Path) -> dict[tuple[str, str], str]:

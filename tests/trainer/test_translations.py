@@ -5,6 +5,8 @@ from __future__ import annotations
 import ast
 import re
 import shutil
+import subprocess
+import sys
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -16,8 +18,16 @@ from exercises.tray import load_tray
 from trainer.assets import asset
 from trainer.bench.first_picture import rack_told
 from trainer.figures import figures, length_words, number_words
-from trainer.language import LANGUAGES, PSEUDO, Speech, language_for, pseudo, spoken
-from trainer.translating import catalogue, extract
+from trainer.language import (
+    LANGUAGES,
+    PSEUDO,
+    FileTranslator,
+    Speech,
+    language_for,
+    pseudo,
+    spoken,
+)
+from trainer.translating import catalogue, compile_file, extract
 
 ROOT = Path(__file__).resolve().parents[2]
 SPANISH = asset("translations", "es.ts")
@@ -137,6 +147,34 @@ def test_spanish_is_spoken_and_english_again(speech: Speech) -> None:
     assert QCoreApplication.translate("QPlatformTheme", "Close") == "Cerrar"
     assert speech.speak("en")
     assert (word(), spoken()) == ("Held off", "en_GB")
+
+
+def test_a_file_that_is_written_anew_meanwhile_does_no_harm(tmp_path: Path) -> None:
+    """In a process of its own: Qt's own way of loading ends it with a bus error."""
+    file = tmp_path / "es.qm"
+    compile_file(SPANISH, file)
+    assert [path.name for path in tmp_path.iterdir()] == ["es.qm"]
+    code = (
+        "import sys\n"
+        "from pathlib import Path\n"
+        "from PySide6.QtCore import QCoreApplication\n"
+        "from trainer.language import FileTranslator\n"
+        "app, file = QCoreApplication([]), Path(sys.argv[1])\n"
+        "translator = FileTranslator(file, app)\n"
+        "app.installTranslator(translator)\n"
+        "file.write_bytes(b'')\n"
+        "assert app.translate('Bench', 'Held off') == 'Apartada'\n"
+    )
+    command = [sys.executable, "-c", code, str(file)]
+    done = subprocess.run(command, capture_output=True, text=True, check=False, cwd=ROOT)
+    assert done.returncode == 0, done.stderr
+
+
+def test_a_file_that_is_damaged_or_gone_says_nothing(qapp: QApplication, tmp_path: Path) -> None:
+    half = tmp_path / "half.qm"
+    half.write_bytes(asset("translations", "es.qm").read_bytes()[:5000])
+    for file in (half, tmp_path / "gone.qm"):
+        assert FileTranslator(file).translate("Bench", "Held off") == ""
 
 
 @pytest.mark.parametrize(
