@@ -382,6 +382,9 @@ class ScanPage(QWidget):
         scale = MM_PER[choice.unit or source.unit or "mm"]
         found = []
         for number, one in enumerate(source.held.outlines[:MOST_LISTED], start=1):
+            # Once there is a section its own figures stand there.
+            if self.controller.found.fitted is not None and number - 1 in choice.outlines:
+                continue
             way = np.concatenate([[0.0], np.cumsum(np.hypot(*np.diff(one.points, axis=0).T))])
             third = [np.interp(way[-1] / 3.0, way, one.points[:, axis]) for axis in (0, 1)]
             x, y = self._to_plot(np.array([third]) * scale)[0]

@@ -300,7 +300,7 @@ class Panel(QFrame):
         rows = results(found, unit)
         self.rows.show_rows(rows)
         self.rows.setVisible(bool(rows))
-        self.sure.setVisible(bool(rows))
+        self.sure.setVisible(bool(rows) and found.cloud is not None and not found.cloud.exact)
         fitted = found.fitted is not None
         rough = controller.last is None
         self.handle_box.setVisible(found.cloud is not None)

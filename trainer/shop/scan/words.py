@@ -116,7 +116,20 @@ def results(found: Found, unit: Unit) -> list[tuple[str, str]]:
     fitted, cloud = found.fitted, found.cloud
     if fitted is None or cloud is None:
         return []
-    rows = [
+    if cloud.exact:
+        # As drawn: nothing scatters, so there is nothing to be unsure of.
+        places = 3 if unit == "mm" else 4
+        lengths = (fitted.toe_base.at, fitted.toe_upright.at, fitted.throat)
+        base, upright, throat = (length_words(at, unit, decimals=places) for at in lengths)
+        return [
+            (translate("Scan", "Base leg"), base),
+            (translate("Scan", "Upright leg"), upright),
+            (translate("Scan", "Actual throat"), throat),
+            (translate("Scan", "Angle"), figures(f"{fitted.angle:.2f}\u00b0")),
+            (translate("Scan", "Points of the face"), str(len(fitted.trace))),
+        ]
+    noise = length_words(cloud.noise, unit, decimals=3 if unit == "mm" else 4)
+    return [
         (translate("Scan", "Base leg"), sure(fitted.toe_base, unit)),
         (translate("Scan", "Upright leg"), sure(fitted.toe_upright, unit)),
         (translate("Scan", "Actual throat"), _sure(fitted.throat, fitted.u_throat, unit)),
@@ -125,11 +138,8 @@ def results(found: Found, unit: Unit) -> list[tuple[str, str]]:
             figures(f"{fitted.angle:.2f} \u00b1 {_SURE * fitted.u_angle:.2f}\u00b0"),
         ),
         (translate("Scan", "Points of the face"), str(len(fitted.trace))),
+        (translate("Scan", "Scatter of the points"), noise),
     ]
-    if not cloud.exact:
-        noise = length_words(cloud.noise, unit, decimals=3 if unit == "mm" else 4)
-        rows.append((translate("Scan", "Scatter of the points"), noise))
-    return rows
 
 
 def source_words(source: Source) -> str:
