@@ -22,6 +22,10 @@ _OF_REASONS: Final[Mapping[str, str]] = {
     "seat-in-steel": "gauge.states",
     "seat-open": "gauge.states",
     "reading-other": "gauge.states",
+    "fault-other": "gauge.holding",
+    "size-other": "gauge.states",
+    "size-none": "gauge.states",
+    "hints-asked": "gauge.holding",
 }
 
 

@@ -129,6 +129,10 @@
         <translation>Juzgue este cordón según lo indicado.</translation>
     </message>
     <message>
+        <source>Somebody has placed this leaf. Say what is wrong with that, if anything is.</source>
+        <translation>Alguien ha puesto esta hoja. Diga qué falla, si algo falla.</translation>
+    </message>
+    <message>
         <source>Convex</source>
         <translation>Convexa</translation>
     </message>
@@ -288,18 +292,6 @@
         <translation>Por ahí no hay más cupones en esta bandeja.</translation>
     </message>
     <message>
-        <source>Take a leaf off the rack first.</source>
-        <translation>Primero tome una hoja del estante.</translation>
-    </message>
-    <message>
-        <source>In mid-air: the leaf touches nothing. Your earlier reading there stands; take back either on the job card.</source>
-        <translation>En el aire: la hoja no toca nada. Su lectura anterior ahí sigue en pie; retire una de las dos en la ficha.</translation>
-    </message>
-    <message>
-        <source>In mid-air: the leaf touches nothing.</source>
-        <translation>En el aire: la hoja no toca nada.</translation>
-    </message>
-    <message>
         <source>The call could not be kept</source>
         <translation>No se pudo guardar el dictamen</translation>
     </message>
@@ -419,6 +411,13 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     <message>
         <source>Verdict</source>
         <translation>Resultado</translation>
+    </message>
+</context>
+<context>
+    <name>ClaimView</name>
+    <message>
+        <source>What is claimed</source>
+        <translation>Qué se afirma</translation>
     </message>
 </context>
 <context>
@@ -1020,6 +1019,18 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>Disposición</translation>
     </message>
     <message>
+        <source>What is wrong</source>
+        <translation>Qué falla</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Medida</translation>
+    </message>
+    <message>
+        <source>Bench notes</source>
+        <translation>Notas del banco</translation>
+    </message>
+    <message>
         <source>leg on the base</source>
         <translation>cateto en la base</translation>
     </message>
@@ -1122,6 +1133,26 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <message>
         <source>The leg on the {member} was not gauged with the leg edge.</source>
         <translation>Un cateto ({member}) no se midió con el canto de cateto.</translation>
+    </message>
+    <message>
+        <source>Nothing is wrong with how the leaf is held; you said: {stated}.</source>
+        <translation>Nada falla en cómo se sujeta la hoja; usted dijo: {stated}.</translation>
+    </message>
+    <message>
+        <source>What is wrong: {faults}; you said: {stated}.</source>
+        <translation>Qué falla: {faults}; usted dijo: {stated}.</translation>
+    </message>
+    <message>
+        <source>The largest leaf that the weld meets: {leaf}; you said {mark}.</source>
+        <translation>La mayor hoja que el cordón cumple: {leaf}; usted dijo {mark}.</translation>
+    </message>
+    <message>
+        <source>The weld meets no leaf of this set; you said {mark}.</source>
+        <translation>El cordón no cumple ninguna hoja de este juego; usted dijo {mark}.</translation>
+    </message>
+    <message>
+        <source>Bench notes turned up: {count}. That takes {off} off the score.</source>
+        <translation>Notas del banco vueltas: {count}. Eso resta {off} a la nota final.</translation>
     </message>
     <message>
         <source>the leaf {mark}</source>
@@ -1248,6 +1279,14 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>sin asentar</translation>
     </message>
     <message>
+        <source>largest met: {leaf}</source>
+        <translation>mayor cumplida: {leaf}</translation>
+    </message>
+    <message>
+        <source>no leaf met</source>
+        <translation>ninguna hoja cumplida</translation>
+    </message>
+    <message>
         <source>Touch: tip and toe meet; the leg is the leaf&apos;s size.</source>
         <translation>Contacto: punta y borde se tocan; el cateto es del tamaño de la hoja.</translation>
     </message>
@@ -1364,6 +1403,14 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>Dictamen: {call}, por las razones de arriba.</translation>
     </message>
     <message>
+        <source>Size: {mark}, as far as a leaf can tell.</source>
+        <translation>Medida: {mark}, hasta donde una hoja puede decirlo.</translation>
+    </message>
+    <message>
+        <source>What is wrong: {fault}.</source>
+        <translation>Qué falla: {fault}.</translation>
+    </message>
+    <message>
         <source>Face: convex, {off} beyond the line from toe to toe.</source>
         <translation>Cara: convexa, sobresale {off} de la recta de borde a borde.</translation>
     </message>
@@ -1418,6 +1465,18 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <message>
         <source>The largest leaf that the weld meets: {mark}.</source>
         <translation>La hoja más grande que cumple el cordón: {mark}.</translation>
+    </message>
+    <message>
+        <source>You said: {stated}. Right would be: {faults}.</source>
+        <translation>Usted dijo: {stated}. Lo correcto: {faults}.</translation>
+    </message>
+    <message>
+        <source>You said: {stated}. That is right; so is: {faults}.</source>
+        <translation>Usted dijo: {stated}. Es correcto; también: {faults}.</translation>
+    </message>
+    <message>
+        <source>You said: {stated}. That is right.</source>
+        <translation>Usted dijo: {stated}. Es correcto.</translation>
     </message>
     <message>
         <source>You did not say how sure you were. To be right is one skill, to know when you are is another: say it before the next call.</source>
@@ -1503,6 +1562,14 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>Su seguridad</translation>
     </message>
     <message>
+        <source>What is wrong with how it is held</source>
+        <translation>Qué falla en cómo se sujeta</translation>
+    </message>
+    <message>
+        <source>How this weld should be gauged</source>
+        <translation>Cómo debe medirse este cordón</translation>
+    </message>
+    <message>
         <source>What the weld measures, and must</source>
         <translation>Lo que mide el cordón y lo que debe medir</translation>
     </message>
@@ -1517,6 +1584,10 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <message>
         <source>Too near to tell</source>
         <translation>Demasiado cerca para decidir</translation>
+    </message>
+    <message>
+        <source>To do otherwise</source>
+        <translation>Qué hacer de otro modo</translation>
     </message>
     <message>
         <source>To do otherwise, numbered as in the picture</source>
@@ -1972,6 +2043,17 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <message>
         <source>No such coupon could be made</source>
         <translation>No se pudo hacer tal probeta</translation>
+    </message>
+</context>
+<context>
+    <name>FaultChoices</name>
+    <message>
+        <source>What is wrong with how the leaf is held?</source>
+        <translation>¿Qué falla en cómo se sujeta la hoja?</translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation>Qué falla</translation>
     </message>
 </context>
 <context>
@@ -2442,51 +2524,51 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     </message>
     <message>
         <source>no leaf is placed that could be judged</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay ninguna hoja puesta que juzgar</translation>
     </message>
     <message>
         <source>a key &quot;placed&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>una clave &quot;placed&quot;</translation>
     </message>
     <message>
         <source>the throat edge is turned over</source>
-        <translation type="unfinished"></translation>
+        <translation>el canto de garganta está volteado</translation>
     </message>
     <message>
         <source>false: it lies the same on either member</source>
-        <translation type="unfinished"></translation>
+        <translation>false: queda igual en cualquiera de las piezas</translation>
     </message>
     <message>
         <source>the leaf stands {depth} mm inside steel</source>
-        <translation type="unfinished"></translation>
+        <translation>la hoja entra {depth} mm en el acero</translation>
     </message>
     <message>
         <source>a pose that enters no steel</source>
-        <translation type="unfinished"></translation>
+        <translation>una posición que no entre en el acero</translation>
     </message>
     <message>
         <source>the leaf touches nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>la hoja no toca nada</translation>
     </message>
     <message>
         <source>a pose in which it touches steel</source>
-        <translation type="unfinished"></translation>
+        <translation>una posición en que toque el acero</translation>
     </message>
     <message>
         <source>no leaf can settle the size of this weld</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna hoja puede decidir la medida de este cordón</translation>
     </message>
     <message>
         <source>a weld that a leaf can settle</source>
-        <translation type="unfinished"></translation>
+        <translation>un cordón que una hoja pueda decidir</translation>
     </message>
     <message>
         <source>the leaf isn&apos;t home, and no answer says so</source>
-        <translation type="unfinished"></translation>
+        <translation>la hoja no está arrimada, y ninguna respuesta lo dice</translation>
     </message>
     <message>
         <source>a leaf that is home, tilted, or on spatter</source>
-        <translation type="unfinished"></translation>
+        <translation>una hoja arrimada, inclinada o sobre una salpicadura</translation>
     </message>
     <message>
         <source>the line has no direction</source>
@@ -3642,6 +3724,10 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
 <context>
     <name>Hands</name>
     <message>
+        <source>Somebody else placed this leaf: look at it, with the loupe too, as it lies.</source>
+        <translation>Esta hoja la puso otra persona: mírela, también con la lupa, tal como está.</translation>
+    </message>
+    <message>
         <source>Steel stops the leaf that way: {where}.</source>
         <translation>El acero para la hoja por ahí: {where}.</translation>
     </message>
@@ -3774,6 +3860,14 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <message>
         <source>state daylight, touch, held off, not seated</source>
         <translation>decir luz, contacto, apartada, sin asentar</translation>
+    </message>
+    <message>
+        <source>state the leaf in hand as the largest that the weld meets</source>
+        <translation>declarar la hoja en mano como la mayor que el cordón cumple</translation>
+    </message>
+    <message>
+        <source>of a placed leaf: say what is wrong with it</source>
+        <translation>de una hoja puesta: decir qué falla</translation>
     </message>
     <message>
         <source>play your handling, or pause</source>
@@ -4256,6 +4350,22 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
         <translation>hoja leída de otro modo</translation>
     </message>
     <message>
+        <source>a fault of a placed leaf not seen</source>
+        <translation>un fallo de una hoja puesta, no visto</translation>
+    </message>
+    <message>
+        <source>another leaf was the largest met</source>
+        <translation>otra hoja era la mayor cumplida</translation>
+    </message>
+    <message>
+        <source>a size stated where no leaf is met</source>
+        <translation>una medida declarada donde no se cumple ninguna hoja</translation>
+    </message>
+    <message>
+        <source>bench notes turned up</source>
+        <translation>notas del banco vueltas</translation>
+    </message>
+    <message>
         <source>a good weld not accepted</source>
         <translation>cordón bueno no aceptado</translation>
     </message>
@@ -4561,8 +4671,8 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
 <context>
     <name>Notes</name>
     <message>
-        <source>Bench notes, if you are stuck</source>
-        <translation>Notas de banco, si se atasca</translation>
+        <source>Bench notes: 5 off the score each</source>
+        <translation>Notas del banco: restan 5 cada una</translation>
     </message>
 </context>
 <context>
@@ -5203,6 +5313,141 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     </message>
 </context>
 <context>
+    <name>Placed</name>
+    <message>
+        <source>Nothing: the right leaf by the right edge, home, nothing owed.</source>
+        <translation>Nada: la hoja correcta, por el canto correcto, arrimada, sin nada pendiente.</translation>
+    </message>
+    <message>
+        <source>As it lies: {shown}</source>
+        <translation>Tal como está: {shown}</translation>
+    </message>
+    <message>
+        <source>{seat}: {shown}</source>
+        <translation>{seat}: {shown}</translation>
+    </message>
+    <message>
+        <source>Wrong edge</source>
+        <translation>Canto equivocado</translation>
+    </message>
+    <message>
+        <source>Wrong leaf</source>
+        <translation>Hoja equivocada</translation>
+    </message>
+    <message>
+        <source>Tilted</source>
+        <translation>Inclinada</translation>
+    </message>
+    <message>
+        <source>On spatter</source>
+        <translation>Sobre salpicadura</translation>
+    </message>
+    <message>
+        <source>One leg only</source>
+        <translation>Un solo cateto</translation>
+    </message>
+    <message>
+        <source>Wrong member</source>
+        <translation>Pieza equivocada</translation>
+    </message>
+    <message>
+        <source>Nothing is wrong</source>
+        <translation>Nada falla</translation>
+    </message>
+    <message>
+        <source>the face needs the other</source>
+        <translation>la cara pide el otro</translation>
+    </message>
+    <message>
+        <source>not the size called for</source>
+        <translation>no es la medida indicada</translation>
+    </message>
+    <message>
+        <source>not flush, it leans</source>
+        <translation>no asienta, se ladea</translation>
+    </message>
+    <message>
+        <source>a drop holds it up</source>
+        <translation>una gota la levanta</translation>
+    </message>
+    <message>
+        <source>the other is owed</source>
+        <translation>falta el otro</translation>
+    </message>
+    <message>
+        <source>it reads the other leg</source>
+        <translation>lee el otro cateto</translation>
+    </message>
+    <message>
+        <source>held as it should be</source>
+        <translation>sujeta como se debe</translation>
+    </message>
+    <message>
+        <source>“I go by the {mark} leaf, throat edge, at the throat.”</source>
+        <translation>«Me guío por la hoja {mark}, canto de garganta, en la garganta.»</translation>
+    </message>
+    <message>
+        <source>“I go by the {mark} leaf, leg edge, at the base leg.”</source>
+        <translation>«Me guío por la hoja {mark}, canto de cateto, en el cateto de la base.»</translation>
+    </message>
+    <message>
+        <source>“I go by the {mark} leaf, leg edge, at the upright leg.”</source>
+        <translation>«Me guío por la hoja {mark}, canto de cateto, en el cateto del montante.»</translation>
+    </message>
+    <message>
+        <source>Legs gauged so far: none. They say they are done.</source>
+        <translation>Catetos medidos: ninguno. Dice que ha terminado.</translation>
+    </message>
+    <message>
+        <source>Legs gauged: base. They say they are done.</source>
+        <translation>Catetos medidos: base. Dice que ha terminado.</translation>
+    </message>
+    <message>
+        <source>Legs gauged: upright. They say they are done.</source>
+        <translation>Catetos medidos: montante. Dice que ha terminado.</translation>
+    </message>
+    <message>
+        <source>Legs gauged: base and upright. They say they are done.</source>
+        <translation>Catetos medidos: base y montante. Dice que ha terminado.</translation>
+    </message>
+    <message>
+        <source>Wrong leaf: {leaf}, where the limit needs {leaves}.</source>
+        <translation>Hoja equivocada: {leaf}, donde el límite pide {leaves}.</translation>
+    </message>
+    <message>
+        <source>Tilted: {degrees}° off, so its edge gapes by {opening} and it tells nothing.</source>
+        <translation>Inclinada: {degrees}° de más, así que su canto se abre {opening} y no dice nada.</translation>
+    </message>
+    <message>
+        <source>On spatter: a drop keeps it off the steel. Clean the toes, seat it again.</source>
+        <translation>Sobre salpicadura: una gota la aparta del acero. Limpie los bordes y asiéntela de nuevo.</translation>
+    </message>
+    <message>
+        <source>Wrong member: as it lies, the tip reads the {held_on} leg, not the {on} leg.</source>
+        <translation>Pieza equivocada: tal como está, la punta lee el cateto de {held_on}, no el de {on}.</translation>
+    </message>
+    <message>
+        <source>Wrong edge: a hollow face is gone by at the throat, with the throat edge.</source>
+        <translation>Canto equivocado: una cara cóncava se decide en la garganta, con el canto de garganta.</translation>
+    </message>
+    <message>
+        <source>Wrong edge: the two legs differ, and a spur on the bisector shows neither.</source>
+        <translation>Canto equivocado: los dos catetos difieren, y un espolón en la bisectriz no muestra ninguno.</translation>
+    </message>
+    <message>
+        <source>Wrong edge: the face is convex, and at the throat its crown flatters it. Its legs decide, with the leg edge.</source>
+        <translation>Canto equivocado: la cara es convexa, y en la garganta su sobremonta la favorece. Deciden los catetos, con el canto de cateto.</translation>
+    </message>
+    <message>
+        <source>One leg only, or not even that: both count, neither is gauged.</source>
+        <translation>Un solo cateto, o ni eso: cuentan los dos y no se midió ninguno.</translation>
+    </message>
+    <message>
+        <source>One leg only: the leg on the {member} was not gauged.</source>
+        <translation>Un solo cateto: no se midió el cateto de la pieza {member}.</translation>
+    </message>
+</context>
+<context>
     <name>PointTools</name>
     <message>
         <source>Move the point left</source>
@@ -5410,6 +5655,14 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <message>
         <source>a reading</source>
         <translation>una lectura</translation>
+    </message>
+    <message>
+        <source>the size</source>
+        <translation>la medida</translation>
+    </message>
+    <message>
+        <source>what is wrong</source>
+        <translation>qué falla</translation>
     </message>
     <message>
         <source>Still to state: {things}</source>
@@ -6110,7 +6363,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>find the fault</source>
-        <translation type="unfinished"></translation>
+        <translation>hallar el fallo</translation>
     </message>
     <message>
         <source>Point {n} of the trace</source>
@@ -6447,6 +6700,17 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
 </context>
 <context>
+    <name>SizeChoices</name>
+    <message>
+        <source>Largest leaf that the weld still meets; M: the one in hand</source>
+        <translation>La mayor hoja que el cordón aún cumple; M: la que está en mano</translation>
+    </message>
+    <message>
+        <source>Largest leaf that the weld meets</source>
+        <translation>La mayor hoja que el cordón cumple</translation>
+    </message>
+</context>
+<context>
     <name>Spoken</name>
     <message>
         <source>Section</source>
@@ -6523,6 +6787,21 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>On record, {score} of 100.</source>
         <translation>Registrado, {score} de 100.</translation>
+    </message>
+</context>
+<context>
+    <name>Stating</name>
+    <message>
+        <source>Take a leaf off the rack first.</source>
+        <translation>Primero tome una hoja del estante.</translation>
+    </message>
+    <message>
+        <source>In mid-air: the leaf touches nothing. Your earlier reading there stands; take back either on the job card.</source>
+        <translation>En el aire: la hoja no toca nada. Su lectura anterior ahí sigue en pie; retire una de las dos en la ficha.</translation>
+    </message>
+    <message>
+        <source>In mid-air: the leaf touches nothing.</source>
+        <translation>En el aire: la hoja no toca nada.</translation>
     </message>
 </context>
 <context>

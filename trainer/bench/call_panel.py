@@ -14,11 +14,12 @@ from PySide6.QtWidgets import (
 )
 
 from trainer.bench import words
+from trainer.bench.asked_rows import FaultChoices, SizeChoices
 from trainer.bench.choice import Choice, ChoiceRow
 from trainer.bench.glyph import FACE_GLYPHS, STATE_GLYPHS
 from trainer.bench.notes import Notes
 from trainer.bench.seeker import SeekSlider
-from trainer.bench.state import BenchState
+from trainer.bench.state import BenchState, Stated, asked_of
 from trainer.bench.worded import toned
 
 __all__ = ["CALL_KEYS", "FACE_KEYS", "STATE_KEYS", "CallPanel", "RecordBar"]
@@ -36,6 +37,8 @@ class CallPanel(QFrame):
     -------
     face_named, state_stated, disposition_named
         The value that was chosen, as files spell it.
+    fault_named, size_named
+        What is wrong with a placed leaf; the mark of the largest leaf that the weld meets.
     sureness_named
         0 to 1.
     hint_asked
@@ -45,6 +48,8 @@ class CallPanel(QFrame):
     face_named = Signal(str)
     state_stated = Signal(str)
     disposition_named = Signal(str)
+    fault_named = Signal(str)
+    size_named = Signal(str)
     sureness_named = Signal(float)
     hint_asked = Signal()
 
@@ -57,7 +62,11 @@ class CallPanel(QFrame):
         box.setSpacing(3)
         self._heading = toned(self.tr("Make the call"), "heading")
         box.addWidget(self._heading)
-        box.addWidget(toned(self.tr("What is the face?"), "quiet"))
+        self.faults = FaultChoices()
+        self.faults.chosen.connect(self.fault_named)
+        box.addWidget(self.faults)
+        self._face = toned(self.tr("What is the face?"), "quiet")
+        box.addWidget(self._face)
         self.faces = self._face_row()
         box.addWidget(self.faces)
         self._seat = toned(self.tr("What does the leaf show at this seat?"), "quiet")
@@ -69,6 +78,16 @@ class CallPanel(QFrame):
         box.addWidget(self._disposition)
         self.dispositions = self._disposition_row()
         box.addWidget(self.dispositions)
+        self.sizes = SizeChoices()
+        self.sizes.chosen.connect(self.size_named)
+        box.addWidget(self.sizes)
+        self._asking: dict[Stated, tuple[QWidget, ...]] = {
+            "face": (self._face, self.faces),
+            "reading": (self._seat, self.states),
+            "disposition": (self._disposition, self.dispositions),
+            "size": (self.sizes,),
+            "fault": (self.faults,),
+        }
         self._add_sure(box)
         # At the end: whatever words come to stand here, nothing above moves away.
         self.notes = Notes()
@@ -84,7 +103,7 @@ class CallPanel(QFrame):
         """Let every group find room in a column that is `width` logical pixels wide."""
         margins = self._box.contentsMargins()
         inner = width - margins.left() - margins.right() - 2
-        for group in (self.faces, self.states, self.dispositions):
+        for group in (self.faces, self.states, self.dispositions, self.faults.row, self.sizes):
             group.fit(inner)
 
     def set_short(self, short: bool) -> None:
@@ -92,6 +111,7 @@ class CallPanel(QFrame):
         self._heading.setVisible(not short)
         for button in self.dispositions.buttons.values():
             button.show_gloss(not short)
+        self.faults.show_gloss(not short)
 
     def _add_sure(self, box: QVBoxLayout) -> None:
         row = QHBoxLayout()
@@ -142,9 +162,16 @@ class CallPanel(QFrame):
         ]
         return ChoiceRow(self.tr("Disposition"), choices, self.disposition_named.emit, columns=2)
 
+    def stops(self) -> tuple[QWidget, ...]:
+        """What Tab stops at, from above."""
+        groups = (
+            self.faults.row, self.faces, self.states, self.dispositions, self.sizes.row,
+        )  # fmt: skip
+        return (*(button for group in groups for button in group.buttons.values()), self.sure)
+
     def start_afresh(self) -> None:
         """Forget where somebody was in the groups: another coupon is laid out."""
-        for group in (self.faces, self.states, self.dispositions):
+        for group in (self.faces, self.states, self.dispositions, self.faults.row, self.sizes.row):
             group.start_afresh()
 
     def show_state(self, state: BenchState) -> None:
@@ -157,9 +184,12 @@ class CallPanel(QFrame):
         self.states.show_value(_stated_here(state))
         for button in self.states.buttons.values():
             button.setEnabled(seated)
-        judged = state.coupon.task == "judge"
-        self._disposition.setVisible(judged)
-        self.dispositions.setVisible(judged)
+        self.faults.row.show_value(state.fault)
+        self.sizes.show_value(state.rack, state.size)
+        asked = asked_of(state.coupon)
+        for what, widgets in self._asking.items():
+            for widget in widgets:
+                widget.setVisible(what in asked)
         with QSignalBlocker(self.sure):
             self.sure.setValue(50 if state.sure is None else round(state.sure * 100))
         self._sure_words.setText(
@@ -216,12 +246,14 @@ class RecordBar(QWidget):
 
     def missing(self, state: BenchState) -> str:
         """What must still be stated before the call can go on record; empty if nothing."""
-        needs = [self.tr("the face")] if state.face is None else []
-        if state.coupon.task == "judge":
-            if state.disposition is None:
-                needs.append(self.tr("the disposition"))
-        elif not state.readings:
-            needs.append(self.tr("a reading"))
+        words_of: dict[Stated, str] = {
+            "face": self.tr("the face"),
+            "reading": self.tr("a reading"),
+            "disposition": self.tr("the disposition"),
+            "size": self.tr("the size"),
+            "fault": self.tr("what is wrong"),
+        }
+        needs = [words_of[what] for what in state.missing]
         if not needs:
             return ""
         return self.tr("Still to state: {things}").format(things=", ".join(needs))

@@ -25,7 +25,9 @@ from trainer.bench import words
 from trainer.bench.glyph import Glyph
 from trainer.bench.grounds import Verdict, asked_words, grounds_of, held_right, rule_words, sureness
 from trainer.bench.look_up import LookUp
+from trainer.bench.placed_debrief import finding_lines, held_lines
 from trainer.bench.reasons import measure_word, reason_text, what_it_shows
+from trainer.bench.right import RightSeat
 from trainer.bench.state import BenchState
 from trainer.bench.truth import Told, Truth
 from trainer.bench.worded import toned, wrapped
@@ -63,12 +65,15 @@ class Debrief:
         The right call with every check behind it; the bead's true shape.
     told
         What each stated reading truly showed.
+    right
+        Where leaves should have been held.
     """
 
     state: BenchState
     judgement: Judgement
     truth: Truth
     told: tuple[Told, ...]
+    right: tuple[RightSeat, ...] = ()
 
 
 class DebriefPanel(QFrame):
@@ -108,6 +113,7 @@ class DebriefPanel(QFrame):
             return
         self._add(toned(self.tr("Debrief"), "title"))
         self._add_verdict(state, grade)
+        self._add_findings(shown, unit)
         self._add_grounds(shown, unit)
         self._add_mends(shown, grade, unit)
         self._add_held(shown, grade, unit)
@@ -176,6 +182,18 @@ class DebriefPanel(QFrame):
                 )
             )
 
+    def _add_findings(self, shown: Debrief, unit: Unit) -> None:
+        """All that is wrong with a leaf that somebody has placed, and how it should be held."""
+        coupon = shown.state.coupon
+        if coupon.task != "find the fault":
+            return
+        self._add_heading(self.tr("What is wrong with how it is held"))
+        for line in finding_lines(coupon, unit):
+            self._add_row(Glyph(line.sign), wrapped(line.text))
+        self._add_heading(self.tr("How this weld should be gauged"))
+        for line in held_lines(shown.right, unit):
+            self._add_row(Glyph(line.sign), wrapped(line.text))
+
     def _add_grounds(self, shown: Debrief, unit: Unit) -> None:
         """Each measure that was judged, beside its limit; rule and source."""
         coupon = shown.state.coupon
@@ -205,7 +223,12 @@ class DebriefPanel(QFrame):
         """What to do otherwise next time, numbered as in the picture."""
         if not grade.reasons:
             return
-        self._add_heading(self.tr("To do otherwise, numbered as in the picture"))
+        placed = shown.state.coupon.task == "find the fault"
+        self._add_heading(
+            self.tr("To do otherwise")
+            if placed
+            else self.tr("To do otherwise, numbered as in the picture")
+        )
         for number, reason in enumerate(grade.reasons, start=1):
             name = toned(str(number), "heading")
             name.setFixedWidth(18)

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from typing import Final, Literal
 
 from exercises.checks import Check
-from exercises.gauging import shows
 from exercises.grading import Grade
 from exercises.judging import Judgement, right_handling
+from exercises.largest_leaf import largest_leaf, rack_of
+from exercises.placement_faults import true_faults
 from exercises.rules import Source
 from exercises.source_words import source_words
-from geometry.leaf import rack
 from geometry.lengths import Unit
 from trainer.bench import words
+from trainer.bench.placed_words import fault_list, fault_word
 from trainer.bench.reasons import measure_word
 from trainer.bench.state import BenchState
 from trainer.bench.translation import translate
@@ -198,6 +199,12 @@ def held_right(
         "disposition": translate("Debrief", "Call: {call}, for the reasons above.").format(
             call=words.disposition_word(state.disposition or "accept").lower()
         ),
+        "size": translate("Debrief", "Size: {mark}, as far as a leaf can tell.").format(
+            mark=state.size or ""
+        ),
+        "fault": translate("Debrief", "What is wrong: {fault}.").format(
+            fault=fault_word(state.fault or "nothing").lower()
+        ),
     }
     return tuple(known[name] for name, mark in grade.marks.items() if mark == 1.0 and name in known)
 
@@ -240,11 +247,13 @@ def _edge_line(judgement: Judgement) -> str:
 
 def asked_words(state: BenchState, grade: Grade) -> str:
     """Return how a coupon came out that asks for readings, not for a call."""
+    if state.coupon.task == "find the fault":
+        return _found_words(state, grade)
     if state.coupon.task != "size":
         if grade.marks["reading"] == 1.0:
             return translate("Debrief", "What you said of the leaf is what it showed.")
         return translate("Debrief", "Not all that you said of the leaf is what it showed.")
-    largest = _largest_met(state)
+    largest = largest_leaf(state.coupon, rack_of(state.size) if state.size else state.rack)
     if largest is None:
         return translate("Debrief", "No leaf of this set is met by the weld.")
     text = (
@@ -255,19 +264,18 @@ def asked_words(state: BenchState, grade: Grade) -> str:
     return text.format(mark=largest)
 
 
-def _largest_met(state: BenchState) -> str | None:
-    """The mark of the largest leaf of the set on the rack that no right seat shows daylight for."""
-    coupon = state.coupon
-    section, met = coupon.section.cleaned(), None
-    seats = right_handling(coupon).seats
-    for leaf in rack(state.rack):
-        shown = [
-            shows(section, replace(leaf, edge=edge, wear=coupon.leaf_wear), on, coupon.eye_limit)
-            for edge, on in seats
-        ]
-        if all(each in ("touch", "held off") for each in shown):
-            met = leaf.mark
-    return met
+def _found_words(state: BenchState, grade: Grade) -> str:
+    """What was said to be wrong with a placed leaf, and whether it is."""
+    true = true_faults(state.coupon)
+    stated = fault_word(state.fault or "nothing")
+    if grade.marks["fault"] != 1.0:
+        text = translate("Debrief", "You said: {stated}. Right would be: {faults}.")
+        return text.format(stated=stated, faults=fault_list(true))
+    more = [fault for fault in true if fault != state.fault]
+    if more:
+        text = translate("Debrief", "You said: {stated}. That is right; so is: {faults}.")
+        return text.format(stated=stated, faults=fault_list(more))
+    return translate("Debrief", "You said: {stated}. That is right.").format(stated=stated)
 
 
 def called_right(grade: Grade) -> bool:
@@ -275,6 +283,11 @@ def called_right(grade: Grade) -> bool:
     marks = grade.marks
     if grade.right is not None:
         return marks["disposition"] == 1.0 and not grade.critical
+    if "fault" in marks:
+        return marks["fault"] == 1.0
+    # A stated size says it by itself; without one the readings have to.
+    if marks.get("size") is not None:
+        return marks["size"] == 1.0
     return marks["reading"] == 1.0 and marks["leaf"] in (None, 1.0)
 
 

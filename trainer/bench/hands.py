@@ -75,10 +75,23 @@ class Hands(QObject):
     def do(self, name: str, *, coarse: bool = False) -> bool:
         """Do what is called `name`, or say why nothing came of it; whether it is known."""
         before = self._controller.state
+        if self._leaves_it(name):
+            return True
         known = self._do(name, coarse=coarse)
         if known and not self._say_stopped(name, before, times=_COARSE if coarse else 1.0):
             self._say_why_not(name, before)
         return known
+
+    def _leaves_it(self, name: str = "leaf 1") -> bool:
+        """Say that a leaf which is to be judged as it lies is not moved; whether that is so."""
+        state = self._controller.state
+        moves_it = name in self._steps or name in _WAYS or name.startswith(("turn ", "leaf "))
+        if state.can_move or state.phase != "handling" or name == "undo" or not moves_it:
+            return False
+        self.said.emit(
+            self.tr("Somebody else placed this leaf: look at it, with the loupe too, as it lies.")
+        )
+        return True
 
     def _say_stopped(self, name: str, before: BenchState, times: float) -> bool:
         """Say which piece stopped a step that went part of its way only; whether it did.
@@ -150,6 +163,8 @@ class Hands(QObject):
 
     def pick(self, mark: str) -> None:
         """Take a leaf off the rack; the hands are then at the picture."""
+        if self._leaves_it():
+            return
         self._controller.do(lambda state, now: moves.pick(state, mark, now))
         self._canvas.setFocus()
 
@@ -186,6 +201,8 @@ class Hands(QObject):
 
     def pull(self, mark: str, at: QPoint, picture: QPixmap) -> None:
         """Carry a leaf from the rack to a point of the screen: over the picture it is in hand."""
+        if not self._controller.state.can_move:
+            return
         spot = self._spot(at)
         if self._in_hand():
             self._controller.drag([self._canvas.view.to_mm((spot.x(), spot.y()))])
@@ -228,6 +245,8 @@ class Hands(QObject):
         return self._canvas.mapFromGlobal(at)
 
     def _click(self, x: float, y: float) -> None:
+        if self._leaves_it():
+            return
         spot = self._canvas.view.to_screen((x, y))
         if not self._canvas.is_on_leaf(spot):
             self._controller.do(lambda state, now: moves.place(state, (x, y), now))

@@ -21,9 +21,10 @@ from exercises.callout import Callout
 from exercises.signposts import entry_of_callout, entry_of_rules
 from geometry.lengths import Unit
 from trainer.bench import words
+from trainer.bench.claim import ClaimView
 from trainer.bench.glyph import STATE_GLYPHS, Glyph
 from trainer.bench.look_up import LookUp
-from trainer.bench.state import BenchState, lies_in_the_air
+from trainer.bench.state import BenchState, asked_of, lies_in_the_air
 from trainer.bench.worded import toned
 from trainer.symbols.drawn import Convention, convention_for, symbol_of
 from trainer.symbols.view import SymbolView
@@ -139,12 +140,15 @@ class JobCard(QFrame):
         self._line.setFixedHeight(1)
         box.addSpacing(2)
         box.addWidget(self._line)
+        self.claim = ClaimView()
+        box.addWidget(self.claim)
         self._add_readings(box)
         self._shown: tuple[StatedReading, ...] = ()
         self.rows: list[ReadingRow] = []
 
     def _add_readings(self, box: QVBoxLayout) -> None:
-        box.addWidget(toned(self.tr("Readings taken"), "heading"))
+        self._taken = toned(self.tr("Readings taken"), "heading")
+        box.addWidget(self._taken)
         self._none = toned(self.tr("None yet: seat a leaf and say what it shows."), "quiet")
         self._none.setWordWrap(True)
         # Some lines always have their room, more are scrolled to: nothing below moves away.
@@ -218,6 +222,10 @@ class JobCard(QFrame):
         of_callout, of_rules = self.look_ups
         of_callout.key = entry_of_callout(coupon.callout)
         of_rules.key = entry_of_rules(coupon.rule_set)
+        self.claim.show_coupon(coupon)
+        reads = "reading" in asked_of(coupon)
+        for part in (self._taken, self._readings):
+            part.setVisible(reads)
         # Judging takes two readings, mostly; a size or an exercise in reading takes more.
         rows = 2 if coupon.task == "judge" else 4
         self._readings.setFixedHeight(rows * _ROW + 2)

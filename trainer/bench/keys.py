@@ -97,6 +97,12 @@ _CALL: Final = (
         ),
     ),
     KeyRow(
+        "M",
+        QT_TRANSLATE_NOOP("Keys", "state the leaf in hand as the largest that the weld meets"),
+        ((_K.Key_M, "size in hand"),),
+    ),
+    KeyRow("1 \u2013 7", QT_TRANSLATE_NOOP("Keys", "of a placed leaf: say what is wrong with it")),
+    KeyRow(
         "S",
         QT_TRANSLATE_NOOP("Keys", "surer by a tenth; with Shift less sure"),
         ((_K.Key_S, "sure"),),

@@ -58,7 +58,7 @@ def pick(state: BenchState, mark: str, now: float) -> BenchState:
     It keeps the edge and the side of the leaf that it replaces; the leaf that is out already comes
     back to where it was held ready.
     """
-    if state.phase != "handling":
+    if not state.can_move:
         return state
     leaf = _leaf_off_rack(state, mark)
     if state.leaf is not None and state.leaf.mark == mark:
@@ -81,7 +81,7 @@ def grab_new(state: BenchState, mark: str, pointer: Vec, now: float) -> BenchSta
     first has room for it.
     """
     leaf = _leaf_off_rack(state, mark)
-    if state.phase != "handling" or leaf is None:
+    if not state.can_move or leaf is None:
         return state
     turned = state.pose is not None and state.pose.turned
     pose = _with_handle_at(leaf, ready_pose(state, leaf, turned=turned), pointer)
@@ -129,7 +129,7 @@ def _laid(state: BenchState, leaf: Leaf, pose: Pose) -> BenchState:
 
 def place(state: BenchState, at: Vec, now: float) -> BenchState:
     """Set the leaf down with its handle at `at` (mm), or at the nearest free pose, or refuse."""
-    if state.leaf is None or state.pose is None or state.phase != "handling":
+    if state.leaf is None or state.pose is None or not state.can_move:
         return state
     pose = _free_near(state, state.leaf, _with_handle_at(state.leaf, state.pose, at))
     if pose is None:
@@ -147,7 +147,7 @@ def _refused(state: BenchState) -> BenchState:
 
 def grab(state: BenchState, at: Vec, now: float) -> BenchState:
     """Lay a hand on the blade at `at` (mm). The wrist keeps the leaf's angle."""
-    if state.leaf is None or state.pose is None or state.phase != "handling":
+    if state.leaf is None or state.pose is None or not state.can_move:
         return state
     return _held(stepped(state, "drag", now), at, now)
 
@@ -237,7 +237,7 @@ def release(state: BenchState, now: float) -> BenchState:
 def nudge(state: BenchState, dx: float, dy: float, now: float) -> BenchState:
     """Push the leaf by (dx, dy) mm at its handle; it slides on what it touches."""
     leaf, pose = state.leaf, state.pose
-    if leaf is None or pose is None or state.phase != "handling" or state.hand is not None:
+    if leaf is None or pose is None or not state.can_move or state.hand is not None:
         return state
     at = pose.to_section(leaf.handle)
     hand = Hand(leaf.handle, (at[0] + dx, at[1] + dy), pose.angle)
@@ -248,7 +248,7 @@ def nudge(state: BenchState, dx: float, dy: float, now: float) -> BenchState:
 def turn_by(state: BenchState, degrees: float, now: float) -> BenchState:
     """Turn the leaf about the hand, or about its handle, as far as steel lets it."""
     leaf, pose = state.leaf, state.pose
-    if leaf is None or pose is None or state.phase != "handling":
+    if leaf is None or pose is None or not state.can_move:
         return state
     about = pose.to_section(state.hand.grab if state.hand is not None else leaf.handle)
     motion = contact.turn(state.section.outline, leaf.body, pose, about, degrees)
@@ -266,7 +266,7 @@ def _moved(state: BenchState, motion: Motion, event: str, now: float) -> BenchSt
 
 def press_home(state: BenchState, now: float) -> BenchState:
     """Push the leaf gently into the corner, along the bisector, until it rests."""
-    if state.leaf is None or state.pose is None or state.phase != "handling":
+    if state.leaf is None or state.pose is None or not state.can_move:
         return state
     motion = seat.press_home(state.section, state.leaf, state.pose)
     began = replace(stepped(state, "press home", now), hand=None)
@@ -275,7 +275,7 @@ def press_home(state: BenchState, now: float) -> BenchState:
 
 def swap_ends(state: BenchState, now: float) -> BenchState:
     """Use the leaf's other end, at the nearest free pose; refuse if there is none near."""
-    if state.leaf is None or state.pose is None or state.phase != "handling":
+    if state.leaf is None or state.pose is None or not state.can_move:
         return state
     leaf = state.leaf.swapped()
     return _changed_side(state, leaf, normal_pose(leaf, state.pose), "swap ends", now)
@@ -286,7 +286,7 @@ def turn_over(state: BenchState, now: float) -> BenchState:
 
     The nearest free pose is taken; if there is none near, the move is refused.
     """
-    if state.leaf is None or state.pose is None or state.phase != "handling":
+    if state.leaf is None or state.pose is None or not state.can_move:
         return state
     mirrored = _mirrored(state.pose, state.section.joint)
     return _changed_side(state, state.leaf, normal_pose(state.leaf, mirrored), "turn over", now)
@@ -332,7 +332,7 @@ def normal_pose(leaf: Leaf, pose: Pose) -> Pose:
 
 def put_back(state: BenchState, now: float) -> BenchState:
     """Hang the leaf back on the rack."""
-    if state.leaf is None or state.phase != "handling":
+    if state.leaf is None or not state.can_move:
         return state
     began = stepped(state, "put back", now)
     gone = replace(began, leaf=None, pose=None, hand=None, touches=(), way=())

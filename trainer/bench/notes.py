@@ -108,7 +108,10 @@ class Notes(QWidget):
         self._row = QHBoxLayout()
         self._row.setSpacing(2)
         # In a long language it takes two lines rather than room that the column lacks.
-        self._row.addWidget(wrapped(self.tr("Bench notes, if you are stuck"), "quiet"), 1)
+        self._row.addWidget(
+            wrapped(self.tr("Bench notes: 5 off the score each"), "quiet"),
+            1,
+        )
         box.addLayout(self._row)
         self._words: QLabel = wrapped("", "quiet")
         self._words.hide()

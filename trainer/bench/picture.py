@@ -28,7 +28,7 @@ def unit_of(coupon: Coupon, settings: Settings) -> Unit:
 
 def handling_scene(state: BenchState, pose: Pose | None, settings: Settings, theme: Theme) -> Scene:
     """What is seen before a call: the section, the leaf, the pull on it. Nothing that is read."""
-    coupon = state.coupon
+    coupon, loose = state.coupon, state.can_move
     return Scene(
         section=state.section,
         leaf=state.leaf,
@@ -40,7 +40,8 @@ def handling_scene(state: BenchState, pose: Pose | None, settings: Settings, the
         eye_limit=coupon.eye_limit,
         capped=True,
         parts=parts_of(state.section, state.leaf, pose, state.touches, unit_of(coupon, settings)),
-        actions=leaf_actions() if state.leaf is not None else (),
+        actions=leaf_actions() if state.leaf is not None and loose else (),
+        loose=loose,
     )
 
 

@@ -6,6 +6,7 @@ from exercises.grading import Params, Reason
 from geometry.lengths import Unit
 from geometry.reading import Reading
 from trainer.bench import words
+from trainer.bench.placed_words import fault_list, fault_word
 from trainer.bench.translation import translate
 from trainer.figures import figures, length_words
 
@@ -22,6 +23,9 @@ def mark_word(mark: str) -> str:
         "legs": translate("Debrief", "Both legs"),
         "reading": translate("Debrief", "Reading"),
         "disposition": translate("Debrief", "Disposition"),
+        "fault": translate("Debrief", "What is wrong"),
+        "size": translate("Debrief", "Size"),
+        "hints": translate("Debrief", "Bench notes"),
     }
     return known.get(mark, mark)
 
@@ -64,6 +68,8 @@ def reason_text(reason: Reason, unit: Unit) -> str:
         return of_reading
     if reason.code.startswith("right-"):
         return _disposition_words(reason, unit)
+    if reason.mark in ("fault", "size", "hints"):
+        return _asked_words(reason)
     member = str(params.get("member", ""))
     known = {
         "face-convex": translate(
@@ -94,6 +100,31 @@ def reason_text(reason: Reason, unit: Unit) -> str:
         off=_length(params.get("off"), unit),
         member=words.piece_word(member) if member else "",
     )
+
+
+def _asked_words(reason: Reason) -> str:
+    """Reasons that speak of a named fault, of a stated size, or of hints."""
+    params = reason.params
+    stated = str(params.get("stated", ""))
+    if reason.code == "fault-other":
+        true = str(params["faults"]).split(", ")
+        text = (
+            translate("Debrief", "Nothing is wrong with how the leaf is held; you said: {stated}.")
+            if true == ["nothing"]
+            else translate("Debrief", "What is wrong: {faults}; you said: {stated}.")
+        )
+        return text.format(faults=fault_list(true), stated=fault_word(stated).lower())
+    if reason.code == "size-other":
+        text = translate(
+            "Debrief", "The largest leaf that the weld meets: {leaf}; you said {mark}."
+        )
+        return text.format(leaf=params.get("leaf", ""), mark=stated)
+    if reason.code == "size-none":
+        text = translate("Debrief", "The weld meets no leaf of this set; you said {mark}.")
+        return text.format(mark=stated)
+    off = round(100 * float(params.get("off", 0.0)))
+    text = translate("Debrief", "Bench notes turned up: {count}. That takes {off} off the score.")
+    return text.format(count=params.get("count", 0), off=off)
 
 
 def _leaf_words(params: Params) -> str:
@@ -236,6 +267,9 @@ def short_reason(reason: Reason, unit: Unit) -> str:
         "leg-not-gauged": translate("Debrief", "not gauged"),
         "seat-in-steel": translate("Debrief", "inside steel"),
         "seat-open": translate("Debrief", "not seated"),
+        "fault-other": fault_list(str(params.get("faults", "")).split(", ")),
+        "size-other": translate("Debrief", "largest met: {leaf}"),
+        "size-none": translate("Debrief", "no leaf met"),
     }
     if reason.code == "reading-other":
         return words.state_word(str(params.get("state"))).lower()
@@ -245,7 +279,10 @@ def short_reason(reason: Reason, unit: Unit) -> str:
         return f"{measure_word(str(params.get('key')))} {_amount(params['measured'], params, unit)}"
     text = known.get(reason.code, mark_word(reason.mark))
     return text.format(
-        off=_length(params.get("off"), unit), leaves=params.get("leaves", ""), member=member
+        off=_length(params.get("off"), unit),
+        leaves=params.get("leaves", ""),
+        leaf=params.get("leaf", ""),
+        member=member,
     )
 
 

@@ -16,6 +16,7 @@ from trainer.bench.controller import BenchController
 from trainer.bench.debrief_panel import Debrief, DebriefPanel, NextBar
 from trainer.bench.layout import BenchLayout
 from trainer.bench.picture import unit_of
+from trainer.bench.placed_debrief import spoken_findings
 from trainer.bench.player import Player
 from trainer.bench.replay import ReplayPanel
 from trainer.bench.review_picture import review_scene, right_words
@@ -133,7 +134,7 @@ class Review(QObject):
         if self._truth is not None and self._worded != (state, unit):
             fresh = self._worded is None or self._worded[0] is not state
             self._worded = (state, unit)
-            shown = Debrief(state, judge(state.coupon), self._truth, self._told)
+            shown = Debrief(state, judge(state.coupon), self._truth, self._told, self._right)
             self.panel.fill(shown, unit)
             self.replay.show_right(tuple(right_words(seat) for seat in self._right))
             if fresh:
@@ -186,11 +187,18 @@ class Review(QObject):
         state = self._of
         if state is None or state.grade is None:
             return ""
-        return call_words(state.grade, self._told, unit_of(state.coupon, self._settings))
+        unit = unit_of(state.coupon, self._settings)
+        said = call_words(state.grade, self._told, unit)
+        if state.coupon.task == "find the fault":
+            return f"{said} {spoken_findings(state.coupon, unit)}"
+        return said
 
     def _moment(self, state: BenchState) -> tuple[Section, Leaf | None, Pose | None]:
         """Section, leaf and pose at the moment that is looked at."""
         log, told = self.player.log, self._looked_at
+        if state.coupon.task == "find the fault":
+            # It lies where somebody else has placed it, from first to last.
+            return state.section, state.leaf, state.pose
         if told is not None:
             return state.section, told.leaf, told.pose
         if not log.entries:

@@ -10,6 +10,7 @@ from geometry.lengths import Unit
 from geometry.pose import Pose
 from geometry.section import Section
 from trainer.bench.picture import unit_of
+from trainer.bench.placed_picture import finding_marks
 from trainer.bench.reasons import measure_word, short_reason
 from trainer.bench.right import RightSeat
 from trainer.bench.spoken import shown_words
@@ -31,6 +32,10 @@ _BESIDE = 20.0
 _LIP_BESIDE = 44.0
 _OPENING_BESIDE = 60.0
 """The same for a lip's length, and for the opening at the root: clear of the legs' lines."""
+
+
+_NOWHERE = ("fault", "hints")
+"""Marks whose reasons speak of no place: what is wrong with a placed leaf is marked by itself."""
 
 
 def truth_overlays(truth: Truth, unit: Unit) -> tuple[Overlay, ...]:
@@ -104,6 +109,8 @@ def _reason_marks(
         return ()
     places: dict[Vec, list[tuple[int, Reason]]] = {}
     for number, reason in enumerate(state.grade.reasons, start=1):
+        if reason.mark in _NOWHERE:
+            continue
         x, y = place_of(reason, state.coupon, truth, told)
         places.setdefault((round(x, 2), round(y, 2)), []).append((number, reason))
     return tuple(
@@ -163,6 +170,7 @@ def review_scene(
             *flaw_overlays(section, unit),
             *truth_overlays(truth, unit),
             *_reason_marks(state, truth, told, unit),
+            *(finding_marks(state.coupon) if state.coupon.task == "find the fault" else ()),
         )
         if covered
         else ()

@@ -125,6 +125,9 @@ def mistakes_of(
     end = calls[-1] if calls else log.entries[-1].ms
     at: dict[int, list[int]] = {}
     for number, reason in enumerate(grade.reasons, start=1):
+        if reason.mark == "hints":
+            # To have asked was no mistake.
+            continue
         index = reason.params.get("reading")
         moment = end
         if isinstance(index, (int, float)) and 0 <= int(index) < len(readings):

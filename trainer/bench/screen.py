@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
-from dataclasses import dataclass, replace
+from dataclasses import replace
 from itertools import pairwise
 from typing import Final, cast
 
@@ -11,16 +11,14 @@ from PySide6.QtCore import QObject, QPoint, QTimer, Signal
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 from PySide6.QtWidgets import QApplication, QWidget
 
-from exercises.coupon import Disposition
 from exercises.tray import Tray
 from geometry.curves import Vec
 from geometry.leaf import RackName
-from geometry.measures import FaceShape
-from geometry.reading import State
 from trainer.bench import spoken, words
 from trainer.bench import state as changes
 from trainer.bench.call_panel import CallPanel, RecordBar
 from trainer.bench.controller import BenchController
+from trainer.bench.course import Course
 from trainer.bench.focus_ring import FocusRing
 from trainer.bench.hands import Hands
 from trainer.bench.job_card import JobCard
@@ -33,6 +31,7 @@ from trainer.bench.recording import record_of
 from trainer.bench.review import Review
 from trainer.bench.saying import Saying
 from trainer.bench.state import BenchState
+from trainer.bench.stating import Stating
 from trainer.bench.stray import StrayCue
 from trainer.first_hands import Gesture
 from trainer.records import Keeper, RecordsError
@@ -44,26 +43,6 @@ __all__ = ["BenchScreen", "Course"]
 
 _SCROLL_BAR: Final = 12
 """Logical pixels."""
-
-_SURER: Final = 0.1
-"""How much surer one press of the key makes a call."""
-
-
-@dataclass(frozen=True, slots=True)
-class Course:
-    """Which coupon of which tray is on the bench."""
-
-    tray: Tray
-    index: int = 0
-
-    @property
-    def last(self) -> bool:
-        """Whether it is the tray's last coupon."""
-        return self.index == len(self.tray.coupons) - 1
-
-    def moved(self, index: int) -> Course:
-        """The same tray at another coupon; past the last comes the first."""
-        return replace(self, index=index % len(self.tray.coupons))
 
 
 class BenchScreen(QObject):
@@ -103,6 +82,7 @@ class BenchScreen(QObject):
         self.hands = Hands(self.controller, self.canvas, window.window)
         self._said = ""
         self._fill()
+        self.stating = Stating(self.controller, self.call_panel, self)
         self._listen(window)
         self._keys = BenchKeys(self.do, self)
         bench.installEventFilter(self._keys)
@@ -146,10 +126,7 @@ class BenchScreen(QObject):
             self.job_card.rules,
             self.job_card.look_ups[1],
             *(row.remove for row in self.job_card.rows),
-            *call.faces.buttons.values(),
-            *call.states.buttons.values(),
-            *call.dispositions.buttons.values(),
-            call.sure,
+            *call.stops(),
             *call.notes.slips,
             self.record_bar.button,
             *review.stops(),
@@ -177,7 +154,7 @@ class BenchScreen(QObject):
         app = QApplication.instance()
         assert isinstance(app, QApplication)
         app.focusChanged.connect(self._see_focus)
-        panel, call = self.rack_panel, self.call_panel
+        panel = self.rack_panel
         panel.picked.connect(self.hands.pick)
         panel.pulled.connect(self.pull)
         panel.let_go.connect(self.hands.let_go)
@@ -190,13 +167,8 @@ class BenchScreen(QObject):
         self.job_card.rules_asked.connect(self._show_rules)
         self.job_card.entry_asked.connect(window.look_up)
         self.review.panel.entry_asked.connect(window.look_up)
-        call.hint_asked.connect(self._turn_up_note)
-        call.face_named.connect(self._name_face)
-        call.state_stated.connect(self._state_reading)
-        call.disposition_named.connect(self._name_disposition)
-        call.sureness_named.connect(
-            lambda sure: self._change(lambda state, now: changes.name_sureness(state, sure, now))
-        )
+        self.stating.said.connect(self.saying.say)
+        self.stating.noted.connect(self._see_notes)
         self.record_bar.recorded.connect(self._record)
         self.review.next_asked.connect(lambda: self.go_to(self.course.index + 1))
         self.review.again_asked.connect(self.again)
@@ -224,25 +196,9 @@ class BenchScreen(QObject):
             return name == "record"
         if name == "record":
             self._record()
-        elif name.startswith(("state ", "face ", "call ")) or name in ("sure", "note"):
-            self._state(name, shift=shift)
-        else:
+        elif not self.stating.do(name, shift=shift):
             return self.hands.do(name, coarse=shift)
         return True
-
-    def _state(self, name: str, *, shift: bool) -> None:
-        """State by a key what a button of the call states."""
-        kind, _, value = name.partition(" ")
-        if kind == "state":
-            self._state_reading(value)
-        elif kind == "face":
-            self._name_face(value)
-        elif kind == "call" and self.controller.state.coupon.task == "judge":
-            self._name_disposition(value)
-        elif kind == "note":
-            self._turn_up_note()
-        elif kind == "sure":
-            self._change(lambda state, now: changes.surer(state, -_SURER if shift else _SURER, now))
 
     def _turn_tray(self, name: str) -> bool:
         """Lay out the coupon before or after in the tray, as far as there is one."""
@@ -325,8 +281,7 @@ class BenchScreen(QObject):
     def _change(self, change: Callable[[BenchState, float], BenchState]) -> None:
         self.controller.do(change)
 
-    def _turn_up_note(self) -> None:
-        self._change(lambda state, _: changes.hinted(state))
+    def _see_notes(self) -> None:
         # Once its words have their place.
         notes = self.call_panel.notes
         QTimer.singleShot(0, notes, lambda: self.bench.column.ensureWidgetVisible(notes, 0, 8))
@@ -343,30 +298,6 @@ class BenchScreen(QObject):
 
     def _show_rack(self, name: str) -> None:
         self._change(lambda state, _: changes.show_rack(state, cast(RackName, name)))
-
-    def _name_face(self, face: str) -> None:
-        self._change(lambda state, now: changes.name_face(state, cast(FaceShape, face), now))
-
-    def _state_reading(self, shown: str) -> None:
-        before = self.controller.state
-        if before.leaf is None:
-            self.saying.say(self.tr("Take a leaf off the rack first."))
-            return
-        self._change(lambda state, now: changes.state_reading(state, cast(State, shown), now))
-        state = self.controller.state
-        if state is not before and changes.lies_in_the_air(state, state.readings[-1]):
-            self.saying.say(
-                self.tr(
-                    "In mid-air: the leaf touches nothing. Your earlier reading there stands; "
-                    "take back either on the job card."
-                )
-                if len(state.readings) > len(before.readings) and changes.also_seated(state)
-                else self.tr("In mid-air: the leaf touches nothing.")
-            )
-
-    def _name_disposition(self, value: str) -> None:
-        wanted = cast(Disposition, value)
-        self._change(lambda state, now: changes.name_disposition(state, wanted, now))
 
     def _choose_unit(self, unit: str) -> None:
         wanted = cast(LengthUnit, unit)
@@ -402,7 +333,7 @@ class BenchScreen(QObject):
         self.controller.reduced_motion = theme.reduced_motion
         self.focus_ring.theme = theme
         # Not while a hand has it: the pointer shows where it is.
-        lies = state.pose if state.hand is None and state.phase == "handling" else None
+        lies = state.pose if state.hand is None and state.can_move else None
         self.stray.follow(state.leaf, lies, theme)
         unit = unit_of(state.coupon, settings)
         debrief = state.phase == "debrief"

@@ -10,9 +10,11 @@ from dataclasses import dataclass, field, replace
 from typing import Final, Literal
 
 from exercises.attempt import Attempt, StatedReading
-from exercises.coupon import Coupon, Disposition
+from exercises.coupon import Coupon, Disposition, Task
 from exercises.grading import Grade, grade
 from exercises.handling import Entry, HandlingLog
+from exercises.placed import PlacementFault
+from exercises.placement_faults import placed_leaf
 from geometry.contact import Touch, touches
 from geometry.curves import Vec
 from geometry.joint import Member
@@ -27,7 +29,9 @@ __all__ = [
     "BenchState",
     "Hold",
     "Phase",
+    "Stated",
     "also_seated",
+    "asked_of",
     "attempt_of",
     "call",
     "cleaned",
@@ -36,6 +40,8 @@ __all__ = [
     "logged",
     "name_disposition",
     "name_face",
+    "name_fault",
+    "name_size",
     "name_sureness",
     "open_coupon",
     "resumed",
@@ -50,6 +56,21 @@ __all__ = [
 ]
 
 Phase = Literal["handling", "debrief"]
+
+Stated = Literal["face", "reading", "disposition", "size", "fault"]
+
+_ASKED: Final[dict[Task, tuple[Stated, ...]]] = {
+    "read": ("face", "reading"),
+    "size": ("face", "reading", "size"),
+    "judge": ("face", "reading", "disposition"),
+    "find the fault": ("fault",),
+}
+
+_REQUIRED: Final[dict[Task, tuple[Stated, ...]]] = {
+    **_ASKED,
+    # Somebody may call a weld by looking alone: that no leaf was held costs marks.
+    "judge": ("face", "disposition"),
+}
 
 _SMALL: Final = frozenset({"nudge", "turn", "sure"})
 
@@ -102,8 +123,8 @@ class BenchState:
         Where the leaf touched steel after its last move.
     way
         The poses of the last move, first to last: for showing it, never for reading it.
-    readings, face, disposition, sure
-        What has been stated so far.
+    readings, face, disposition, sure, fault, size
+        What has been stated so far; which of it, `asked_of` says.
     hints
         How many of the coupon's hints have been asked for.
     handling, began
@@ -130,6 +151,8 @@ class BenchState:
     face: FaceShape | None = None
     disposition: Disposition | None = None
     sure: float | None = None
+    fault: PlacementFault | None = None
+    size: str | None = None
     hints: int = 0
     handling: HandlingLog = field(default_factory=HandlingLog)
     began: float | None = None
@@ -147,19 +170,43 @@ class BenchState:
     @property
     def can_call(self) -> bool:
         """Whether enough has been stated to put it on record."""
-        if self.phase != "handling" or self.face is None:
-            return False
-        if self.coupon.task == "judge":
-            return self.disposition is not None
-        return bool(self.readings)
+        return self.phase == "handling" and not self.missing
+
+    @property
+    def missing(self) -> tuple[Stated, ...]:
+        """What must still be stated."""
+        stated: dict[Stated, object] = {
+            "face": self.face,
+            "reading": self.readings,
+            "disposition": self.disposition,
+            "size": self.size,
+            "fault": self.fault,
+        }
+        return tuple(what for what in _REQUIRED[self.coupon.task] if not stated[what])
+
+    @property
+    def can_move(self) -> bool:
+        """Whether leaves may be taken and moved: not one that is to be judged as it lies."""
+        return self.phase == "handling" and self.coupon.task != "find the fault"
+
+
+def asked_of(coupon: Coupon) -> tuple[Stated, ...]:
+    """Return what can be stated of a coupon, by its task."""
+    return _ASKED[coupon.task]
 
 
 def open_coupon(coupon: Coupon, rack: RackName = "metric") -> BenchState:
-    """Lay `coupon` out: all leaves on the rack, nothing stated.
+    """Lay `coupon` out: nothing stated, all leaves on the rack but one that is placed already.
 
     Which set hangs there is the learner's choice: one that came by itself would say how to gauge.
     """
-    return BenchState(coupon, coupon.section, rack)
+    state = BenchState(coupon, coupon.section, rack)
+    placed = coupon.placed
+    if placed is None or coupon.task != "find the fault":
+        return state
+    leaf = placed_leaf(coupon)
+    met = touches(coupon.section.outline, leaf.body, placed.pose, _IN_THE_AIR)
+    return replace(state, leaf=leaf, pose=placed.pose, touches=met)
 
 
 def resumed(state: BenchState, left: float, now: float) -> BenchState:
@@ -239,7 +286,7 @@ def hinted(state: BenchState) -> BenchState:
 
 def cleaned(state: BenchState, now: float) -> BenchState:
     """Chip the spatter off both toes. The leaf stays where it is: nothing pulls it down."""
-    if state.cleaned or state.phase != "handling":
+    if state.cleaned or not state.can_move:
         return state
     began = stepped(state, "clean", now)
     return logged(replace(began, section=state.section.cleaned(), way=()), "clean", now)
@@ -259,7 +306,7 @@ def state_reading(state: BenchState, shown: State, now: float) -> BenchState:
     Except that what is said of a leaf in mid-air replaces nothing that was said of one in contact:
     both stand, and either can be taken back.
     """
-    if state.leaf is None or state.pose is None or state.phase != "handling":
+    if state.leaf is None or state.pose is None or not _asks(state, "reading"):
         return state
     stated = StatedReading(
         leaf=state.leaf.mark,
@@ -306,16 +353,35 @@ def without_reading(state: BenchState, index: int, now: float) -> BenchState:
 
 def name_face(state: BenchState, face: FaceShape, now: float) -> BenchState:
     """Name the face."""
-    if state.phase != "handling":
+    if not _asks(state, "face"):
         return state
     return replace(stepped(state, "face", now), face=face)
 
 
 def name_disposition(state: BenchState, disposition: Disposition, now: float) -> BenchState:
     """Choose what should happen to the weld."""
-    if state.phase != "handling":
+    if not _asks(state, "disposition"):
         return state
     return replace(stepped(state, "disposition", now), disposition=disposition)
+
+
+def name_fault(state: BenchState, fault: PlacementFault, now: float) -> BenchState:
+    """Say what is wrong with the leaf that somebody has placed."""
+    if not _asks(state, "fault"):
+        return state
+    return replace(stepped(state, "fault", now), fault=fault)
+
+
+def name_size(state: BenchState, mark: str, now: float) -> BenchState:
+    """State the largest leaf that the weld meets, by its mark."""
+    if not _asks(state, "size"):
+        return state
+    return replace(stepped(state, "size", now), size=mark)
+
+
+def _asks(state: BenchState, what: Stated) -> bool:
+    """Whether this can be stated now."""
+    return state.phase == "handling" and what in asked_of(state.coupon)
 
 
 def name_sureness(state: BenchState, sure: float, now: float) -> BenchState:
@@ -340,13 +406,16 @@ def surer(state: BenchState, by: float, now: float) -> BenchState:
 
 def attempt_of(state: BenchState) -> Attempt:
     """What has been stated, as an attempts file holds it."""
-    judged = state.coupon.task == "judge"
+    asked = asked_of(state.coupon)
     return Attempt(
         coupon=state.coupon.id,
         face=state.face,
-        readings=state.readings,
-        disposition=state.disposition if judged else None,
+        readings=state.readings if "reading" in asked else None,
+        disposition=state.disposition,
         sure=state.sure,
+        fault=state.fault,
+        size=state.size,
+        hints=state.hints if state.coupon.hints else None,
     )
 
 

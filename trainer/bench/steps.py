@@ -140,14 +140,14 @@ class StepPanel(QWidget):
 
     def show_state(self, state: BenchState) -> None:
         """Grey what can't be done now, for reasons that a glance at the bench shows too."""
-        handling = state.phase == "handling"
-        leaf_out = handling and state.leaf is not None
+        handling, loose = state.phase == "handling", state.can_move
+        leaf_out = loose and state.leaf is not None
         for name, button in self.buttons.items():
             if name == "undo":
                 enabled = handling and state.before is not None
             elif name == "clean toes":
                 # Always offered: greying it on clean toes would say whether there is spatter.
-                enabled = handling
+                enabled = loose
             else:
                 enabled = leaf_out
             button.setEnabled(enabled)

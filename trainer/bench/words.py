@@ -90,6 +90,9 @@ def task_words(task: str) -> str:
             "Bench", "State the largest leaf that this weld meets, and the next, which it doesn't."
         ),
         "judge": translate("Bench", "Judge this weld against its callout."),
+        "find the fault": translate(
+            "Bench", "Somebody has placed this leaf. Say what is wrong with that, if anything is."
+        ),
     }[task]
 
 

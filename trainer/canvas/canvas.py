@@ -98,9 +98,9 @@ class Canvas(Picture):
         self._look_under_pointer()
 
     def is_on_leaf(self, at: Vec, margin: float = _MARGIN_MOUSE) -> bool:
-        """Whether a point (logical px) is on the blade, or within `margin` px of it."""
+        """Whether a point (logical px) is on a blade to be taken, or within `margin` px of it."""
         scene = self._scene
-        if scene.leaf is None or scene.pose is None:
+        if scene.leaf is None or scene.pose is None or not scene.loose:
             return False
         inverse: tuple[QTransform, bool] = blade_transform(scene.pose, self._view).inverted()
         to_leaf, possible = inverse

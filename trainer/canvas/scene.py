@@ -152,6 +152,8 @@ class Scene:
         What a screen reader is offered to do.
     backing
         The picture that the section was taken from, to be shown through it.
+    loose
+        Whether a hand can take the leaf; else it is part of what is looked at.
 
     Examples
     --------
@@ -177,3 +179,4 @@ class Scene:
     parts: tuple[Part, ...] = ()
     actions: tuple[Action, ...] = ()
     backing: Backing | None = None
+    loose: bool = True

@@ -304,6 +304,9 @@ def test_a_size_is_stated_by_two_leaves(person: Person, tray: Tray) -> None:
     person.key(Key.Key_A)
     assert person.state.disposition is None, "no call is asked for"
     person.key(Key.Key_X)
+    person.key(Key.Key_BracketLeft)
+    person.key(Key.Key_M)
+    assert person.state.size == "8 mm"
     person.key(Key.Key_Return)
     assert person.state.grade is not None
     assert person.state.grade.score == 1.0

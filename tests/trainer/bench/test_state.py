@@ -254,9 +254,13 @@ def test_other_tasks_are_called_by_face_and_reading(task: str) -> None:
     state = changes.name_face(state, "flat", 0.0)
     assert not state.can_call
     read_it = changes.state_reading(moves.press_home(state, 10.0), "touch", 20.0)
-    called = changes.call(read_it, 30.0)
+    assert read_it.missing == (("size",) if task == "size" else ())
+    sized = changes.name_size(read_it, "8 mm", 25.0)
+    assert sized.size == ("8 mm" if task == "size" else None)
+    called = changes.call(sized, 30.0)
     assert called.grade is not None
     assert called.grade.marks["disposition"] is None
+    assert called.grade.marks.get("size") == (1.0 if task == "size" else None)
 
 
 def test_time_starts_with_the_first_gesture(bare: BenchState) -> None:
