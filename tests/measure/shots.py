@@ -14,6 +14,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 
 from tests.measure.likeness import Picture, reduced, unlikeness
+from tests.measure.logbook_shots import logbook, logbook_empty
 from tests.measure.photo_shots import (
     debrief_photo,
     photo_check,
@@ -146,6 +147,8 @@ SCREENS: Final[dict[str, Callable[[Stage], object]]] = {
     "shop-leaves": shop_leaves,
     "shop-wrong": shop_wrong,
     "shop-traced": shop_traced,
+    "logbook-empty": logbook_empty,
+    "logbook": logbook,
 }
 
 FAULTS: Final = (
