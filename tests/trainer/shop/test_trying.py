@@ -140,5 +140,5 @@ def test_the_next_start_tells_of_what_waits(
         said = again.frame.band.said if again.frame is not None else ()
         return any("wait in the coupon shop" in saying.text for saying in said)
 
-    qtbot.waitUntil(told, timeout=20000)
+    qtbot.waitUntil(told, timeout=60000)
     again.finish()
