@@ -129,8 +129,8 @@
         <translation>Juzgue este cordón según lo indicado.</translation>
     </message>
     <message>
-        <source>Somebody has placed this leaf. Say what is wrong with that, if anything is.</source>
-        <translation>Alguien ha puesto esta hoja. Diga qué falla, si algo falla.</translation>
+        <source>Say what is wrong with how this leaf was placed, if anything is.</source>
+        <translation>Diga qué falla en cómo se puso esta hoja, si algo falla.</translation>
     </message>
     <message>
         <source>Convex</source>
@@ -5383,19 +5383,19 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
         <translation>sujeta como se debe</translation>
     </message>
     <message>
-        <source>“I go by the {mark} leaf, throat edge, at the throat.”</source>
-        <translation>«Me guío por la hoja {mark}, canto de garganta, en la garganta.»</translation>
+        <source>Goes by: {mark}, throat edge</source>
+        <translation>Se guía por: {mark}, canto de garganta</translation>
     </message>
     <message>
-        <source>“I go by the {mark} leaf, leg edge, at the base leg.”</source>
-        <translation>«Me guío por la hoja {mark}, canto de cateto, en el cateto de la base.»</translation>
+        <source>Goes by: {mark}, leg edge, base leg</source>
+        <translation>Se guía por: {mark}, canto de cateto, base</translation>
     </message>
     <message>
-        <source>“I go by the {mark} leaf, leg edge, at the upright leg.”</source>
-        <translation>«Me guío por la hoja {mark}, canto de cateto, en el cateto del montante.»</translation>
+        <source>Goes by: {mark}, leg edge, upright leg</source>
+        <translation>Se guía por: {mark}, canto de cateto, montante</translation>
     </message>
     <message>
-        <source>Legs gauged so far: none. They say they are done.</source>
+        <source>Legs gauged: none. They say they are done.</source>
         <translation>Catetos medidos: ninguno. Dice que ha terminado.</translation>
     </message>
     <message>
@@ -5598,6 +5598,10 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <message>
         <source>keys 3 to 8: a 3 to a 8, [ ]</source>
         <translation>teclas 3 a 8, [ ]</translation>
+    </message>
+    <message>
+        <source>to look at only</source>
+        <translation>solo para mirar</translation>
     </message>
 </context>
 <context>
@@ -5970,6 +5974,10 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>Held right  H</source>
         <translation>Bien sujeta  H</translation>
+    </message>
+    <message>
+        <source>Somebody else&apos;s leaf, as it lay</source>
+        <translation>La hoja de otro, tal como estaba</translation>
     </message>
     <message>
         <source>Lay the right handling over the picture: {seat}</source>

@@ -63,20 +63,14 @@ def claim_lines(coupon: Coupon) -> tuple[str, ...]:
     if placed is None:
         return ()
     if placed.edge == "throat":
-        held = translate(
-            "Placed", "\u201cI go by the {mark} leaf, throat edge, at the throat.\u201d"
-        )
+        held = translate("Placed", "Goes by: {mark}, throat edge")
     else:
         held = {
-            "base": translate(
-                "Placed", "\u201cI go by the {mark} leaf, leg edge, at the base leg.\u201d"
-            ),
-            "upright": translate(
-                "Placed", "\u201cI go by the {mark} leaf, leg edge, at the upright leg.\u201d"
-            ),
+            "base": translate("Placed", "Goes by: {mark}, leg edge, base leg"),
+            "upright": translate("Placed", "Goes by: {mark}, leg edge, upright leg"),
         }[placed.on]
     gauged = {
-        frozenset[str](): translate("Placed", "Legs gauged so far: none. They say they are done."),
+        frozenset[str](): translate("Placed", "Legs gauged: none. They say they are done."),
         frozenset({"base"}): translate("Placed", "Legs gauged: base. They say they are done."),
         frozenset({"upright"}): translate(
             "Placed", "Legs gauged: upright. They say they are done."
@@ -85,9 +79,7 @@ def claim_lines(coupon: Coupon) -> tuple[str, ...]:
             "Placed", "Legs gauged: base and upright. They say they are done."
         ),
     }[frozenset(placed.gauged)]
-    # A throat's mark is said without its unit, as everywhere.
-    mark = placed.leaf.removesuffix(" mm") if placed.leaf.startswith("a") else placed.leaf
-    return held.format(mark=mark), gauged
+    return held.format(mark=placed.leaf), gauged
 
 
 def placed_shows(coupon: Coupon) -> Reading:

@@ -142,7 +142,8 @@ class RackPanel(QWidget):
         """Show the set that hangs there, the leaf that is out, the unit, and the loupe."""
         self.rack.show_state(state, theme)
         self.steps.show_state(state)
-        self._hint.setText(self._keys_of(state.rack))
+        hint = self._keys_of(state.rack) if state.can_move else self.tr("to look at only")
+        self._hint.setText(hint)
         for name, button in self.sets.items():
             _check(button, name == state.rack)
         for each, button in self.units.items():

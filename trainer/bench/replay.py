@@ -120,7 +120,8 @@ class ReplayPanel(QWidget):
 
     def _head(self) -> QHBoxLayout:
         head = QHBoxLayout()
-        head.addWidget(toned(self.tr("Your handling"), "heading"))
+        self._title = toned(self.tr("Your handling"), "heading")
+        head.addWidget(self._title)
         self._event = toned("", "quiet")
         head.addSpacing(8)
         head.addWidget(self._event)
@@ -163,7 +164,8 @@ class ReplayPanel(QWidget):
     def _pace(self) -> QHBoxLayout:
         row = QHBoxLayout()
         row.setSpacing(4)
-        row.addWidget(toned(self.tr("Pace"), "quiet"))
+        pace = toned(self.tr("Pace"), "quiet")
+        row.addWidget(pace)
         row.addSpacing(4)
         self.speeds: dict[float, QPushButton] = {}
         for speed in SPEEDS:
@@ -184,7 +186,12 @@ class ReplayPanel(QWidget):
         self.mistake.clicked.connect(self.next_mistake)
         row.addWidget(self.mistake)
         row.addStretch(1)
-        row.addWidget(toned(self.tr("As it happened"), "gloss"))
+        happened = toned(self.tr("As it happened"), "gloss")
+        row.addWidget(happened)
+        self._transport: tuple[QWidget, ...] = (
+            self.play, self.scrubber, self._time, pace, *self.speeds.values(), self.skips,
+            self.mistake, happened, self._event,
+        )  # fmt: skip
         return row
 
     def _held_right(self) -> QHBoxLayout:
@@ -199,6 +206,14 @@ class ReplayPanel(QWidget):
         row.addLayout(self._right_row)
         row.addStretch(1)
         return row
+
+    def show_handled(self, handled: bool) -> None:
+        """Offer the replay of a handling; or not, where somebody else had placed the leaf."""
+        self._title.setText(
+            self.tr("Your handling") if handled else self.tr("Somebody else's leaf, as it lay")
+        )
+        for widget in self._transport:
+            widget.setVisible(handled)
 
     def show_right(self, seats: tuple[str, ...]) -> None:
         """Name the seats of the right handling, each to be laid over the picture."""

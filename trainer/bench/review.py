@@ -128,6 +128,7 @@ class Review(QObject):
         if self._of is not state:
             self._of = state
             self.replay.picture.setVisible(state.coupon.backdrop is not None)
+            self.replay.show_handled(state.coupon.task != "find the fault")
             self._truth, self._told = truth_of(state.coupon.section), tell(state)
             self._right = right_seats(state.coupon)
         unit = unit_of(state.coupon, settings)

@@ -91,7 +91,7 @@ def task_words(task: str) -> str:
         ),
         "judge": translate("Bench", "Judge this weld against its callout."),
         "find the fault": translate(
-            "Bench", "Somebody has placed this leaf. Say what is wrong with that, if anything is."
+            "Bench", "Say what is wrong with how this leaf was placed, if anything is."
         ),
     }[task]
 
