@@ -19,6 +19,9 @@ _GROWTH: Final = 1.35
 _UNSURE: Final = 2
 """Of so few narrow fits it is not known whether they err, or the curve does."""
 
+_SHALLOW: Final = 21.0
+"""How much farther out than it seems a toe may be, in the scatter: at 8 degrees to the member."""
+
 _LONE: Final = 3.5
 """Of the scatter: a point farther off the curve than this isn't of it."""
 
@@ -64,11 +67,12 @@ def find_toe(along: FloatArray, off: FloatArray, beyond: int, noise: float, *, r
     away = np.hypot(*(points - toe).T)
     window = max(float(np.sort(away[beyond:])[min(_FEWEST + 2, len(away) - beyond) - 1]), 1e-6)
     largest = max(_LARGEST_SHARE * reach, window * 1.01)
+    farthest = _bare_from(along, off, beyond, noise) + _SHALLOW * noise + 0.05
     found: list[_Fit] = []
     # Steeply worked out at first: the least curve, and the least that can be wrong.
     while window <= largest:
         fit = _fitted(points, toe, window, beyond, noise)
-        if fit is not None:
+        if fit is not None and fit.at <= farthest:
             # Wider as long as the curve still fits, and says the same as the narrower ones.
             same = all(
                 abs(fit.at - other.at) <= 2.5 * math.hypot(other.uncertainty, 1e-4)
@@ -85,13 +89,21 @@ def find_toe(along: FloatArray, off: FloatArray, beyond: int, noise: float, *, r
                 break
         window *= _GROWTH
     if not found:
-        return Toe(float(toe[0]), max(2.0 * noise, 0.01))
+        return Toe(float(toe[0]), max(2.0 * noise, 0.05))
     best = min(found, key=lambda fit: fit.uncertainty)
     # That the one was chosen out of several, which don't agree wholly, is part of the doubt.
     weights = np.array([fit.uncertainty**-2 if fit.uncertainty > 0.0 else 1e12 for fit in found])
     apart = np.array([fit.at - best.at for fit in found])
     spread = math.sqrt(float(weights @ apart**2) / float(weights.sum()))
     return Toe(best.at, math.hypot(1.25 * best.uncertainty, spread, 1e-4))
+
+
+def _bare_from(along: FloatArray, off: FloatArray, beyond: int, noise: float) -> float:
+    """From where outwards the member is bare: five points on it in a row; no toe lies beyond."""
+    bare = np.abs(off[:beyond][::-1]) <= 3.0 * max(noise, 1e-3)
+    rows = np.convolve(bare, np.ones(5), "valid") >= 5.0 if beyond >= 5 else np.zeros(0, bool)
+    first = int(rows.argmax()) if rows.any() else None
+    return float(along[:beyond][::-1][first]) if first is not None else math.inf
 
 
 def _fitted(
