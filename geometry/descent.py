@@ -3,15 +3,16 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
 
+from geometry.clearance import entered, round_corners
 from geometry.curves import Vec
 from geometry.nearby import Near, near
-from geometry.pairs import HAIR, At, Pairs, Spot
+from geometry.pairs import At, Pairs, Spot
 from geometry.projection import Triple, factor, project, stretching
 from geometry.sweep import dip, middle, travel
 from geometry.tolerances import CLEARANCE
@@ -32,8 +33,9 @@ _MOST_CUTS = 24
 """How often a step is halved before it is given up."""
 _STRIDE = 3
 """Steps from which the way of a longer one is taken."""
-_PACE = 2
-"""Every how many steps a longer one is tried."""
+_AFTER_LEAP = 1
+_AFTER_STUMBLE = 3
+"""Steps after which a longer one is tried again: after one that went well, and one that didn't."""
 _LEAP_CUTS = 2
 """How often a longer one is halved before it is given up."""
 _CRAWL = 1e-5
@@ -83,6 +85,7 @@ class Descent:
     grab: Vec
     target: Triple
     hand_reach: float
+    _due: int = field(init=False, default=_STRIDE)
 
     # -- the hand's own coordinates -----------------------------------------------------------
 
@@ -130,26 +133,37 @@ class Descent:
         allowed = _FIRST_STEP
         band = self._near(spot, allowed)
         at = band.pairs.at(spot)
-        if _entered(band.pairs, at):
+        if entered(band.pairs, at):
             return path, band.pairs, at
         trail = [self._held(spot)]
+        self._due = _STRIDE
         for _ in range(_MOST_STEPS):
             taken = self._leap(band, at, trail, allowed) or self._go(band, at, allowed)
             if taken is None:
                 break
             way, end, allowed = taken
             path += way
+            self._turn_on(way[-1])
             trail.append(self._held(way[-1]))
             before, band = band, self._near(way[-1], allowed)
             at = end if band is before else band.pairs.at(way[-1])
         return path, band.pairs, at
+
+    def _turn_on(self, spot: Spot) -> None:
+        """Want the angle on its near side again, when steel has rolled the body past a half turn.
+
+        Else the body would rest where the same hand, asked anew, would turn it on.
+        """
+        x, y, wanted = self.target
+        if abs(wanted - spot.turn) > math.pi:
+            self.target = x, y, spot.turn + math.remainder(wanted - spot.turn, math.tau)
 
     def _leap(self, band: Near, at: At, trail: list[Triple], allowed: float) -> _Taken | None:
         """Farther the way that the last few steps went, now and then, over roughness of a trace.
 
         Facet by facet a body would crawl over a scanned face; its crawl shows where it goes.
         """
-        if len(trail) < _STRIDE or (len(trail) - _STRIDE) % _PACE:
+        if len(trail) < self._due:
             return None
         if _square(_less(trail[-1], trail[-2])) < _CRAWL:
             return None
@@ -160,7 +174,9 @@ class Descent:
         if share < 1.0:
             return None
         step = (share * way[0], share * way[1], share * way[2])
-        return self._take(band, at, step, allowed, cuts=_LEAP_CUTS)
+        taken = self._take(band, at, step, allowed, cuts=_LEAP_CUTS)
+        self._due = len(trail) + (_AFTER_STUMBLE if taken is None else _AFTER_LEAP)
+        return taken
 
     def _go(self, band: Near, at: At, allowed: float) -> _Taken | None:
         """The first step that pays, or a way past a line's end; None at rest."""
@@ -177,7 +193,7 @@ class Descent:
         while abs(left) * self._swing > 1e-7:
             band = near(self.pairs, path[-1], abs(left) * self._swing)
             at = band.pairs.at(path[-1])
-            if len(path) == 1 and _entered(band.pairs, at):
+            if len(path) == 1 and entered(band.pairs, at):
                 return path
             most = 0.5 * band.width / max(self._swing, 1.0) * share
             part = max(-most, min(most, left))
@@ -204,7 +220,7 @@ class Descent:
         """The steps that the pairs at hand leave open, best first; none at rest."""
         lack = self._lack(at.spot)
         # What lies farther off than the step may go can't stop it.
-        near = np.flatnonzero(at.facing & pairs.front(at) & (at.gap < allowed))
+        near = (at.facing & pairs.front(at) & (at.gap < allowed)).nonzero()[0]
         spaces = self._spaces(pairs, at, near, CLEARANCE)
         solved = project(lack, spaces)
         if solved is None:
@@ -247,7 +263,7 @@ class Descent:
         bent = spaces.copy()
         bent[:, :3] = spaces[:, :3] @ stretch
         aim_x, aim_y, aim_z = (np.array(lack) @ stretch).tolist()
-        solved = project((aim_x, aim_y, aim_z), bent)
+        solved = project((aim_x, aim_y, aim_z), bent, held)
         if solved is None:
             return None
         x, y, z = (stretch @ np.array(solved[0])).tolist()
@@ -366,12 +382,12 @@ class Descent:
         at = pairs.at(spot)
         for _ in range(8):
             facing = front & at.facing
-            low = np.flatnonzero(facing & (at.gap < 0.5 * CLEARANCE))
-            passed = [i for i in low.tolist() if _round_the_corner(pairs, at, i, facing)]
+            low = (facing & (at.gap < 0.5 * CLEARANCE)).nonzero()[0]
+            passed = round_corners(pairs, at, low, facing)
             if low.size == len(passed):
                 return at
             facing[passed] = False
-            near = np.flatnonzero(facing & (at.gap < 0.05))
+            near = (facing & (at.gap < 0.05)).nonzero()[0]
             solved = project((0.0, 0.0, 0.0), self._spaces(pairs, at, near, CLEARANCE))
             if solved is None or self._length(solved[0]) > _FARTHEST_BACK:
                 return None
@@ -380,8 +396,8 @@ class Descent:
 
     def _clear(self, pairs: Pairs, start: At, end: At) -> bool:
         facing = pairs.front(start) & end.facing
-        low = np.flatnonzero(facing & (end.gap < 0.5 * CLEARANCE)).tolist()
-        return all(_round_the_corner(pairs, end, index, facing) for index in low)
+        low = (facing & (end.gap < 0.5 * CLEARANCE)).nonzero()[0]
+        return low.size == len(round_corners(pairs, end, low, facing))
 
     def _way(self, band: Near, start: At, end: At) -> tuple[list[Spot], At] | None:
         """The spots that lead from `start` to `end`, raised where the straight way would dip.
@@ -447,26 +463,6 @@ def _lift(pairs: Pairs, at: At, guilty: list[int]) -> Vec | None:
         return None
     size *= max(least, _LEAST_LIFT)
     return float(way[0]) / size, float(way[1]) / size
-
-
-def _entered(pairs: Pairs, at: At) -> bool:
-    """Whether the spot stands in steel by a hair: more than rounding, less than a thousandth."""
-    facing = at.facing
-    behind = np.flatnonzero((at.gap < -HAIR) & (at.gap > -1e-3) & facing).tolist()
-    return any(not _round_the_corner(pairs, at, index, facing) for index in behind)
-
-
-def _round_the_corner(pairs: Pairs, at: At, index: int, facing: NDArray[np.bool_]) -> bool:
-    """Whether a point that is behind one side of a sharp corner lies before the other, nearer."""
-    depth = -float(at.gap[index])
-    if depth <= 0.0:
-        return False
-    before = np.flatnonzero(facing & (at.gap >= 0.0) & (at.gap < depth))
-    if not before.size:
-        return False
-    x, y = pairs.meeting(at, index)
-    meetings = (pairs.meeting(at, other) for other in before.tolist())
-    return any(math.hypot(u - x, v - y) < 3.0 * depth for u, v in meetings)
 
 
 def _square(triple: Triple) -> float:

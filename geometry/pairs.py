@@ -166,6 +166,21 @@ class Pairs:
         return np.ascontiguousarray(self.line_values[:, 3])
 
     @cached_property
+    def widest_arm(self) -> float:
+        """The largest of `disc_arm`, mm."""
+        return float(self.disc_arm.max(initial=0.0))
+
+    @cached_property
+    def outside(self) -> int:
+        """How many of the circle pairs are discs on discs; they come first, then the hollows."""
+        return int(np.count_nonzero(self.sign > 0.0))
+
+    @cached_property
+    def centre(self) -> Floats:
+        """The moving centres of the circle pairs in the moving frame, shape (n_circles, 2), mm."""
+        return np.column_stack((self.circle_rows[:, 0, 2], self.circle_rows[:, 1, 2]))
+
+    @cached_property
     def sign(self) -> Floats:
         """1 for disc on disc, -1 for a disc in a hollow."""
         return np.ascontiguousarray(self.circle_values[:, 0])
@@ -250,18 +265,20 @@ class Pairs:
 
         `which` is in rising order.
         """
-        jacobian = at.spot.jacobian
         # Pairs come in order, lines first.
         split = int(np.searchsorted(which, self.lines))
         rows = np.empty((which.size, 3))
         if split:
-            rows[:split] = self.offset[which[:split]] @ jacobian
+            np.matmul(self.offset[which[:split]], at.spot.jacobian, out=rows[:split])
         if split < which.size:
             circles = which[split:] - self.lines
             pull = self.sign[circles] / np.maximum(at.away[circles], _NOWHERE)
-            offsets = self.circle_rows[circles, :2] @ jacobian
             ux, uy = pull * at.dx[circles], pull * at.dy[circles]
-            rows[split:] = ux[:, None] * offsets[:, 0] + uy[:, None] * offsets[:, 1]
+            # A centre turns about the frame's origin, a quarter turn ahead of where it lies.
+            cos, sin = math.cos(at.spot.turn), math.sin(at.spot.turn)
+            turned = self.centre[circles] @ np.array(((-sin, cos), (-cos, -sin)))
+            rows[split:, 0], rows[split:, 1] = ux, uy
+            rows[split:, 2] = ux * turned[:, 0] + uy * turned[:, 1]
         return rows
 
     def bend(self, at: At, which: int, move: tuple[float, float, float]) -> float:
@@ -336,6 +353,18 @@ class Pairs:
             return cx - wx * radius, cy - wy * radius
         i = which - self.lines
         return self._circle_meeting(at, i)
+
+    def meetings(self, at: At, which: Ints) -> Floats:
+        """As `meeting` for pairs `which`, in rising order; shape (k, 2)."""
+        split = int(np.searchsorted(which, self.lines))
+        places = np.empty((which.size, 2))
+        for row, line in enumerate(which[:split].tolist()):
+            places[row] = self.meeting(at, line)
+        circles = which[split:] - self.lines
+        pull = self.circle_values[circles, 4] / np.maximum(at.away[circles], _NOWHERE)
+        places[split:, 0] = at.dx[circles] * pull - self.circle_rows[circles, 0, 6]
+        places[split:, 1] = at.dy[circles] * pull - self.circle_rows[circles, 1, 6]
+        return places
 
     def _circle_meeting(self, at: At, i: int) -> tuple[float, float]:
         fixed_radius = float(self.circle_values[i, 4])

@@ -26,6 +26,9 @@ _SPAN = 50.0
 _MANY = 4
 """Doubtful pairs above which a test of all at once comes first."""
 
+_LEAST = 1e-30
+"""What keeps a quotient from being by nothing."""
+
 _EDGE = 1e-9
 """mm by which a feature's ends are stretched, so that nothing slips between two of them."""
 
@@ -98,25 +101,31 @@ def _doubtful_lines(pairs: Pairs, start: At, end: At, shift: float) -> list[tupl
     count = pairs.lines
     a, b = start.spot, end.spot
     dturn = b.turn - a.turn
-    bends = pairs.line_rows[:, :2] @ middle(a, b).bend(b.x - a.x, b.y - a.y, dturn)
+    gap, later = start.gap[:count], end.gap[:count]
+    low, high = np.minimum(gap, later), np.maximum(gap, later)
     # The second derivative is taken at the middle; what the third makes of it, for every pair at
     # the distance of its own points (a flat crown's centre is metres away).
-    arms = pairs.disc_arm + math.hypot(a.x, a.y)
-    errors = (arms * abs(dturn) ** 3 + 3.0 * shift * dturn * dturn) / 48.0
-    low, high = (
-        np.minimum(start.gap[:count], end.gap[:count]),
-        np.maximum(start.gap[:count], end.gap[:count]),
-    )
+    off, cubed = math.hypot(a.x, a.y) + shift, abs(dturn) ** 3 / 48.0
+    drift = 3.0 * shift * dturn * dturn / 48.0
+    # No offset bends by more than this; most pairs are done with here. A line that is behind all
+    # the way is never crossed.
+    most = (pairs.widest_arm + off) * (dturn * dturn / 8.0 + cubed)
+    most += shift * abs(dturn) / 4.0 + drift
+    doubtful = ((low < most) & (high > -most)).nonzero()[0]
+    if not doubtful.size:
+        return []
+    errors = (pairs.disc_arm[doubtful] + off) * cubed + drift
+    second = middle(a, b).bend(b.x - a.x, b.y - a.y, dturn)
+    bends = (pairs.line_rows[doubtful, :2].reshape(-1, 7) @ second).reshape(-1, 2)
     sag = np.abs(bends[:, 0]) / 8.0 + errors
-    # A line that is behind all the way is never crossed.
-    doubtful = np.flatnonzero((low < sag) & (high > -sag))
+    meets = (low[doubtful] < sag) & (high[doubtful] > -sag)
     if doubtful.size > _MANY:
-        doubtful = doubtful[
-            _feet_meet(pairs, start, end, doubtful, sag[doubtful], bends[doubtful, 1])
-        ]
+        meets &= _feet_meet(pairs, start, end, doubtful, sag, bends[:, 1])
     return [
-        (i, _Crossing(i, float(bends[i, 0]), float(bends[i, 1]), float(errors[i])))
-        for i in doubtful.tolist()
+        (i, _Crossing(i, bend, foot_bend, error))
+        for i, (bend, foot_bend), error in zip(
+            doubtful[meets].tolist(), bends[meets].tolist(), errors[meets].tolist(), strict=True
+        )
     ]
 
 
@@ -124,29 +133,38 @@ def _feet_meet(
     pairs: Pairs, start: At, end: At, lines: NDArray[np.intp], sag: Floats, foot_bends: Floats
 ) -> NDArray[np.bool_]:
     """Which feet may be on their lines while the offset is near zero: a test for many at once."""
-    first, fall = start.gap[lines], start.gap[lines] - end.gap[lines]
+    foot, end_foot = start.foot[lines], end.foot[lines]
+    play = sag + np.abs(foot_bends) / 8.0
+    play += _EDGE
+    length = pairs.length[lines]
+    on = (np.maximum(foot, end_foot) + play >= 0.0) & (np.minimum(foot, end_foot) - play <= length)
+    if np.count_nonzero(on) <= _MANY:
+        return on
+    first = start.gap[lines]
     # The offset stays within sag of a straight one, so it is zero within this part of the move.
-    steep = np.where(np.abs(fall) > 1e-12, fall, 1e-12)
-    one, other = np.clip((first - sag) / steep, 0.0, 1.0), np.clip((first + sag) / steep, 0.0, 1.0)
-    foot, gone = start.foot[lines], end.foot[lines] - start.foot[lines]
-    at_one, at_other = foot + gone * one, foot + gone * other
-    play = _EDGE + sag + np.abs(foot_bends) / 8.0
-    low, high = np.minimum(at_one, at_other) - play, np.maximum(at_one, at_other) + play
-    return (high >= 0.0) & (low <= pairs.length[lines])
+    steep = first - end.gap[lines] + _LEAST
+    one = np.minimum(np.maximum((first - sag) / steep, 0.0), 1.0)
+    other = np.minimum(np.maximum((first + sag) / steep, 0.0), 1.0)
+    gone = end_foot - foot
+    one, other = foot + gone * one, foot + gone * other
+    on &= (np.maximum(one, other) + play >= 0.0) & (np.minimum(one, other) - play <= length)
+    return on
 
 
 def _doubtful_circles(pairs: Pairs, start: At, end: At, bow: float, move: float) -> list[int]:
     """The circle pairs that offsets at both ends and the length of the move do not clear."""
-    count = pairs.lines
-    first, last, outside = start.gap[count:], end.gap[count:], pairs.sign > 0.0
-    low, high = np.minimum(first, last), np.maximum(first, last)
-    # A disc is entered on a chord from outside; a hollow is left on one from inside.
-    entered = outside & (first >= 0.0) & (low + high < 2.0 * bow + move)
-    left = ~outside & (low < bow) & (high > -bow - move)
-    circles = np.flatnonzero(entered | left)
+    apart = pairs.lines + pairs.outside
+    first, last = start.gap[pairs.lines : apart], end.gap[pairs.lines : apart]
+    # A disc is entered on a chord from outside; a hollow is left on one from inside, so not by what
+    # comes from behind it and ends well within.
+    entered = (first >= 0.0) & (first + last < 2.0 * bow + move)
+    first, last = start.gap[apart:], end.gap[apart:]
+    left = (last < bow) | ((first >= 0.0) & (first < bow))
+    left &= np.maximum(first, last) > -bow - move
+    circles = np.concatenate((entered, left)).nonzero()[0]
     if circles.size > _MANY:
         circles = circles[_chords_meet(pairs, start, end, circles, bow)]
-    return [int(i) for i in circles]
+    return [int(i) for i in circles.tolist()]
 
 
 def _chords_meet(
@@ -157,21 +175,21 @@ def _chords_meet(
     bow = pairs.arm[circles] * turn * turn / 8.0
     x, y, radius = start.dx[circles], start.dy[circles], pairs.radius[circles]
     ex, ey = end.dx[circles] - x, end.dy[circles] - y
-    square = np.maximum(ex * ex + ey * ey, 1e-300)
     along = x * ex + y * ey
-    share = np.clip(-along / square, 0.0, 1.0)
+    share = np.minimum(np.maximum(-along / (ex * ex + ey * ey + _LEAST), 0.0), 1.0)
     nearest = np.hypot(x + share * ex, y + share * ey)
     # A disc is met if the chord comes near it. A hollow is left if an end is not well inside and
     # the chord is not wholly outside.
-    out = np.maximum(start.away[circles], end.away[circles]) > radius - bow
-    near = nearest < radius + bow
+    meet = np.maximum(start.away[circles], end.away[circles]) > radius - bow
+    meet |= circles < pairs.outside
+    meet &= nearest < radius + bow
     # Where they meet, the contact direction must lie in both cones.
-    play = _EDGE + bow + widest
-    in_fixed = np.maximum(start.fixed_dot[circles], end.fixed_dot[circles]) + play
-    in_moving = np.maximum(start.moving_dot[circles], end.moving_dot[circles]) + play
-    within = in_fixed >= pairs.fixed_cos[circles] * radius
-    within &= in_moving >= pairs.moving_cos[circles] * radius
-    return within & np.where(pairs.sign[circles] > 0.0, near, out & near)
+    bow += _EDGE + widest
+    in_fixed = np.maximum(start.fixed_dot[circles], end.fixed_dot[circles]) + bow
+    in_moving = np.maximum(start.moving_dot[circles], end.moving_dot[circles]) + bow
+    meet &= in_fixed >= pairs.fixed_cos[circles] * radius
+    meet &= in_moving >= pairs.moving_cos[circles] * radius
+    return meet
 
 
 def _line_dip(pairs: Pairs, start: At, end: At, line: _Crossing) -> float:

@@ -228,3 +228,16 @@ def test_motion_is_a_pure_function() -> None:
     assert drag(section.outline, leaf.body, start, hand) == first
     fresh = Section.of(Joint(), Bead(8.0, 8.0, 1.0))
     assert drag(fresh.outline, leaf_of_mark("8 mm").body, start, hand) == first
+
+
+def test_a_leaf_that_is_rolled_past_a_half_turn_is_turned_on() -> None:
+    # Steel rolls it over the other way than the wrist would have it; past the half turn the wanted
+    # angle is nearer on that side, and where it comes to rest the same hand has no more to do.
+    section = Section.of(Joint(80.0, 0.97, 14.18, 14.27), Bead(3.3, 2.5))
+    leaf = leaf_of_mark("7/8 in")
+    hand = Hand((36.0, 43.2), (-3.0, 23.6), -106.4)
+    rest = drag(section.outline, leaf.body, Pose(50.3, 13.7, -85.7), hand).pose
+    again = drag(section.outline, leaf.body, rest, hand).pose
+    assert math.hypot(again.x - rest.x, again.y - rest.y) < 1e-5
+    assert hand.cost(rest) - hand.cost(again) < SAVING
+    assert wrap_degrees(rest.angle - hand.angle) < -90.0, "it was not rolled over"
