@@ -6710,8 +6710,8 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
 <context>
     <name>SizeChoices</name>
     <message>
-        <source>Largest leaf that the weld still meets; M: the one in hand</source>
-        <translation>La mayor hoja que el cordón aún cumple; M: la que está en mano</translation>
+        <source>Largest leaf met; M: the one in hand</source>
+        <translation>Mayor hoja cumplida; M: la que está en mano</translation>
     </message>
     <message>
         <source>Largest leaf that the weld meets</source>

@@ -64,7 +64,7 @@ class SizeChoices(QWidget):
         self._box = QVBoxLayout(self)
         self._box.setContentsMargins(0, 0, 0, 0)
         self._box.setSpacing(3)
-        asked = self.tr("Largest leaf that the weld still meets; M: the one in hand")
+        asked = self.tr("Largest leaf met; M: the one in hand")
         self._box.addWidget(wrapped(asked, "quiet"))
         self._name: RackName | None = None
         self._width: int | None = None

@@ -144,6 +144,7 @@ class JobCard(QFrame):
         box.addWidget(self.claim)
         self._add_readings(box)
         self._shown: tuple[StatedReading, ...] = ()
+        self._short, self._sized, self._lines = False, False, 2
         self.rows: list[ReadingRow] = []
 
     def _add_readings(self, box: QVBoxLayout) -> None:
@@ -175,8 +176,10 @@ class JobCard(QFrame):
         self._box.setContentsMargins(side, 8, side, 8)
 
     def set_short(self, short: bool) -> None:
-        """Draw the symbol lower where height is short."""
+        """Draw the symbol lower where height is short, and show fewer readings at once."""
         self.symbol.setFixedHeight(50 if short else 60)
+        self._short = short
+        self._fit_readings()
 
     def _names(self) -> tuple[str, str, str, str]:
         return self.tr("Task"), self.tr("Called for"), self.tr("Joint"), self.tr("Rules")
@@ -226,13 +229,19 @@ class JobCard(QFrame):
         reads = "reading" in asked_of(coupon)
         for part in (self._taken, self._readings):
             part.setVisible(reads)
+        self._sized = "size" in asked_of(coupon)
         # Judging takes two readings, mostly; a size or an exercise in reading takes more.
-        rows = 2 if coupon.task == "judge" else 4
-        self._readings.setFixedHeight(rows * _ROW + 2)
+        self._lines = 2 if coupon.task == "judge" else 4
+        self._fit_readings()
         if state.readings != self._shown:
             self._show_readings(state)
         for row in self.rows:
             row.remove.setVisible(state.phase == "handling")
+
+    def _fit_readings(self) -> None:
+        """Give the readings their lines; where height is short a size needs the room below."""
+        lines = 2 if self._short and self._sized else self._lines
+        self._readings.setFixedHeight(lines * _ROW + 2)
 
     def _asked(self, callout: Callout, unit: Unit) -> str:
         """What is called for; sides and marks only where they aren't the usual."""
