@@ -442,13 +442,15 @@ class _Opening:
         from trainer.fault_words import fault_rows
         from trainer.look.program_icon import program_icon
 
+        # A press that is already on its way is the bench's.
+        self.first.hide()
         self.first.deleteLater()
         self.app.setWindowIcon(program_icon())
         self._listen_for_the_end()
         if self.frame is None:
             return
         if self._logbook is not None:
-            self._logbook.begin()
+            self._logbook.begin_soon()
         say_what_was(self.frame, self._kept, self._places)
         if broken is not None:
             self.frame.show_faults(*fault_rows(broken))

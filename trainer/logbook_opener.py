@@ -3,19 +3,22 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import replace
-from typing import TYPE_CHECKING
+from typing import TYPE_CHECKING, Final
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QObject, Qt, QTimer
+from PySide6.QtGui import QGuiApplication
 
 from trainer.loading import Loading
 from trainer.records import Records, Relay
 
 if TYPE_CHECKING:
     from trainer.logbook.keeping import Keeping
-    from trainer.window import WindowFrame
 
 __all__ = ["LogbookOpener"]
+
+_QUIET: Final = 1000
+"""ms from the bench being there, or a leaf being held, until it is opened: who takes a leaf at once
+shares the machine with nothing."""
 
 
 class LogbookOpener(QObject):
@@ -36,6 +39,20 @@ class LogbookOpener(QObject):
         self._loading.over.connect(self._hand_over)
         self._begun = False
         self._handed = False
+        self._quiet = QTimer(self)
+        self._quiet.setSingleShot(True)
+        self._quiet.setInterval(_QUIET)
+        self._quiet.timeout.connect(self._begin_if_quiet)
+
+    def begin_soon(self) -> None:
+        """Begin to open it in a while, when no hand is at work."""
+        self._quiet.start()
+
+    def _begin_if_quiet(self) -> None:
+        if QGuiApplication.mouseButtons() == Qt.MouseButton.NoButton:
+            self.begin()
+        else:
+            self._quiet.start()
 
     def begin(self) -> None:
         """Begin to open it, if that hasn't been done."""
@@ -51,14 +68,9 @@ class LogbookOpener(QObject):
         self._hand_over()
         return keeping
 
-    def follow(self, frame: WindowFrame) -> None:
-        """Remember who is at the bench in the settings, whenever these are kept anyway."""
-        learner = self.keeping.learner
-        if learner is not None and frame.settings.learner != learner.id:
-            frame.change_settings(replace(frame.settings, learner=learner.id))
-
     def end(self) -> None:
         """Wait for what is going on, and let go of the file."""
+        self._quiet.stop()
         if self._begun:
             self.keeping.close()
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from typing import TYPE_CHECKING
 
 from PySide6.QtCore import QCoreApplication
@@ -89,7 +90,10 @@ def screens(
     def logbook(frame: WindowFrame) -> QWidget:
         from trainer.logbook.screen import LogbookScreen
 
-        return LogbookScreen(frame, keeping())
+        kept = keeping()
+        screen = LogbookScreen(frame, kept)
+        screen.dealing.changed.connect(lambda: _remember_learner(frame, kept))
+        return screen
 
     return [
         ("corners", QCoreApplication.translate("TopBar", "Four corners"), corners),
@@ -97,3 +101,10 @@ def screens(
         ("shop", QCoreApplication.translate("TopBar", "Coupon shop"), shop),
         ("logbook", QCoreApplication.translate("TopBar", "Logbook"), logbook),
     ]
+
+
+def _remember_learner(frame: WindowFrame, keeping: Keeping) -> None:
+    """Whoever is at the bench now is there at the next start."""
+    learner = keeping.learner
+    if learner is not None and frame.settings.learner != learner.id:
+        frame.change_settings(replace(frame.settings, learner=learner.id))

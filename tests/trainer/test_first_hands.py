@@ -16,10 +16,12 @@ from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 from pytestqt.qtbot import QtBot
 
+from exercises.file_faults import TrayError
 from geometry.penetration import is_free
 from trainer import late
 from trainer.arrangement import rooms_in
 from trainer.bench.first_picture import WINDOW
+from trainer.bench.rack import LeafButton
 from trainer.bench.screen import BenchScreen
 from trainer.bench.state import BenchState
 from trainer.first_hands import FirstHands
@@ -51,7 +53,7 @@ class Early:
         self.opening = late._Opening(app, tray)
         self.window = self.opening.window
         # Whatever the test is about, the thread has to end while there is a window to fill.
-        qtbot.addWidget(self.window, before_close_func=lambda _: self.bench_comes())
+        qtbot.addWidget(self.window, before_close_func=lambda _: self.end())
         self.opening.show()
         # The test's own screen may be smaller than the usual window.
         self.resize(*WINDOW)
@@ -87,6 +89,10 @@ class Early:
     def bench_comes(self) -> None:
         self.gate.set()
         self.qtbot.waitUntil(lambda: self.opening.screen is not None, timeout=20000)
+
+    def end(self) -> None:
+        self.bench_comes()
+        self.opening.finish()
 
     def leaf(self, mark: str = MARK) -> QPoint:
         return QRect(*self.first.places()[mark]).center()
@@ -334,6 +340,25 @@ def test_another_tray_has_no_rack_yet(
     early.bench_comes()
     assert early.state.coupon.id == "b-1"
     assert not early.events
+
+
+def test_a_press_on_its_way_when_the_bench_comes_is_the_bench_s(
+    early: Early, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """The first paint is taken down a turn of the loop later; until then it would swallow it."""
+    beneath: list[object] = []
+    settle = late._Opening._settle
+
+    def settled(opening: late._Opening, broken: TrayError | None) -> None:
+        spot = early.leaf()
+        settle(opening, broken)
+        beneath.append(opening.window.childAt(spot))
+
+    monkeypatch.setattr(late._Opening, "_settle", settled)
+    early.bench_comes()
+    (widget,) = beneath
+    assert isinstance(widget, LeafButton)
+    assert widget.leaf.mark == MARK
 
 
 def test_the_first_card_waits_until_the_hand_is_free(new: Early) -> None:

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QSlider,
     QWidget,
 )
+from shiboken6 import isValid
 
 from trainer.look.tokens import LIGHT, Theme
 
@@ -56,7 +57,8 @@ class Ring(QWidget):
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Go along when it moves."""
         kinds = (QEvent.Type.Move, QEvent.Type.Resize, QEvent.Type.Show, QEvent.Type.Hide)
-        if event.type() in kinds:
+        # When a window is taken down, what is about to go hides after what the ring is about.
+        if event.type() in kinds and isValid(self._about) and isValid(self._beside):
             self.follow()
         return False
 
