@@ -11,6 +11,7 @@ beside the findings, and the next run goes on from it. Needs the extra `fuzz`.
 
 from __future__ import annotations
 
+import io
 import json
 import sys
 import traceback
@@ -21,8 +22,10 @@ from pathlib import Path
 import atheris
 
 with atheris.instrument_imports(
-    include=["exercises", "ezdxf", "svgelements", "defusedxml", "xml", "json"]
+    include=["exercises", "ezdxf", "svgelements", "defusedxml", "xml", "json", "PIL"]
 ):
+    from PIL import Image
+
     from exercises.file_faults import FileError
     from exercises.intake.dxf import read_dxf
     from exercises.intake.photo_file import picture_of
@@ -58,6 +61,18 @@ _TRAY = (
     b'"bead": {"leg_base": 8, "leg_upright": 7}, "callout": {"size": "5/16 in"}}]}'
 )
 
+
+def pictures() -> list[bytes]:
+    """Return a small picture in each format that is read."""
+    picture = Image.radial_gradient("L").resize((40, 36)).convert("RGB")
+    made = []
+    for kind in ("PNG", "JPEG", "TIFF", "WEBP"):
+        file = io.BytesIO()
+        picture.save(file, kind)
+        made.append(file.getvalue())
+    return made
+
+
 SEEDS: dict[str, list[bytes]] = {
     "csv": [
         b"x [mm];z [mm]\n0,5;1,5\n0,6;NaN\n0,7;oops\n",
@@ -80,7 +95,7 @@ SEEDS: dict[str, list[bytes]] = {
         _SVG % b'<defs><circle id="a" r="3"/></defs><use href="#a" x="3"/><ellipse rx="1"/>',
         _SVG % b'<polyline points="0,0 1,1 2,0"/><polygon points="0 0 1 1 2 0"/><line x1="3"/>',
     ],
-    "picture": [],
+    "picture": pictures(),
     "tray": [
         next(TRAYS.glob("*.json")).read_bytes(),
         _TRAY,
@@ -133,7 +148,7 @@ def main() -> None:
     for number, seed in enumerate(SEEDS[target]):
         (corpus / f"seed-{number}").write_bytes(seed)
     watch = Watch(target)
-    flags = [f"-max_total_time={seconds}", "-timeout=20", "-rss_limit_mb=2048", "-max_len=4096"]
+    flags = [f"-max_total_time={seconds}", "-timeout=20", "-rss_limit_mb=2048", "-max_len=8192"]
     prefix = f"-artifact_prefix={OUT / target}/"
     atheris.Setup([sys.argv[0], str(corpus), *flags, prefix], watch.one)
     atheris.Fuzz()
