@@ -46,6 +46,7 @@ class ScanController(QObject):
         self._future: list[ScanState] = []
         self._gesture = ""
         self._reading: Loading[Source] | None = None
+        self._read_as = Choice(), True
         self._fitting: Loading[Found] | None = None
         self._again = False
 
@@ -91,13 +92,15 @@ class ScanController(QObject):
 
     def _read(self, given: Path | str | Source, choice: Choice) -> None:
         self._reading = Loading(lambda: read_source(given, choice))
-        anew = not isinstance(given, Source)
-        self._reading.over.connect(lambda: self._was_read(choice, anew=anew))
+        self._read_as = choice, not isinstance(given, Source)
+        # To a method of this object, so that it isn't called once the page is gone.
+        self._reading.over.connect(self._was_read)
         self._reading.start()
         self.changed.emit()
 
-    def _was_read(self, choice: Choice, *, anew: bool) -> None:
+    def _was_read(self) -> None:
         reading, self._reading = self._reading, None
+        choice, anew = self._read_as
         if reading is None:
             return
         try:

@@ -13,6 +13,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
 from pytestqt.qtbot import QtBot
+from shiboken6 import delete, isValid
 
 from exercises.intake.traced import Traced
 from geometry.bead import Bead
@@ -52,7 +53,8 @@ def page(qtbot: QtBot) -> Iterator[ScanPage]:
     frame.show_screen("scan")
     qtbot.waitExposed(window)
     yield made[0]
-    made[0].controller.wait()
+    if isValid(made[0].controller):
+        made[0].controller.wait()
     window.close()
 
 
@@ -328,3 +330,17 @@ def test_a_wheel_zooms_about_the_pointer(opened: ScanPage) -> None:
     before = opened.view.view.to_mm(at)
     opened.view.zoom(2.0, at)
     assert opened.view.view.to_mm(at) == pytest.approx(before)
+
+
+def test_a_page_that_goes_while_it_reads_is_not_told(
+    page: ScanPage, tmp_path: Path, qtbot: QtBot
+) -> None:
+    """As when another language is chosen meanwhile."""
+    file = tmp_path / "probe.tsv"
+    file.write_text(table(), encoding="utf-8")
+    page.open(file)
+    reading = page.controller._reading
+    assert reading is not None
+    with qtbot.captureExceptions() as errors, qtbot.waitSignal(reading.over):
+        delete(page.controller)
+    assert errors == []
