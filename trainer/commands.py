@@ -59,7 +59,11 @@ an attempts file holds a header, then one attempt a line; only "coupon" is requi
 
 {"format": "toe-and-throat/attempts", "version": 1}
 {"coupon": "hf-01", "face": "convex", "readings": [{"leaf": "8 mm", "edge": "leg", "on": "upright",\
- "state": "daylight"}], "disposition": "add weld metal", "sure": 0.8}"""
+ "state": "daylight"}], "disposition": "add weld metal", "sure": 0.8}
+
+in version 2 also: "fault" (what is wrong with a placed leaf: wrong edge, wrong leaf, tilted,
+on spatter, one leg only, wrong member, nothing), "size" (mark of the largest leaf that the weld
+meets), "hints" (how many were asked for)"""
 
 _STEP = 6
 """Decimals of a printed gap and pose: below a nanometre there is only the kernel's rounding."""

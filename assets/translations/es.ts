@@ -7563,6 +7563,10 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
         <translation>Añadir una pista</translation>
     </message>
     <message>
+        <source>find the fault of the placed leaf</source>
+        <translation>hallar el fallo de la hoja puesta</translation>
+    </message>
+    <message>
         <source>English</source>
         <translation>Inglés</translation>
     </message>

@@ -35,7 +35,7 @@ LANGUAGES: Final = ("en", "es")
 """The languages that the shop's own fields are for; texts in others are kept."""
 
 CHOICES: Final[Mapping[str, tuple[str, ...]]] = {
-    "task": ("judge", "size", "read"),
+    "task": ("judge", "size", "read", "find the fault"),
     "callout.measure": ("leg", "throat"),
     "callout.side": ("arrow", "other", "both"),
     "callout.spacing": ("pitch", "gap"),

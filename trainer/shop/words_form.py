@@ -30,12 +30,8 @@ class WordsForm(Form):
         super().__init__(take, choose, parent)
         self.heading(self.tr("Coupon"))
         self.entry("id", self.tr("Id, unique in the tray"), "text")
-        tasks = (
-            ("judge", self.tr("judge the weld")),
-            ("size", self.tr("find its size")),
-            ("read", self.tr("state what a leaf shows")),
-        )
-        self.put(Choice("task", self.tr("Task"), tasks, choose))
+        self._task = Choice("task", self.tr("Task"), self._tasks(placed=False), choose)
+        self.put(self._task)
         self.heading(self.tr("Title"))
         self._texts("title")
         self.heading(self.tr("What it teaches, shown in the debrief"))
@@ -57,6 +53,17 @@ class WordsForm(Form):
         self.widget_row(line)
         self.finish()
 
+    def _tasks(self, *, placed: bool) -> tuple[tuple[str, str], ...]:
+        """The tasks to choose from; a fault can be found only where a leaf is placed."""
+        tasks = (
+            ("judge", self.tr("judge the weld")),
+            ("size", self.tr("find its size")),
+            ("read", self.tr("state what a leaf shows")),
+        )
+        if not placed:
+            return tasks
+        return (*tasks, ("find the fault", self.tr("find the fault of the placed leaf")))
+
     def _texts(self, key: str) -> None:
         names = {"en": self.tr("English"), "es": self.tr("Spanish")}
         for tag in LANGUAGES:
@@ -64,6 +71,7 @@ class WordsForm(Form):
 
     def show_coupon(self, coupon: Coupon, of: str, unit: Unit) -> None:
         """Show a coupon's texts."""
+        self._task.offer(self._tasks(placed=coupon.placed is not None))
         for key in self.fields:
             self.show_entry(key, of, value_of(coupon, key), unit)
         count = len(coupon.hints)
