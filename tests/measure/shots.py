@@ -21,6 +21,7 @@ from tests.measure.photo_shots import (
     photo_straighten,
     photo_trace,
 )
+from tests.measure.placed_shots import fault_asked, fault_found, size_stated
 from tests.measure.scan_shots import scan_asks, scan_found, scan_refused
 from tests.measure.screens import KEPT, OUT
 from tests.measure.shop_shots import (
@@ -139,6 +140,9 @@ SCREENS: Final[dict[str, Callable[[Stage], object]]] = {
     "photo-trace": photo_trace,
     "photo-check": photo_check,
     "debrief-photo": debrief_photo,
+    "fault-asked": fault_asked,
+    "fault-found": fault_found,
+    "size-stated": size_stated,
     "scan-found": scan_found,
     "scan-asks": scan_asks,
     "scan-refused": scan_refused,

@@ -27,7 +27,7 @@ __all__ = ["left_out", "said_by", "tray_words"]
 _BRACKETED = re.compile("\u00ab[^\u00ab\u00bb]*\u00bb")
 _ALLOWED = re.compile(
     r"Toe & Throat"
-    r"|\b(?:hf|hb)-\d+\b"
+    r"|\b(?:hf|hb|sl)-\d+\b"
     r"|\d+ ?(?:mm|in)\b"  # a length with its unit
     r"|(?<![^\W\d_])(?:mm|in)(?![^\W\d_])"  # a unit
     r"|\ba [\d.]+"  # a throat mark

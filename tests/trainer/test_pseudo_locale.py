@@ -14,10 +14,11 @@ from PySide6.QtCore import QLocale, QObject, Qt
 from PySide6.QtWidgets import QApplication, QWidget
 
 from exercises.file_faults import TrayFault
-from exercises.tray import Tray
+from exercises.tray import Tray, load_tray
 from tests.trainer.bench.conftest import Person, person, tray
 from tests.trainer.corners.conftest import Instructor, instructor
 from tests.trainer.said import left_out, said_by, tray_words
+from trainer.assets import asset
 from trainer.fault_words import fault_words
 from trainer.guide.guiding import Guiding
 from trainer.language import PSEUDO, Speech
@@ -77,9 +78,24 @@ def test_the_debrief_of_every_shipped_coupon_called_all_wrong(person: Person, tr
     words = tray_words(tray)
     for index, coupon in enumerate(tray.coupons):
         person.screen.go_to(index)
-        for key in (Key.Key_3, Key.Key_Space, Key.Key_T, Key.Key_P, Key.Key_A, Key.Key_S):
+        keys = (Key.Key_3, Key.Key_Space, Key.Key_T, Key.Key_P, Key.Key_A, Key.Key_M, Key.Key_S)
+        for key in keys:
             person.key(key)
             person.settle()
+        person.key(Key.Key_Return)
+        assert person.state.phase == "debrief"
+        assert (coupon.id, missing(person.window, words)) == (coupon.id, [])
+
+
+def test_a_leaf_that_somebody_else_has_placed(person: Person) -> None:
+    placed = load_tray(asset("trays", "seal-slipway.tray.json"))
+    words = tray_words(placed)
+    person.screen.open_tray(placed)
+    for index, coupon in enumerate(placed.coupons):
+        person.screen.go_to(index)
+        for key in (Key.Key_F, Key.Key_U, Key.Key_3):
+            person.key(key)
+            assert (coupon.id, missing(person.window, words)) == (coupon.id, [])
         person.key(Key.Key_Return)
         assert person.state.phase == "debrief"
         assert (coupon.id, missing(person.window, words)) == (coupon.id, [])
