@@ -84,7 +84,10 @@ def say_unsaved(frame: WindowFrame, folder: Path) -> None:
             "Afterwards", "Coupons that an earlier start left unsaved wait in the coupon shop."
         )
         show = QCoreApplication.translate("Afterwards", "Go there")
-        frame.band.say(Saying(words, ((show, lambda: frame.show_screen("shop")),)))
+        saying = Saying(words, ((show, lambda: frame.show_screen("shop")),))
+        frame.band.say(saying)
+        # There it is offered anew, however one came there.
+        frame.screen_shown.connect(lambda key: frame.band.end(saying) if key == "shop" else None)
 
 
 def _show_words() -> str:

@@ -1939,10 +1939,6 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>Ejercicio, {made} dictámenes hechos. Los primeros del día se hacen antes de que nada diga cómo fueron: {left} más.</translation>
     </message>
     <message>
-        <source>Drill, {made} calls made; outside the doubt {right} of {counted} were right.</source>
-        <translation>Ejercicio, {made} dictámenes hechos; fuera de la duda acertó {right} de {counted}.</translation>
-    </message>
-    <message>
         <source>Your line is known well enough</source>
         <translation>Su línea ya se conoce bien</translation>
     </message>
@@ -1959,6 +1955,10 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>No se hizo ningún dictamen.</translation>
     </message>
     <message>
+        <source>Too few calls to say where you draw the line: {told} of {need}.</source>
+        <translation>Muy pocos dictámenes para decir dónde traza la línea: {told} de {need}.</translation>
+    </message>
+    <message>
         <source>You call a weld short just where the limit is.</source>
         <translation>Usted da un cordón por escaso justo donde está el límite.</translation>
     </message>
@@ -1967,16 +1967,32 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>Usted da cordones por escasos hasta {off} por encima del límite.</translation>
     </message>
     <message>
-        <source>You call welds short only from {off} below the limit on.</source>
-        <translation>Usted da cordones por escasos solo desde {off} por debajo del límite.</translation>
+        <source>You let welds pass down to {off} below the limit.</source>
+        <translation>Usted deja pasar cordones hasta {off} por debajo del límite.</translation>
+    </message>
+    <message>
+        <source>With 95 % confidence it lies between {low} and {high}.</source>
+        <translation>Con un 95 % de confianza está entre {low} y {high}.</translation>
+    </message>
+    <message>
+        <source>{length} below the limit</source>
+        <translation>{length} por debajo del límite</translation>
+    </message>
+    <message>
+        <source>{length} above the limit</source>
+        <translation>{length} por encima del límite</translation>
     </message>
     <message>
         <source>Your line is blurred by {spread}, between {low} and {high}.</source>
         <translation>Su línea está borrosa en {spread}, entre {low} y {high}.</translation>
     </message>
     <message>
-        <source>Outside the doubt {right} of {counted} calls were right.</source>
-        <translation>Fuera de la duda acertó {right} de {counted} dictámenes.</translation>
+        <source>Drill, {made} calls made; where only one answer was right, {right} of {counted}.</source>
+        <translation>Ejercicio, {made} dictámenes hechos; donde solo valía uno, {right} de {counted}.</translation>
+    </message>
+    <message>
+        <source>Where only one answer was right, {right} of {counted} calls gave it.</source>
+        <translation>Donde solo valía una respuesta, la dieron {right} de {counted} dictámenes.</translation>
     </message>
     <message>
         <source>All of them are in the logbook.</source>
@@ -4426,8 +4442,12 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
         <translation>Usted da cordones por escasos hasta {off} por encima del límite (95 %: {span}).</translation>
     </message>
     <message>
-        <source>You call welds short only from {off} below the limit on (95 %: {span}).</source>
-        <translation>Usted da cordones por escasos solo desde {off} por debajo del límite (95 %: {span}).</translation>
+        <source>You let welds pass down to {off} below the limit (95 %: {span}).</source>
+        <translation>Usted deja pasar cordones hasta {off} por debajo del límite (95 %: {span}).</translation>
+    </message>
+    <message>
+        <source>Commonest: {fault} ({count}).</source>
+        <translation>Lo más común: {fault} ({count}).</translation>
     </message>
     <message>
         <source>{length} below</source>
@@ -4496,10 +4516,6 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <message>
         <source>Nothing was marked down yet.</source>
         <translation>Aún no se descontó nada.</translation>
-    </message>
-    <message>
-        <source>Commonest: {fault}, {count} times.</source>
-        <translation>Lo más común: {fault}, {count} veces.</translation>
     </message>
     <message>
         <source>Too few calls said how sure they were.</source>
@@ -4651,6 +4667,10 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <message>
         <source>Next from the tray</source>
         <translation>Siguiente de la bandeja</translation>
+    </message>
+    <message>
+        <source>Next coupon</source>
+        <translation>Probeta siguiente</translation>
     </message>
     <message>
         <source>PgDn</source>

@@ -343,9 +343,12 @@ class NextBar(QWidget):
         for button in (self.again, self.next):
             button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
 
-    def show_last(self, last: bool) -> None:
+    def show_last(self, last: bool, *, drill: bool = False) -> None:
         """Say where the next step leads."""
         words_of = self.tr("Back to the first") if last else self.tr("Next from the tray")
+        if drill:
+            words_of = self.tr("Next coupon")
+        self.again.setVisible(not drill)
         key = self.tr("PgDn")
         self._with_key, self._words = f"{words_of}   {key}", words_of
         self.next.setAccessibleName(words_of)

@@ -112,7 +112,13 @@ class Review(QObject):
         self.player.look_at(reading, moments[-1] if moments else None)
 
     def show_state(
-        self, state: BenchState, settings: Settings, theme: Theme, *, last: bool
+        self,
+        state: BenchState,
+        settings: Settings,
+        theme: Theme,
+        *,
+        last: bool,
+        drill: bool = False,
     ) -> None:
         """Show the debrief of a state that has one; else stand aside."""
         debrief = state.phase == "debrief"
@@ -124,7 +130,7 @@ class Review(QObject):
             self.player.stop()
             self._of = None
             return
-        self.bar.show_last(last)
+        self.bar.show_last(last, drill=drill)
         if self._of is not state:
             self._of = state
             self.replay.picture.setVisible(state.coupon.backdrop is not None)

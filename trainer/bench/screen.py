@@ -340,9 +340,8 @@ class BenchScreen(QObject):
         self.rack_panel.setVisible(not debrief)
         self.call_panel.setVisible(not debrief)
         self.record_bar.setVisible(not debrief)
-        self.review.show_state(
-            state, settings, theme, last=self.course.last and self.onward is None
-        )
+        drill = self.onward is not None
+        self.review.show_state(state, settings, theme, last=self.course.last, drill=drill)
         self.job_card.show_state(state, unit, settings.symbols)
         self.symbol_menu.show_choice(settings.symbols)
         if not debrief:

@@ -6,6 +6,7 @@ from exercises.drill import BEFORE_FEEDBACK, Drill, Ending
 from geometry.lengths import Unit
 from trainer.bench.translation import translate
 from trainer.figures import length_words
+from trainer.logbook.findings import FEWEST
 
 __all__ = ["ending_words", "progress_words"]
 
@@ -26,7 +27,7 @@ def progress_words(drill: Drill) -> str:
         return text.format(made=made, left=left)
     right, counted = drill.scored
     text = translate(
-        "Drill", "Drill, {made} calls made; outside the doubt {right} of {counted} were right."
+        "Drill", "Drill, {made} calls made; where only one answer was right, {right} of {counted}."
     )
     return text.format(made=made, right=right, counted=counted)
 
@@ -40,6 +41,16 @@ def ending_words(drill: Drill, ending: Ending | None, unit: Unit) -> tuple[str, 
     }[ending]
     if not drill.outcomes:
         return heading, translate("Drill", "No call was made.")
+    told = sum(outcome.call is not None for outcome in drill.outcomes)
+    right, counted = drill.scored
+    score = translate(
+        "Drill", "Where only one answer was right, {right} of {counted} calls gave it."
+    )
+    score = score.format(right=right, counted=counted)
+    kept = translate("Drill", "All of them are in the logbook.")
+    if told < FEWEST["line"]:
+        few = translate("Drill", "Too few calls to say where you draw the line: {told} of {need}.")
+        return heading, "\n".join((few.format(told=told, need=FEWEST["line"]), score, kept))
     known = drill.estimate
     off = length_words(abs(known.bias.middle), unit)
     if abs(known.bias.middle) < _SAME:
@@ -47,18 +58,25 @@ def ending_words(drill: Drill, ending: Ending | None, unit: Unit) -> tuple[str, 
     elif known.bias.middle > 0.0:
         where = translate("Drill", "You call welds short up to {off} above the limit.")
     else:
-        where = translate("Drill", "You call welds short only from {off} below the limit on.")
+        where = translate("Drill", "You let welds pass down to {off} below the limit.")
     blur = translate("Drill", "Your line is blurred by {spread}, between {low} and {high}.")
-    right, counted = drill.scored
-    score = translate("Drill", "Outside the doubt {right} of {counted} calls were right.")
+    range_ = translate("Drill", "With 95 % confidence it lies between {low} and {high}.")
     lines = [
         where.format(off=off),
+        range_.format(low=_side(known.bias.low, unit), high=_side(known.bias.high, unit)),
         blur.format(
             spread=length_words(known.spread.middle, unit),
             low=length_words(known.spread.low, unit),
             high=length_words(known.spread.high, unit),
         ),
-        score.format(right=right, counted=counted),
-        translate("Drill", "All of them are in the logbook."),
+        score,
+        kept,
     ]
     return heading, "\n".join(lines)
+
+
+def _side(distance: float, unit: Unit) -> str:
+    length = length_words(abs(distance), unit)
+    if distance < 0.0:
+        return translate("Drill", "{length} below the limit").format(length=length)
+    return translate("Drill", "{length} above the limit").format(length=length)

@@ -7,6 +7,7 @@ dashed lines with their name. Shapes differ as well as colours.
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Final
@@ -139,6 +140,14 @@ def _rates(axes: Axes, findings: Findings, style: Style) -> None:
                         linestyle=(0, (3, 2)))  # fmt: skip
         if share is not None:
             _whisker(axes, share, row, theme)
+    for key, colour, alpha in (("acceptable", "good", 0.20), ("marginal", "daylight", 0.16)):
+        axes.barh([-9], [0], color=theme.role(colour), alpha=alpha, label=words[key])  # type: ignore[arg-type]
+    legend = axes.legend(
+        frameon=False, fontsize=9, labelcolor=theme.ink, ncols=2, loc="lower left",
+        bbox_to_anchor=(0.0, 1.0), borderaxespad=0.2,
+    )  # fmt: skip
+    for text in legend.get_texts():
+        text.set_fontfamily(["Inter", "DejaVu Sans"])
     axes.set_yticks(range(len(rows)), [name for name, _, _ in rows])
     axes.set_ylim(len(rows) - 0.5, -0.5)
     axes.set_xlim(0.0, min(1.0, top * 1.05))
@@ -172,12 +181,15 @@ def _sure(axes: Axes, findings: Findings, style: Style) -> None:
 def _faults(axes: Axes, findings: Findings, style: Style) -> None:
     """Handling faults by kind, commonest on top."""
     theme = style.theme
-    shown = findings.faults[:_FAULTS_SHOWN]
+    counts: Counter[str] = Counter()
+    for code, count in findings.faults:
+        counts[style.words.get(code, code)] += count
+    shown = counts.most_common(_FAULTS_SHOWN)
     axes.barh(range(len(shown)), [count for _, count in shown], height=0.6, color=theme.accent)
     for row, (_, count) in enumerate(shown):
         axes.annotate(str(count), (count, row), xytext=(4, 0), textcoords="offset points",
                       va="center", fontsize=9, color=theme.ink)  # fmt: skip
-    axes.set_yticks(range(len(shown)), [style.words.get(code, code) for code, _ in shown])
+    axes.set_yticks(range(len(shown)), [label for label, _ in shown])
     axes.set_ylim(max(len(shown), 1) - 0.4, -0.6)
     axes.xaxis.set_major_locator(MaxNLocator(integer=True))
     axes.set_xlabel(style.words["times"])

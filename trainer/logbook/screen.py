@@ -130,7 +130,9 @@ class LogbookScreen(QWidget):
             label.setWordWrap(True)
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
             column.addWidget(label)
-        column.addWidget(picture, 1)
+        column.addWidget(picture, 100)
+        # Without a picture the words stay at the top.
+        column.addStretch(1)
         return _Card(name, frame, title, lead, said, picture)
 
     def _arrange(self) -> None:

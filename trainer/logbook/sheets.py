@@ -22,7 +22,7 @@ from trainer.figures import figures
 from trainer.logbook.findings import Findings
 from trainer.logbook.plot_view import image_of
 from trainer.logbook.plots import PLOTS, Style
-from trainer.logbook.words import fault_label, heading, sentences
+from trainer.logbook.words import faults_by_label, heading, sentences
 from trainer.look.fonts import font
 from trainer.look.tokens import LIGHT
 
@@ -103,7 +103,7 @@ def _table(name: str, found: Findings) -> list[str]:
                 for at, s in found.shares()]  # fmt: skip
     elif name == "faults":
         head = (translate("Logbook", "Kind"), translate("Logbook", "Times"))
-        rows = [(fault_label(code), str(count)) for code, count in found.faults]
+        rows = [(label, str(count)) for label, count in faults_by_label(found)]
     elif name == "sure":
         head = (translate("Logbook", "How sure you were"), share, of)
         rows = [(f"{100 * step.sure:.0f} %", f"{100 * step.right.value:.0f} %", str(step.right.of))

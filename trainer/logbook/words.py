@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Mapping
 from typing import Final
 
@@ -13,7 +14,15 @@ from trainer.bench.translation import translate
 from trainer.figures import figures, length_words
 from trainer.logbook.findings import FEWEST, Findings, Repeats
 
-__all__ = ["fault_label", "heading", "plot_words", "sentences", "standing_word", "trouble_words"]
+__all__ = [
+    "fault_label",
+    "faults_by_label",
+    "heading",
+    "plot_words",
+    "sentences",
+    "standing_word",
+    "trouble_words",
+]
 
 _SAME: Final = 0.03
 """mm: a line this near the limit lies at it."""
@@ -43,6 +52,8 @@ def plot_words() -> dict[str, str]:
         "right": translate("Logbook", "How often right"),
         "times": translate("Logbook", "Times"),
         "score": translate("Logbook", "Marks"),
+        "acceptable": standing_word("acceptable"),
+        "marginal": standing_word("marginal"),
         **_fault_labels(),
     }
 
@@ -75,6 +86,14 @@ def _fault_labels() -> Mapping[str, str]:
 def fault_label(code: str) -> str:
     """A kind of fault in a few words; the code itself if it has none."""
     return _fault_labels().get(code, code)
+
+
+def faults_by_label(found: Findings) -> list[tuple[str, int]]:
+    """How often each kind of fault was marked, those that are called alike together."""
+    counts: Counter[str] = Counter()
+    for code, count in found.faults:
+        counts[fault_label(code)] += count
+    return counts.most_common()
 
 
 def standing_word(standing: str | None) -> str:
@@ -137,7 +156,7 @@ def _where(line: Estimate, unit: Unit) -> str:
         translate("Logbook", "You call welds short up to {off} above the limit (95 %: {span}).")
         if bias.middle > 0.0
         else translate(
-            "Logbook", "You call welds short only from {off} below the limit on (95 %: {span})."
+            "Logbook", "You let welds pass down to {off} below the limit (95 %: {span})."
         )
     )
     return text.format(off=off, span=span)
@@ -256,9 +275,9 @@ def _shown(found: Findings) -> str:
 def _faults(found: Findings, _unit: Unit) -> list[str]:
     if not found.faults:
         return [translate("Logbook", "Nothing was marked down yet.")]
-    code, count = found.faults[0]
-    text = translate("Logbook", "Commonest: {fault}, {count} times.")
-    return [text.format(fault=fault_label(code), count=count)]
+    label, count = faults_by_label(found)[0]
+    text = translate("Logbook", "Commonest: {fault} ({count}).")
+    return [text.format(fault=label, count=count)]
 
 
 def _sure(found: Findings, _unit: Unit) -> list[str]:

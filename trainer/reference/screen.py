@@ -206,7 +206,8 @@ class ReferenceScreen(QWidget):
                 self.search.insert("/")
             self.search.selectAll()
             return
-        self.do(name)
+        # The key empties a search first; the button leads back at once.
+        self.do("escape" if name == "leave" else name)
 
     def do(self, name: str) -> None:
         """Do what a key or a button asks for."""
@@ -217,6 +218,7 @@ class ReferenceScreen(QWidget):
             "copy": self._copy,
             "pdf": self._ask_for_pdf,
             "print": self._ask_for_printer,
+            "escape": self._escape,
             "leave": self._leave,
         }
         deeds[name]()
@@ -249,12 +251,17 @@ class ReferenceScreen(QWidget):
         if self.contents.keys:
             self._read(self.contents.keys[0])
 
-    def _leave(self) -> None:
+    def _escape(self) -> None:
         """Empty the search; without one go back to where a link led from."""
         if self.state.words:
             self.search.clear()
             self.search.setFocus()
-        elif self.state.came_from:
+        else:
+            self._leave()
+
+    def _leave(self) -> None:
+        """Go back to where a link led from."""
+        if self.state.came_from:
             came_from = self.state.came_from
             self._go(changes.led(self.state, ""))
             self.window_frame.show_screen(came_from)

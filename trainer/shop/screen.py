@@ -216,6 +216,8 @@ class ShopScreen(QWidget):
         )
         self.window_frame.settings_changed.connect(self.show_state)
         self.window_frame.theme_changed.connect(self.show_state)
+        self.window_frame.theme_changed.connect(self._show_judged)
+        self.tools.dropped_focus.connect(self.view.canvas.setFocus)
 
     # What is asked for
 

@@ -19,9 +19,12 @@ class ToolBar(QFrame):
     -------
     asked(name)
         ``new``, ``open``, ``save``, ``save as``, ``undo``, ``redo``, ``try``.
+    dropped_focus
+        The button that has the focus is about to be of no use.
     """
 
     asked = Signal(str)
+    dropped_focus = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -71,17 +74,23 @@ class ToolBar(QFrame):
             (self.undo, history.past, self.tr("Undo: {what} (Ctrl+Z)")),
             (self.redo, history.future, self.tr("Redo: {what} (Ctrl+Y)")),
         ):
-            button.setEnabled(step is not None)
+            self._enable(button, step is not None)
             what = gesture_word(step.what) if step is not None else ""
             tip = words.format(what=what) if step is not None else button.text()
             if button.toolTip() != tip:
                 button.setToolTip(tip)
                 button.setAccessibleDescription(what)
-        self.save.setEnabled(dirty)
+        self._enable(self.save, dirty)
         name = file or self.tr("Not saved yet")
         saved = self.tr("changed") if dirty else self.tr("saved")
         self._words = f"{name} \u00b7 {saved}" if file or dirty else name
         self._fit()
+
+    def _enable(self, button: QPushButton, able: bool) -> None:
+        """Qt would hand the focus to the next button, where Space does something else."""
+        if not able and button.hasFocus():
+            self.dropped_focus.emit()
+        button.setEnabled(able)
 
     def minimumSizeHint(self) -> QSize:
         """No narrower than the buttons: the file's name is what gives way."""
