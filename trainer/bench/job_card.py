@@ -118,7 +118,8 @@ class JobCard(QFrame):
         box.addWidget(self.symbol)
         self._facts = QGridLayout()
         self._facts.setHorizontalSpacing(12)
-        self._facts.setVerticalSpacing(3)
+        # Two rows are as high as their buttons: all of them stand the closer for it.
+        self._facts.setVerticalSpacing(1)
         self._facts.setColumnStretch(1, 1)
         self._keys: list[QLabel] = []
         self._values = [self._fact(row, name) for row, name in enumerate(self._names())]
@@ -173,7 +174,7 @@ class JobCard(QFrame):
     def set_compact(self, compact: bool) -> None:
         """Stand closer where room is short."""
         side = 10 if compact else 18
-        self._box.setContentsMargins(side, 8, side, 8)
+        self._box.setContentsMargins(side, 7, side, 7)
 
     def set_short(self, short: bool) -> None:
         """Draw the symbol lower where height is short, and show fewer readings at once."""
