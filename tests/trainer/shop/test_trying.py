@@ -37,6 +37,8 @@ def opening(qtbot: QtBot, qapp: QApplication, home: Path) -> Iterator[late._Open
         shop.working.stop()
         shop.filing.leave()
     opening.finish()
+    if opening._speech is not None:
+        opening._speech.speak("en")
     QLocale.setDefault(locale)
     sys.excepthook = hook
 
