@@ -46,10 +46,18 @@ class Child:
         self._folder.cleanup()
 
     def notes(self, kind: str) -> list[dict[str, Any]]:
-        """Return what it has written down of one kind so far, whole lines only."""
+        """Return what it has written down of one kind so far."""
+        return [line for line in self._lines() if line["kind"] == kind]
+
+    @property
+    def kinds(self) -> list[str]:
+        """The kinds that it has written down, in order, each once."""
+        return list(dict.fromkeys(str(line["kind"]) for line in self._lines()))
+
+    def _lines(self) -> list[dict[str, Any]]:
+        """Return what it has written down so far, whole lines only."""
         text = self._log.read_text(encoding="utf-8") if self._log.exists() else ""
-        lines = [json.loads(line) for line in text.splitlines(keepends=True) if line[-1] == "\n"]
-        return [line for line in lines if line["kind"] == kind]
+        return [json.loads(line) for line in text.splitlines(keepends=True) if line[-1] == "\n"]
 
     def awaited(self, kind: str, count: int = 1) -> dict[str, Any]:
         """Wait for the note of a kind that comes as number `count`, and return it.

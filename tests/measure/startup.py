@@ -15,6 +15,7 @@ the first paint on, as an impatient hand would.
 from __future__ import annotations
 
 import itertools
+import os
 import statistics
 import subprocess
 import sys
@@ -134,7 +135,7 @@ def feel(pointer: Pointer, child: Child, seen: Sight) -> float:
         if child.notes("drag"):
             break
         if time.monotonic() - child.began > PATIENCE:
-            raise TimeoutError("no drag reached the kernel")
+            raise TimeoutError(f"no drag reached the kernel; it noted {child.kinds}")
     pointer.release()
     return float(child.notes("drag")[0]["at"])
 
@@ -162,6 +163,8 @@ def told(name: str, seconds: list[float]) -> str:
 def main() -> None:
     """Measure and print."""
     runs = int(sys.argv[1]) if len(sys.argv) > 1 else RUNS
+    # An installed program is compiled. The first look, which isn't measured, compiles this one.
+    os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
     with virtual_screen(), Pointer() as pointer:
         seen = sight(pointer)
         rows = [(bare(seen.size), *program(pointer, seen)) for _ in range(runs)]
