@@ -187,11 +187,9 @@ def shortened(text: str) -> str:
     Who gets a report needn't learn where somebody's files lie; the line in the code is enough.
     """
     own = Path(__file__).resolve().parents[1]
-    for place, short in (
-        (own, ""),
-        (Path(sys.prefix), "python"),
-        (Path(sys.base_prefix), "python"),
-    ):
+    places = {str(own): "", sys.base_prefix: "python", sys.prefix: "python"}
+    # The longest first: an environment may lie in the folder of the program, or the other way.
+    for place, short in sorted(places.items(), key=lambda one: -len(one[0])):
         text = text.replace(f"{place}{os.sep}", f"{short}{os.sep}" if short else "")
     home = str(Path.home())
     return text.replace(home, "~") if len(home) > 1 else text

@@ -141,6 +141,15 @@ def test_a_report_names_nobody_s_folders() -> None:
     assert text == f'File "trainer{os.sep}window.py", ~/x.tray.json, python{os.sep}lib/a.py'
 
 
+@pytest.mark.parametrize("inside", [".venv", "../elsewhere/.venv"])
+def test_wherever_the_environment_lies(inside: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    """In the program's own folder, as README's commands make it, or beside it."""
+    prefix = os.path.normpath(ROOT / inside)
+    monkeypatch.setattr(sys, "prefix", prefix)
+    text = shortened(f"{prefix}{os.sep}lib{os.sep}a.py {ROOT}{os.sep}trainer{os.sep}b.py")
+    assert text == f"python{os.sep}lib{os.sep}a.py trainer{os.sep}b.py"
+
+
 def test_reports_are_kept_up_to_a_number(tmp_path: Path) -> None:
     for n in range(MOST_REPORTS + 5):
         path = write_report(tmp_path, f"{n}")
