@@ -46,6 +46,8 @@ def _show(on: Stage, name: str) -> LogbookScreen:
     known = {learner.name: learner for learner in logbook.learners()}
     learner = known.get(name) or logbook.add_learner(name)
     screen.keeping.choose(learner)
+    # The bench's own calls are of today, these are of a day long ago.
+    logbook.clock_went_back = False
     on.frame.show_screen("logbook")
     screen.show_all()
     screen.people.list.setFocus()
@@ -74,5 +76,6 @@ def logbook(on: Stage) -> None:
     if book.count(learner.id) == 0:
         rng = random.Random(3)
         book.add_all(learner.id, [_call(number, rng) for number in range(260)])
+        book.clock_went_back = False
         screen.show_all()
     _drawn(on)

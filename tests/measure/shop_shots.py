@@ -17,6 +17,8 @@ def _open(on: Stage) -> ShopScreen:
     """The shop with the shipped tray, as it is opened."""
     on.frame.show_screen("shop")
     screen = cast("ShopScreen", on.frame.screens.currentWidget())
+    # A page that takes sections in may have been photographed before.
+    screen.show_shop()
     screen._drawn = frozenset()
     screen.controller.mark_saved(screen.controller.shop.tray)
     screen.filing.open_path(shipped_tray())

@@ -14,6 +14,7 @@ from PySide6.QtWidgets import (
     QLabel,
     QPushButton,
     QScrollArea,
+    QSizePolicy,
     QVBoxLayout,
     QWidget,
 )
@@ -94,6 +95,7 @@ class LogbookScreen(QWidget):
         self.trouble = QLabel()
         self.trouble.setWordWrap(True)
         self.trouble.setProperty("tone", "warning")
+        self.trouble.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         self.again = QPushButton(self.tr("Try again"))
         self.again.clicked.connect(self._try_again)
         self.empty = QLabel()
