@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
+
 import pytest
 from PySide6.QtCore import QEvent, QPoint
 from PySide6.QtGui import QHelpEvent
@@ -15,7 +17,7 @@ _LONG = "12 of 26  Bracket under the landing beam, seen from the river side, sec
 
 
 @pytest.fixture
-def chooser(qtbot: QtBot) -> CouponChooser:
+def chooser(qtbot: QtBot) -> Iterator[CouponChooser]:
     app = QApplication.instance()
     assert isinstance(app, QApplication)
     apply(app, LIGHT)
@@ -27,7 +29,9 @@ def chooser(qtbot: QtBot) -> CouponChooser:
     window.resize(1024, 300)
     window.show()
     qtbot.waitExposed(window)
-    return made
+    yield made
+    # The window lives as long as somebody here holds it.
+    window.close()
 
 
 def test_the_list_is_as_wide_as_its_longest_title(chooser: CouponChooser) -> None:
