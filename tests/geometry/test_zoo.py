@@ -21,6 +21,7 @@ from shapely.affinity import affine_transform
 from shapely.geometry import Polygon
 
 from geometry.bead import Bead, trace_end_faults
+from geometry.clearance import entered, round_corners
 from geometry.contact import Hand, Motion, drag, touches, turn
 from geometry.descent import Descent
 from geometry.faults import GeometryError
@@ -295,10 +296,14 @@ def _pairs(of: Section, held: Leaf, pose: Pose) -> None:
     pairs, spot = all_pairs(of.outline, body), Spot(pose.x, pose.y, pose.radians)
     at = pairs.at(spot)
     sound(at.gap)
+    behind = ((at.gap < 0.0) & at.facing).nonzero()[0]
+    assert set(round_corners(pairs, at, behind, at.facing)) <= set(behind.tolist())
     away = shapely.distance(of.outline.polygon, laid(held, pose))
     close = near(pairs, spot, 1.0)
     assert len(close.pairs) <= len(pairs)
     if away > 1e-3:
+        # What stands free may be behind a side of a corner, and is in no steel for all that.
+        assert not entered(pairs, at)
         facing = at.gap[at.facing]
         least = float(facing[facing > 0.0].min(initial=math.inf))
         assert least >= away - 1e-3 or least == math.inf
@@ -341,6 +346,7 @@ def test_every_leaf_at_every_pose(call: str, name: str) -> None:
 MOVED: Final = (
     "contact.drag", "contact.turn", "seat.press_home", "seat.waiting_pose", "seat.nearest_free",
     "penetration.is_free", "nearby.near", "sweep.travel", "sweep.middle", "sweep.dip",
+    "clearance.entered", "clearance.round_corners",
 )  # fmt: skip
 """What the calls below, and those of the pairs above, come to as well."""
 
