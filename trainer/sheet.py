@@ -9,7 +9,7 @@ __all__ = ["screen_sheet"]
 
 def screen_sheet(theme: Theme) -> str:
     """Return the stylesheet of the screens in `theme`."""
-    return "\n".join((_surfaces(theme), _texts(theme), _buttons(theme)))
+    return "\n".join((_surfaces(theme), _rows(theme), _texts(theme), _buttons(theme)))
 
 
 def _surfaces(t: Theme) -> str:
@@ -49,6 +49,27 @@ def _surfaces(t: Theme) -> str:
             font-size: {t.text_size("caption"):g}px;
         }}
         QSplitter::handle:vertical {{ height: 10px; }}
+    """
+
+
+def _rows(t: Theme) -> str:
+    """Long tables that are sorted and sifted."""
+    return f"""
+        QTableView[kind="rows"] {{
+            background: {t.raised}; color: {t.ink}; border: 2px solid transparent; outline: none;
+            alternate-background-color: {t.panel}; font-size: {t.text_size("small"):g}px;
+            border-radius: {t.rounding}px;
+        }}
+        QTableView[kind="rows"]:focus {{ border-color: {t.accent}; }}
+        QTableView[kind="rows"]::item {{ padding: 0 8px; border: none; }}
+        QTableView[kind="rows"]::item:selected {{
+            background: {t.accent_wash}; color: {t.accent_wash_ink};
+        }}
+        QTableView[kind="rows"]::item:focus {{ border: 2px solid {t.accent}; padding: 0 6px; }}
+        QTableView[kind="rows"] QHeaderView::section {{ padding: 5px 8px; }}
+        QTableView[kind="rows"] QHeaderView::section:hover {{
+            background: {t.accent_wash}; color: {t.accent_wash_ink};
+        }}
     """
 
 

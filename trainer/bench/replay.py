@@ -207,11 +207,18 @@ class ReplayPanel(QWidget):
         row.addStretch(1)
         return row
 
-    def show_handled(self, handled: bool) -> None:
-        """Offer the replay of a handling; or not, where somebody else had placed the leaf."""
-        self._title.setText(
-            self.tr("Your handling") if handled else self.tr("Somebody else's leaf, as it lay")
-        )
+    def show_handled(self, handled: bool, title: str = "") -> None:
+        """Offer the replay of a handling; or not, where somebody else had placed the leaf.
+
+        Parameters
+        ----------
+        handled
+            Whether there is a handling.
+        title
+            What it is called; the looker's own if this is empty.
+        """
+        yours = title or self.tr("Your handling")
+        self._title.setText(yours if handled else self.tr("Somebody else's leaf, as it lay"))
         for widget in self._transport:
             widget.setVisible(handled)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Final
 
 import numpy as np
@@ -14,7 +15,10 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 from trainer.logbook.findings import Findings
 from trainer.logbook.plots import Style, draw
 
-__all__ = ["PlotView", "image_of"]
+__all__ = ["FigureView", "PlotView", "image_of", "pictured"]
+
+Paint = Callable[[Figure], None]
+"""Draws onto an empty figure."""
 
 _SETTLE: Final = 60
 """ms after the last change of size before it is drawn anew."""
@@ -24,11 +28,16 @@ _DPI: Final = 96.0
 
 def image_of(name: str, findings: Findings, style: Style, size: QSize, scale: float) -> QImage:
     """Return a picture, `size` logical pixels at `scale` device pixels for each."""
+    return pictured(lambda figure: draw(name, figure, findings, style), size, scale)
+
+
+def pictured(paint: Paint, size: QSize, scale: float) -> QImage:
+    """Return what `paint` draws, `size` logical pixels at `scale` device pixels for each."""
     dots = max(scale, 0.5) * _DPI
     inches = (max(size.width(), 80) / _DPI, max(size.height(), 60) / _DPI)
     figure = Figure(figsize=inches, dpi=dots)
     canvas = FigureCanvasAgg(figure)
-    draw(name, figure, findings, style)
+    paint(figure)
     # matplotlib leaves these two without types.
     canvas.draw()  # type: ignore[no-untyped-call]
     pixels = np.ascontiguousarray(canvas.buffer_rgba())  # type: ignore[no-untyped-call]
@@ -38,20 +47,12 @@ def image_of(name: str, findings: Findings, style: Style, size: QSize, scale: fl
     return image
 
 
-class PlotView(QWidget):
-    """One of `trainer.logbook.plots.PLOTS` in a window.
+class FigureView(QWidget):
+    """A picture of matplotlib's in a window."""
 
-    Parameters
-    ----------
-    name
-        Which.
-    """
-
-    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+    def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self._name = name
-        self._findings: Findings | None = None
-        self._style: Style | None = None
+        self._paint: Paint | None = None
         self._image: QImage | None = None
         self._timer = QTimer(self, singleShot=True, interval=_SETTLE)
         self._timer.timeout.connect(self._draw)
@@ -62,17 +63,15 @@ class PlotView(QWidget):
         """Room for a picture that reads well."""
         return QSize(460, 250)
 
-    def show_findings(self, findings: Findings, style: Style) -> None:
-        """Draw these, once the loop comes to it."""
-        self._findings, self._style = findings, style
+    def show_figure(self, paint: Paint) -> None:
+        """Draw this, once the loop comes to it."""
+        self._paint = paint
         self._timer.start(0)
 
     def _draw(self) -> None:
-        if self._findings is None or self._style is None or not self.isVisible():
+        if self._paint is None or not self.isVisible():
             return
-        self._image = image_of(
-            self._name, self._findings, self._style, self.size(), self.devicePixelRatioF()
-        )
+        self._image = pictured(self._paint, self.size(), self.devicePixelRatioF())
         self.update()
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -88,3 +87,21 @@ class PlotView(QWidget):
             painter.setRenderHint(QPainter.RenderHint.SmoothPixmapTransform)
             painter.drawImage(self.rect(), self._image)
             painter.end()
+
+
+class PlotView(FigureView):
+    """One of `trainer.logbook.plots.PLOTS` in a window.
+
+    Parameters
+    ----------
+    name
+        Which.
+    """
+
+    def __init__(self, name: str, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._name = name
+
+    def show_findings(self, findings: Findings, style: Style) -> None:
+        """Draw these, once the loop comes to it."""
+        self.show_figure(lambda figure: draw(self._name, figure, findings, style))
