@@ -11,10 +11,11 @@ from exercises.coupon import Coupon
 from exercises.tray import Tray
 from exercises.versions import Document
 from geometry.curves import Vec
-from trainer.shop import history as steps
+from trainer import history as steps
+from trainer.history import History
 from trainer.shop import state as changes
 from trainer.shop.building import coupon_of
-from trainer.shop.history import History
+from trainer.shop.history import ShopHistory, browsed
 from trainer.shop.state import Shop
 from trainer.shop.turning import Turn, dragged_point, turned
 
@@ -47,7 +48,7 @@ class ShopController(QObject):
         self._saved: Tray | None = shop.tray
 
     @property
-    def history(self) -> History:
+    def history(self) -> ShopHistory:
         """The value now, and the way here and back."""
         return self._history
 
@@ -76,7 +77,7 @@ class ShopController(QObject):
         self._saved = tray
         self.changed.emit()
 
-    def open(self, history: History, *, saved: bool) -> None:
+    def open(self, history: ShopHistory, *, saved: bool) -> None:
         """Begin with another tray."""
         self._history = history
         self._saved = history.now.tray if saved else None
@@ -126,7 +127,7 @@ class ShopController(QObject):
         self.end_gesture()
         self._step(steps.redone(self._history), "redo")
 
-    def _step(self, after: History, kind: Kept) -> None:
+    def _step(self, after: ShopHistory, kind: Kept) -> None:
         if after is not self._history:
             self._history = after
             self.finished.emit(kind)
@@ -136,7 +137,7 @@ class ShopController(QObject):
         """Open another coupon; this is no step that can be undone."""
         self.end_gesture()
         if at != self.shop.at:
-            self._history = steps.browsed(self._history, at)
+            self._history = browsed(self._history, at)
             self.changed.emit()
 
     # The open coupon

@@ -13,10 +13,11 @@ from exercises.file_faults import TrayError
 from exercises.tray import Tray, load_tray
 from trainer.bench.words import language
 from trainer.fault_words import fault_rows, fault_words
+from trainer.history import History
 from trainer.shop import state as changes
 from trainer.shop.controller import ShopController
 from trainer.shop.files import SaveError, Stamp, changed_since, stamp_of, write_tray
-from trainer.shop.history import History
+from trainer.shop.history import ShopHistory
 from trainer.shop.journal import Journal, JournalError, Leftover, held_by_others, leftovers
 from trainer.shop.question import Answer, Question
 from trainer.shop.state import RulesClashError, TooManyError, new_shop, shop_of
@@ -186,7 +187,7 @@ class Filing(QObject):
                 ).format(file=path),
             )
 
-    def _begin(self, history: History, path: Path | None) -> None:
+    def _begin(self, history: ShopHistory, path: Path | None) -> None:
         self.path, self._stamp = path, stamp_of(path) if path is not None else None
         self._controller.open(history, saved=True)
         self._begin_journal()

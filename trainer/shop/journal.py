@@ -22,8 +22,9 @@ from exercises.strict_json import Json
 from exercises.text import NO_TEXT, Text
 from exercises.tray import Tray, read_tray
 from geometry.faults import GeometryError
+from trainer.history import History, done, redone, undone
 from trainer.shop.building import coupon_of, rules_of
-from trainer.shop.history import History, done, redone, undone
+from trainer.shop.history import ShopHistory
 from trainer.shop.locking import hold
 from trainer.shop.state import Shop, new_shop, shown
 
@@ -120,7 +121,7 @@ class Journal:
         if self._file is not None:
             self._discard()
 
-    def take_up(self, left: Leftover) -> History:
+    def take_up(self, left: Leftover) -> ShopHistory:
         """Go on with a journal that was left, and return its tray with all its steps.
 
         Raises
@@ -294,7 +295,7 @@ class Leftover:
     gestures: int
     _lines: tuple[bytes, ...] = ()
 
-    def history(self) -> History:
+    def history(self) -> ShopHistory:
         """Return the tray as it was last, with its undo steps.
 
         Raises
@@ -304,7 +305,7 @@ class Leftover:
         """
         return self.read()[0]
 
-    def read(self) -> tuple[History, int]:
+    def read(self) -> tuple[ShopHistory, int]:
         """Return the tray with its steps, and how many bytes of the journal are sound.
 
         Raises
@@ -340,7 +341,7 @@ def _read(line: bytes) -> dict[str, Json]:
     return value
 
 
-def _again(history: History, told: dict[str, Json]) -> History:
+def _again(history: ShopHistory, told: dict[str, Json]) -> ShopHistory:
     """Do again what a line says."""
     kind = told["kind"]
     # A step that was done before the tray was last saved isn't in the journal: then what the line

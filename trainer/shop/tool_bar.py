@@ -6,7 +6,7 @@ from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QMenu, QPushButton, QSizePolicy, QWidget
 
-from trainer.shop.history import History
+from trainer.shop.history import ShopHistory
 from trainer.shop.words import gesture_word
 
 __all__ = ["ToolBar"]
@@ -68,7 +68,7 @@ class ToolBar(QFrame):
         button.clicked.connect(lambda: self.asked.emit(name))
         return button
 
-    def show_state(self, history: History, file: str, *, dirty: bool) -> None:
+    def show_state(self, history: ShopHistory, file: str, *, dirty: bool) -> None:
         """Show what can be undone, and whether the tray is saved."""
         for button, step, words in (
             (self.undo, history.past, self.tr("Undo: {what} (Ctrl+Z)")),

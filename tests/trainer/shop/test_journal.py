@@ -18,9 +18,9 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from exercises.strict_json import Json
+from trainer.history import History, done, redone, undone
 from trainer.shop import state as changes
 from trainer.shop.building import NO_RULES, coupon_of
-from trainer.shop.history import History, done, redone, undone
 from trainer.shop.journal import Journal, JournalError, leftovers
 from trainer.shop.state import PLAIN, Shop, new_shop
 from trainer.shop.turning import turned

@@ -1,0 +1,1 @@
+"""Sittings: composed and sealed, sat, gone through; the class that sits them."""
