@@ -174,9 +174,10 @@ class CallPanel(QFrame):
         for group in (self.faces, self.states, self.dispositions, self.faults.row, self.sizes.row):
             group.start_afresh()
 
-    def show_state(self, state: BenchState) -> None:
-        """Show what has been stated; nothing here depends on what is true."""
-        texts = [hint.in_language(words.language()) for hint in state.coupon.hints]
+    def show_state(self, state: BenchState, *, notes: bool = True) -> None:
+        """Show what has been stated, and bench notes; nothing here depends on what is true."""
+        hints = state.coupon.hints if notes else ()
+        texts = [hint.in_language(words.language()) for hint in hints]
         self.notes.show_notes(texts, state.hints)
         self.faces.show_value(state.face)
         self.dispositions.show_value(state.disposition)
@@ -231,13 +232,24 @@ class RecordBar(QWidget):
         self._missing.setWordWrap(True)
         self._missing.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         box.addWidget(self._missing)
-        self.button = QPushButton(self.tr("Put it on record   Enter"))
+        self.button = QPushButton()
         self.button.setProperty("kind", "primary")
-        self.button.setAccessibleName(self.tr("Put it on record"))
+        self.ask_as_ever()
         self.button.setAccessibleDescription(self.tr("Enter"))
         self.button.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.button.clicked.connect(self.recorded)
         box.addWidget(self.button)
+
+    def ask(self, words: str) -> None:
+        """Say something else on the button, and let it be pressed whatever has been stated."""
+        self.button.setText(self.tr("{words}   Enter").format(words=words))
+        self.button.setAccessibleName(words)
+        self.button.setEnabled(True)
+
+    def ask_as_ever(self) -> None:
+        """Say what it says at the bench."""
+        self.button.setText(self.tr("Put it on record   Enter"))
+        self.button.setAccessibleName(self.tr("Put it on record"))
 
     def show_state(self, state: BenchState) -> None:
         """Say what is still to be stated."""

@@ -88,6 +88,12 @@ class BenchController(QObject):
             state = replace(state, rack=rack)
         self._replace(resumed(state, left, now))
 
+    def take_up(self, state: BenchState) -> None:
+        """Lay `state` out, which somebody else has kept; the rack's set stays."""
+        self._finish_way()
+        self._wrist.stop()
+        self._replace(replace(state, rack=self._state.rack))
+
     def go_on_from(self, other: BenchController) -> None:
         """Take over what lies on another bench, and what was left of its other coupons."""
         self._left = dict(other._left)  # one of the same kind

@@ -9,6 +9,7 @@ from geometry.lengths import Unit
 from geometry.pose import Pose
 from trainer.bench.spoken import leaf_actions, parts_of
 from trainer.bench.state import BenchState
+from trainer.bench.terms import FREE, Terms
 from trainer.canvas.scene import Loupe, Scene, Tether
 from trainer.look.tokens import Theme
 from trainer.settings import Settings
@@ -26,7 +27,9 @@ def unit_of(coupon: Coupon, settings: Settings) -> Unit:
     return "in" if coupon.callout.text.endswith("in") else "mm"
 
 
-def handling_scene(state: BenchState, pose: Pose | None, settings: Settings, theme: Theme) -> Scene:
+def handling_scene(
+    state: BenchState, pose: Pose | None, settings: Settings, theme: Theme, terms: Terms = FREE
+) -> Scene:
     """What is seen before a call: the section, the leaf, the pull on it. Nothing that is read."""
     coupon, loose = state.coupon, state.can_move
     return Scene(
@@ -40,7 +43,7 @@ def handling_scene(state: BenchState, pose: Pose | None, settings: Settings, the
         eye_limit=coupon.eye_limit,
         capped=True,
         parts=parts_of(state.section, state.leaf, pose, state.touches, unit_of(coupon, settings)),
-        actions=leaf_actions() if state.leaf is not None and loose else (),
+        actions=leaf_actions(terms) if state.leaf is not None and loose else (),
         loose=loose,
     )
 

@@ -11,6 +11,7 @@ from geometry.lengths import Unit
 from trainer.bench.rack import Rack
 from trainer.bench.state import BenchState
 from trainer.bench.steps import StepPanel
+from trainer.bench.terms import Terms
 from trainer.look.tokens import Theme
 
 __all__ = ["RackPanel"]
@@ -149,6 +150,13 @@ class RackPanel(QWidget):
         for each, button in self.units.items():
             _check(button, each == unit)
         _check(self.looking["loupe"], loupe)
+
+    def show_terms(self, terms: Terms) -> None:
+        """Leave out what is not to be had."""
+        for button in self.units.values():
+            button.setVisible(terms.unit_switch)
+        self.looking["loupe"].setVisible(terms.loupe)
+        self.steps.leave_out([name for name in self.steps.buttons if terms.refuses(name)])
 
 
 def _check(button: QPushButton, checked: bool) -> None:

@@ -33,9 +33,10 @@ from trainer.bench.saying import Saying
 from trainer.bench.state import BenchState
 from trainer.bench.stating import Stating
 from trainer.bench.stray import StrayCue
+from trainer.bench.terms import FREE, Host, Terms
 from trainer.first_hands import Gesture
 from trainer.records import Keeper, RecordsError
-from trainer.settings import LengthUnit
+from trainer.settings import LengthUnit, Settings
 from trainer.symbols.menu import SymbolMenu
 from trainer.window import WindowFrame
 
@@ -78,9 +79,12 @@ class BenchScreen(QObject):
         self.course = Course(tray)
         self.onward: Callable[[], None] | None = None
         """What follows the coupon that lies there, where that isn't the tray's next."""
+        self.host: Host | None = None
+        """Who lays the coupons out and takes the calls, where that isn't the bench itself."""
         self.controller = BenchController(tray.coupons[0], self)
         self.hands = Hands(self.controller, self.canvas, window.window)
         self._said = ""
+        self._shown_terms = FREE
         self._fill()
         self.stating = Stating(self.controller, self.call_panel, self)
         self._listen(window)
@@ -184,6 +188,9 @@ class BenchScreen(QObject):
 
     def do(self, name: str, shift: bool) -> bool:
         """Do what a key or a step button asks for; whether it meant anything here."""
+        if self.terms.refuses(name):
+            self.saying.say(self.tr("That help is not allowed in this sitting."))
+            return True
         if self._look(name):
             return True
         if self.controller.state.phase == "debrief" and self.review.do(name, shift=shift):
@@ -205,7 +212,7 @@ class BenchScreen(QObject):
         step = {"coupon before": -1, "coupon after": 1}.get(name)
         if step is None:
             return False
-        if 0 <= self.course.index + step < len(self.course.tray.coupons):
+        if self.host is not None or 0 <= self.course.index + step < len(self.course.tray.coupons):
             self.go_to(self.course.index + step)
         else:
             self.saying.say(self.tr("There is no other coupon that way in this tray."))
@@ -252,8 +259,36 @@ class BenchScreen(QObject):
             # Once the canvas has its size.
             QTimer.singleShot(0, self.canvas, lambda: self.canvas.choose_view(looked))
 
+    @property
+    def terms(self) -> Terms:
+        """On what terms the coupon lies there."""
+        return FREE if self.host is None else self.host.terms
+
+    @property
+    def settings(self) -> Settings:
+        """The preferences that hold here."""
+        return self.terms.settings(self.window.settings)
+
+    @property
+    def zoom(self) -> dict[str, float | None]:
+        """Device pixels per mm of the picture, and of the loupe if it is there."""
+        lens = self.canvas.lens
+        return {
+            "picture": self.canvas.view.device_scale,
+            "loupe": lens.view.device_scale if lens is not None else None,
+        }
+
+    def lay_out(self, course: Course, state: BenchState) -> None:
+        """Lay a coupon of `course` out in that state."""
+        self.course = course
+        self.controller.take_up(state)
+        self._laid_out()
+
     def go_to(self, index: int) -> None:
         """Lay out another coupon of the tray, as it was left."""
+        if self.host is not None:
+            self.host.go_to(index)
+            return
         if self.onward is not None:
             self.onward()
             return
@@ -263,7 +298,7 @@ class BenchScreen(QObject):
 
     def again(self) -> None:
         """Lay the same coupon out anew; not where a call counts only once."""
-        if self.onward is not None:
+        if self.onward is not None or self.host is not None:
             return
         self.controller.again()
         self._laid_out()
@@ -328,8 +363,8 @@ class BenchScreen(QObject):
 
     def show_state(self) -> None:
         """Repaint every view from the state."""
-        state, window = self.controller.state, self.window
-        settings, theme = window.settings, window.theme
+        state, terms = self.controller.state, self.terms
+        settings, theme = self.settings, self.window.theme
         self.controller.reduced_motion = theme.reduced_motion
         self.focus_ring.theme = theme
         # Not while a hand has it: the pointer shows where it is.
@@ -346,13 +381,26 @@ class BenchScreen(QObject):
         self.symbol_menu.show_choice(settings.symbols)
         if not debrief:
             self.rack_panel.show_state(state, theme, unit, loupe=settings.loupe)
-            self.call_panel.show_state(state)
+            self.call_panel.show_state(state, notes=terms.notes)
             self.record_bar.show_state(state)
+            self._show_terms(terms)
             self.canvas.set_scene(
-                handling_scene(state, self.controller.shown_pose, settings, theme)
+                handling_scene(state, self.controller.shown_pose, settings, theme, terms)
             )
             self._announce(state)
         self._order_focus()
+
+    def _show_terms(self, terms: Terms) -> None:
+        """Leave out what is not to be had."""
+        if terms != self._shown_terms:
+            self._shown_terms = terms
+            self.rack_panel.show_terms(terms)
+        for button in self.job_card.look_ups:
+            button.setVisible(terms.reference)
+        if self.host is None:
+            self.record_bar.ask_as_ever()
+        else:
+            self.record_bar.ask(self.host.record_word)
 
     def _show_course(self) -> None:
         tag = words.language()
@@ -390,11 +438,10 @@ class BenchScreen(QObject):
 
     def _record(self) -> None:
         """Make the call, and keep it with the zoom that it was made at."""
-        lens = self.canvas.lens
-        zoom = {
-            "picture": self.canvas.view.device_scale,
-            "loupe": lens.view.device_scale if lens is not None else None,
-        }
+        if self.host is not None:
+            self.host.record()
+            return
+        zoom = self.zoom
         if self.controller.record():
             self.saying.hide()
             if self.records is not None:

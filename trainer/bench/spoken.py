@@ -19,6 +19,7 @@ from geometry.section import Section
 from trainer.bench import words
 from trainer.bench.state import seat_of
 from trainer.bench.steps import STEPS
+from trainer.bench.terms import FREE, Terms
 from trainer.bench.translation import translate
 from trainer.bench.truth import Told
 from trainer.canvas.spoken import Action, Part
@@ -130,9 +131,11 @@ def contact_words(leaf: Leaf | None, touches: Sequence[Touch]) -> str:
     )
 
 
-def leaf_actions() -> tuple[Action, ...]:
+def leaf_actions(terms: Terms = FREE) -> tuple[Action, ...]:
     """What a screen reader may do to the leaf: the steps that have a button, and their keys."""
-    return tuple(Action(step.name, step.said, step.key) for step in STEPS)
+    return tuple(
+        Action(step.name, step.said, step.key) for step in STEPS if not terms.refuses(step.name)
+    )
 
 
 def shown_words(shown: Reading, unit: Unit) -> str:

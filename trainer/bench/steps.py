@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from dataclasses import dataclass
 from typing import Final
 
@@ -84,7 +85,10 @@ class StepButton(WordedButton):
         key = translate(_CONTEXT, step.key) if step.key else ""
         super().__init__("step", step.said, key, (34, 28), parent)
         self.step = step
-        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        # Left out, it leaves its place empty: those beside it stand where hands know them.
+        policy.setRetainSizeWhenHidden(True)
+        self.setSizePolicy(policy)
         row = QHBoxLayout(self)
         row.setContentsMargins(5, 2, 5, 2)
         row.setSpacing(3)
@@ -137,6 +141,11 @@ class StepPanel(QWidget):
         for index, step in enumerate(STEPS):
             self._grid.addWidget(self.buttons[step.name], index % rows, 4 + index // rows)
         self._grid.setColumnMinimumWidth(3, 6)
+
+    def leave_out(self, names: Collection[str]) -> None:
+        """Show every button but these."""
+        for name, button in self.buttons.items():
+            button.setVisible(name not in names)
 
     def show_state(self, state: BenchState) -> None:
         """Grey what can't be done now, for reasons that a glance at the bench shows too."""
