@@ -65,7 +65,7 @@ class Entry:
     learner
         Id of who made it; None for whoever is at the bench when it is taken into a logbook.
     source
-        What it was made in: ``bench`` or ``drill``.
+        What it was made in: ``bench``, ``drill`` or ``sitting``.
     before_feedback
         Whether it was one of its day's first calls, before anything told how they went.
     id

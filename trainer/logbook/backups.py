@@ -9,12 +9,14 @@ from __future__ import annotations
 import os
 import re
 import sqlite3
+from collections.abc import Sequence
 from contextlib import closing, suppress
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Final
 
-from trainer.logbook.store import HEAD, LogbookError, Trouble
+from trainer.logbook.erasing import Erasure, erase_in
+from trainer.logbook.opening import HEAD, LogbookError, Trouble
 
 __all__ = ["back_up", "backups", "erase_from", "keep_backups", "restore", "thinned"]
 
@@ -162,18 +164,10 @@ def thinned(made: list[datetime], now: datetime) -> set[datetime]:
     return keep
 
 
-def erase_from(folder: Path, learner: str) -> None:
-    """Erase a learner from every dated copy too."""
+def erase_from(folder: Path, erasures: Sequence[Erasure]) -> None:
+    """Erase learners, or what they did before a day, from every dated copy too."""
     for _, file in backups(folder):
         try:
-            with closing(sqlite3.connect(file)) as plain:
-                plain.execute("PRAGMA foreign_keys=ON")
-                plain.execute("PRAGMA secure_delete=ON")
-                with plain:
-                    plain.execute("DELETE FROM learners WHERE id = ?", (learner,))
-                    plain.execute(
-                        "DELETE FROM coupons WHERE digest NOT IN (SELECT digest FROM attempts)"
-                    )
-                plain.execute("VACUUM")
+            erase_in(file, erasures, missing_ok=True)
         except sqlite3.Error as error:
             raise LogbookError(_trouble(error), file, str(error)) from error

@@ -9,12 +9,14 @@ from __future__ import annotations
 
 import os
 import threading
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 from typing import Final
 
 from trainer.logbook.backups import erase_from, keep_backups
+from trainer.logbook.erasing import Erasure
 from trainer.logbook.store import Learner, Logbook, LogbookError, Migrate
 from trainer.records import Entry, Records, read_entries
 
@@ -114,11 +116,17 @@ class Keeping:
         with self._lock:
             if self.logbook is None:
                 return
-            self.logbook.erase(learner.id)
-            erase_from(self.backups, learner.id)
+            self.erase_all([Erasure(learner.id)])
             everybody = self.logbook.learners() or [self.logbook.add_learner(self._first)]
             if self.learner is not None and self.learner.id == learner.id:
                 self.learner = everybody[0]
+
+    def erase_all(self, erasures: Sequence[Erasure]) -> None:
+        """Erase learners, or what they did before a day: here, and from the dated copies."""
+        with self._lock:
+            if self.logbook is not None:
+                self.logbook.erase_all(erasures)
+                erase_from(self.backups, erasures)
 
     def back_up(self) -> None:
         """Make a dated copy if one is due, and thin older ones; `trouble` says if it can't be."""

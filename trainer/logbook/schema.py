@@ -6,7 +6,7 @@ twice is the same row.
 
 from __future__ import annotations
 
-from typing import Final
+from typing import Final, cast
 
 from sqlalchemy import (
     JSON,
@@ -20,11 +20,26 @@ from sqlalchemy import (
     LargeBinary,
     MetaData,
     String,
+    Table,
     Text,
 )
 from sqlalchemy.orm import DeclarativeBase, Mapped, mapped_column
 
-__all__ = ["BIN", "AttemptRow", "Base", "CouponRow", "LearnerRow", "TallyRow"]
+__all__ = [
+    "BIN",
+    "AttemptRow",
+    "Base",
+    "CouponRow",
+    "GroupRow",
+    "LearnerRow",
+    "MemberRow",
+    "OverrideRow",
+    "SatRow",
+    "SentRow",
+    "SittingRow",
+    "TallyRow",
+    "table_of",
+]
 
 BIN: Final = 0.02
 """mm: how finely distances are counted in tallies, a sixth of what a leaf can tell."""
@@ -45,14 +60,24 @@ class Base(DeclarativeBase):
     metadata = MetaData(naming_convention=_NAMES)
 
 
+def table_of(row: type[Base]) -> Table:
+    """Return the table behind a class of rows."""
+    return cast("Table", row.__table__)
+
+
 class LearnerRow(Base):
     """Somebody who makes calls here, by a name of their own choosing."""
 
     __tablename__ = "learners"
+    # An index, not a constraint: SQLite can add it without copying the table, and to copy the
+    # table that attempts hang on would cascade to them.
+    __table_args__ = (Index("uq_learners_code", "code", unique=True),)
 
     id: Mapped[str] = mapped_column(String(36), primary_key=True)
     name: Mapped[str] = mapped_column(String(200), unique=True)
     made_ms: Mapped[int] = mapped_column(BigInteger)
+    code: Mapped[str | None] = mapped_column(String(40))
+    """What the school knows them by; who has none stays on this machine."""
 
 
 class CouponRow(Base):
@@ -72,6 +97,7 @@ class AttemptRow(Base):
         CheckConstraint("score >= 0 AND score <= 1", name="score"),
         Index("ix_attempts_learner_id_order_made", "learner_id", "order_made"),
         Index("ix_attempts_order_made", "order_made"),
+        Index("ix_attempts_sat_id", "sat_id"),
     )
 
     id: Mapped[str] = mapped_column(String(36), primary_key=True)
@@ -101,6 +127,10 @@ class AttemptRow(Base):
     zoom: Mapped[dict[str, object]] = mapped_column(JSON)
     handling: Mapped[bytes] = mapped_column(LargeBinary)
     """The rows of the handling as JSON, deflated."""
+    sat_id: Mapped[str | None] = mapped_column(ForeignKey("sat.id", ondelete="CASCADE"))
+    item: Mapped[int | None] = mapped_column(Integer)
+    """Which coupon of its sitting it was, from 1."""
+    spent_ms: Mapped[int | None] = mapped_column(BigInteger)
 
 
 class TallyRow(Base):
@@ -121,3 +151,81 @@ class TallyRow(Base):
     key: Mapped[str] = mapped_column(Text, primary_key=True)
     count: Mapped[int] = mapped_column("counted", Integer)
     total: Mapped[float] = mapped_column("summed", Float)
+
+
+class GroupRow(Base):
+    """A class, a shift, whoever is looked at together."""
+
+    __tablename__ = "groups"
+
+    id: Mapped[str] = mapped_column(String(36), primary_key=True)
+    name: Mapped[str] = mapped_column(String(200), unique=True)
+    keep_days: Mapped[int | None] = mapped_column(Integer)
+    """How long what its members did is kept; None is for good."""
+
+
+class MemberRow(Base):
+    """A learner in a group."""
+
+    __tablename__ = "members"
+
+    group_id: Mapped[str] = mapped_column(
+        ForeignKey("groups.id", ondelete="CASCADE"), primary_key=True
+    )
+    learner_id: Mapped[str] = mapped_column(
+        ForeignKey("learners.id", ondelete="CASCADE"), primary_key=True, index=True
+    )
+
+
+class SittingRow(Base):
+    """A sitting's plan, without its coupons and without who was to sit it."""
+
+    __tablename__ = "sittings"
+
+    id: Mapped[str] = mapped_column(String(64), primary_key=True)
+    title: Mapped[str | dict[str, str]] = mapped_column(JSON)
+    body: Mapped[dict[str, object]] = mapped_column(JSON)
+
+
+class SatRow(Base):
+    """What one learner handed in of a sitting; its answers are attempts."""
+
+    __tablename__ = "sat"
+
+    id: Mapped[str] = mapped_column(String(36), primary_key=True)
+    sitting_id: Mapped[str] = mapped_column(ForeignKey("sittings.id"), index=True)
+    learner_id: Mapped[str] = mapped_column(
+        ForeignKey("learners.id", ondelete="CASCADE"), index=True
+    )
+    station: Mapped[str] = mapped_column(String(200))
+    started_ms: Mapped[int] = mapped_column(BigInteger)
+    finished_ms: Mapped[int] = mapped_column(BigInteger)
+    ended: Mapped[str] = mapped_column(String(20))
+    body: Mapped[dict[str, object]] = mapped_column(JSON)
+    """The result as it was handed in, less what its attempts hold: `trainer.school.merging`."""
+
+
+class OverrideRow(Base):
+    """A mark that an instructor set, beside the original; of several the latest holds."""
+
+    __tablename__ = "overrides"
+
+    id: Mapped[str] = mapped_column(String(36), primary_key=True)
+    attempt_id: Mapped[str] = mapped_column(
+        ForeignKey("attempts.id", ondelete="CASCADE"), index=True
+    )
+    mark: Mapped[str] = mapped_column(String(20))
+    value: Mapped[float | None] = mapped_column(Float)
+    """0 to 1; None takes the mark out."""
+    reason: Mapped[str] = mapped_column(Text)
+    by_whom: Mapped[str] = mapped_column(String(200))
+    at_ms: Mapped[int] = mapped_column(BigInteger)
+
+
+class SentRow(Base):
+    """Something that the school's server has for certain, by its id there."""
+
+    __tablename__ = "sent"
+
+    id: Mapped[str] = mapped_column(String(64), primary_key=True)
+    at_ms: Mapped[int] = mapped_column(BigInteger)

@@ -8,72 +8,46 @@ one that is damaged and one that another program holds are refused with words of
 
 from __future__ import annotations
 
-import json
-import sqlite3
 import time
-import zlib
 from collections.abc import Callable, Iterator, Mapping, Sequence
-from contextlib import closing, contextmanager
+from contextlib import contextmanager
 from dataclasses import dataclass
-from datetime import UTC, datetime
 from pathlib import Path
-from typing import Final, Literal, cast
+from typing import Final
 from uuid import uuid4
 
 import sqlalchemy as sa
-from sqlalchemy import event
 from sqlalchemy.dialects import sqlite
 from sqlalchemy.engine import Connection, Engine
-from sqlalchemy.exc import DBAPIError, IntegrityError
+from sqlalchemy.exc import IntegrityError
 
-from exercises.learner.outcome import Outcome
-from trainer.logbook.schema import AttemptRow, CouponRow, LearnerRow, TallyRow
+from trainer.logbook.erasing import Erasure, erase_in
+from trainer.logbook.opening import (
+    HEAD,
+    KNOWN,
+    LogbookError,
+    Trouble,
+    engine_of,
+    revision_of,
+    told,
+)
+from trainer.logbook.rows import Kept, entry_of_row, kept_of_row, outcome_of_entry, row_of, sure_of
+from trainer.logbook.schema import AttemptRow, CouponRow, LearnerRow, TallyRow, table_of
 from trainer.logbook.tallies import Tally, added_by
 from trainer.records import Entry
 
 __all__ = ["HEAD", "Kept", "Learner", "Logbook", "LogbookError", "Migrate", "Trouble"]
 
-HEAD: Final = "0001"
-"""Revision of the tables that this program knows."""
-
-_KNOWN: Final = ("0001",)
-_WAIT_MS: Final = 4000
-"""How long another program may hold the file before it counts as locked."""
-
 _BACK_MS: Final = 3_600_000
 """A clock that reads this much less than it did was set back."""
 
-_OUTCOME: Final = ("distance", "short", "bad", "called_bad", "in_doubt", "clean")
-
-Trouble = Literal["newer", "damaged", "locked", "full", "unwritable", "no such learner", "name"]
-
-_ATTEMPTS: Final = cast("sa.Table", AttemptRow.__table__)
-_TALLIES: Final = cast("sa.Table", TallyRow.__table__)
-_COUPONS: Final = cast("sa.Table", CouponRow.__table__)
-_LEARNERS: Final = cast("sa.Table", LearnerRow.__table__)
+_ATTEMPTS: Final = table_of(AttemptRow)
+_TALLIES: Final = table_of(TallyRow)
+_COUPONS: Final = table_of(CouponRow)
+_LEARNERS: Final = table_of(LearnerRow)
 
 Migrate = Callable[[Engine], None]
 """Brings a file's tables to `HEAD`: `trainer.logbook.migrating`, loaded where it is needed."""
-
-
-class LogbookError(Exception):
-    """What a logbook can't do, and why.
-
-    Parameters
-    ----------
-    trouble
-        A stable name for it; translations hang on it.
-    path
-        The file.
-    detail
-        What the system said.
-    """
-
-    def __init__(self, trouble: Trouble, path: Path, detail: str = "") -> None:
-        self.trouble: Trouble = trouble
-        self.path = path
-        self.detail = detail
-        super().__init__(f"{path}: {trouble}{': ' if detail else ''}{detail}")
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,28 +58,13 @@ class Learner:
     name: str
 
 
-@dataclass(frozen=True, slots=True)
-class Kept:
-    """An attempt as the logbook lists it."""
-
-    id: str
-    at: datetime
-    coupon: str
-    digest: str
-    source: str
-    score: float
-    critical: bool
-    distance: float | None
-    attempt: Mapping[str, object]
-    grade: Mapping[str, object]
-
-
 class Logbook:
     """An open logbook.
 
     Examples
     --------
     >>> import tempfile
+    >>> from contextlib import closing
     >>> from trainer.logbook.migrating import bring_up_to_date
     >>> with tempfile.TemporaryDirectory() as folder:
     ...     path = Path(folder) / "logbook.sqlite3"
@@ -129,12 +88,12 @@ class Logbook:
         LogbookError
             If it is newer, damaged, locked, or can't be written.
         """
-        with _told(path):
+        with told(path):
             path.parent.mkdir(parents=True, exist_ok=True)
-            found = _revision(path)
-            if found is not None and found not in _KNOWN:
+            found = revision_of(path)
+            if found is not None and found not in KNOWN:
                 raise LogbookError("newer", path, found)
-            engine = _engine(path)
+            engine = engine_of(path)
             if found != HEAD:
                 migrate(engine)
             logbook = cls(path, engine)
@@ -151,7 +110,7 @@ class Logbook:
 
     def learners(self) -> list[Learner]:
         """Everybody, by name."""
-        with self._reading() as connection:
+        with self.reading() as connection:
             rows = connection.execute(
                 sa.select(_LEARNERS.c.id, _LEARNERS.c.name).order_by(_LEARNERS.c.name)
             )
@@ -165,7 +124,7 @@ class Logbook:
         learner = Learner(known_as or str(uuid4()), name)
         row = {"id": learner.id, "name": learner.name, "made_ms": time.time_ns() // 1_000_000}
         try:
-            with self._writing() as connection:
+            with self.writing() as connection:
                 connection.execute(sa.insert(_LEARNERS), row)
         except IntegrityError as error:
             raise LogbookError("name", self.path, name) from error
@@ -177,7 +136,7 @@ class Logbook:
         if not name or len(name) > 200:
             raise LogbookError("name", self.path, name)
         try:
-            with self._writing() as connection:
+            with self.writing() as connection:
                 done = connection.execute(
                     sa.update(_LEARNERS).where(_LEARNERS.c.id == learner).values(name=name)
                 )
@@ -187,19 +146,24 @@ class Logbook:
             raise LogbookError("no such learner", self.path, learner)
 
     def erase(self, learner: str) -> None:
-        """Erase a learner wholly: attempts, tallies, and coupons that nobody else judged.
+        """Erase a learner wholly: attempts, tallies, sittings, and coupons nobody else judged.
 
         What is erased is overwritten in the file, and the write-ahead log emptied.
         """
-        with self._writing() as connection:
-            done = connection.execute(sa.delete(_LEARNERS).where(_LEARNERS.c.id == learner))
-            used = sa.select(_ATTEMPTS.c.digest)
-            connection.execute(sa.delete(_COUPONS).where(_COUPONS.c.digest.not_in(used)))
-        if done.rowcount == 0:
-            raise LogbookError("no such learner", self.path, learner)
-        with _told(self.path), closing(sqlite3.connect(self.path)) as plain:
-            plain.execute("PRAGMA wal_checkpoint(TRUNCATE)")
-            plain.execute("VACUUM")
+        self.erase_all([Erasure(learner)])
+
+    def erase_all(self, erasures: Sequence[Erasure]) -> None:
+        """Erase learners, or what they did before a day, all or none.
+
+        Raises
+        ------
+        LogbookError
+            If there is no such learner; nothing is erased then.
+        """
+        with told(self.path):
+            unknown = erase_in(self.path, erasures)
+        if unknown is not None:
+            raise LogbookError("no such learner", self.path, unknown)
 
     # --- attempts -----------------------------------------------------------------------------
 
@@ -215,12 +179,29 @@ class Logbook:
 
     def add_all(self, learner: str, entries: Sequence[Entry]) -> int:
         """Keep attempts, all or none; return how many are new. Each may name its own learner."""
-        with self._writing() as connection:
+        with self.writing() as connection:
             return sum(
-                self._insert(connection, entry.learner or learner, entry) for entry in entries
+                self.insert(connection, entry.learner or learner, entry) for entry in entries
             )
 
-    def _insert(self, connection: Connection, learner: str, entry: Entry) -> bool:
+    def insert(
+        self,
+        connection: Connection,
+        learner: str,
+        entry: Entry,
+        within: Mapping[str, object] | None = None,
+    ) -> bool:
+        """Put an attempt into a transaction that is under way; return whether it is new.
+
+        Parameters
+        ----------
+        connection
+            Of `writing`.
+        learner
+            Id of whose it is.
+        within
+            What a sitting adds to the row: ``sat_id``, ``item``, ``spent_ms``.
+        """
         at = int(entry.at.timestamp() * 1000)
         self.clock_went_back |= at + _BACK_MS < self._last
         self._last = max(at, self._last + 1)
@@ -228,13 +209,13 @@ class Logbook:
             sqlite.insert(_COUPONS).on_conflict_do_nothing(),
             {"digest": entry.digest, "body": dict(entry.coupon)},
         )
-        outcome = _outcome(entry)
-        row = _row(learner, entry, outcome, at_ms=at, order=self._last)
+        outcome = outcome_of_entry(entry)
+        row = row_of(learner, entry, outcome, at_ms=at, order=self._last) | dict(within or {})
         done = connection.execute(sqlite.insert(_ATTEMPTS).on_conflict_do_nothing(), row)
         if done.rowcount == 0:
             return False
-        added = added_by(outcome, entry.grade, _sure(entry), before_feedback=entry.before_feedback)
-        for one in added:
+        first = entry.before_feedback
+        for one in added_by(outcome, entry.grade, sure_of(entry), before_feedback=first):
             tally = {"learner_id": learner, "day": row["day"], "kind": one.kind, "key": one.key}
             upsert = sqlite.insert(_TALLIES).values(**tally, counted=1, summed=one.total)
             connection.execute(
@@ -253,7 +234,7 @@ class Logbook:
         asked = sa.select(sa.func.count()).select_from(_ATTEMPTS)
         if learner is not None:
             asked = asked.where(_ATTEMPTS.c.learner_id == learner)
-        with self._reading() as connection:
+        with self.reading() as connection:
             return int(connection.execute(asked).scalar_one())
 
     def attempts(self, learner: str, most: int = 200, before: int | None = None) -> list[Kept]:
@@ -261,9 +242,9 @@ class Logbook:
         asked = sa.select(_ATTEMPTS).where(_ATTEMPTS.c.learner_id == learner)
         if before is not None:
             asked = asked.where(_ATTEMPTS.c.order_made < before)
-        with self._reading() as connection:
+        with self.reading() as connection:
             rows = connection.execute(asked.order_by(_ATTEMPTS.c.order_made.desc()).limit(most))
-            return [_kept(row) for row in rows]
+            return [kept_of_row(row) for row in rows]
 
     def every(self, learner: str) -> Iterator[Entry]:
         """Yield a learner's attempts, oldest first, a few at a time: for exports."""
@@ -273,9 +254,9 @@ class Logbook:
             .where(_ATTEMPTS.c.learner_id == learner)
             .order_by(_ATTEMPTS.c.order_made)
         )
-        with self._reading() as connection:
+        with self.reading() as connection:
             for row in connection.execution_options(yield_per=200).execute(asked):
-                yield _entry(row)
+                yield entry_of_row(row)
 
     def tallies(
         self, learner: str, since: str = "", newest_lines: int | None = None
@@ -301,7 +282,7 @@ class Logbook:
             first = of.where(line, _TALLIES.c.key.endswith(" first"))
             first = first.order_by(_TALLIES.c.day.desc()).limit(newest_lines)
             asked = [of.where(~line), latest, first]
-        with self._reading() as connection:
+        with self.reading() as connection:
             rows = {
                 (r.day, r.kind, r.key): Tally(r.day, r.kind, r.key, r.counted, r.summed)
                 for query in asked
@@ -335,7 +316,7 @@ class Logbook:
             .limit(most)
         )
         found: dict[str, list[bool]] = {}
-        with self._reading() as connection:
+        with self.reading() as connection:
             for digest, rejected, _ in reversed(connection.execute(newest).all()):
                 found.setdefault(digest, []).append(bool(rejected))
         return [tuple(calls) for calls in found.values() if len(calls) > 1]
@@ -343,147 +324,13 @@ class Logbook:
     # --- the file -----------------------------------------------------------------------------
 
     @contextmanager
-    def _writing(self) -> Iterator[Connection]:
-        with _told(self.path), self._engine.begin() as connection:
+    def writing(self) -> Iterator[Connection]:
+        """Open a transaction that writes, all of it or nothing; it is on the disk at its end."""
+        with told(self.path), self._engine.begin() as connection:
             yield connection
 
     @contextmanager
-    def _reading(self) -> Iterator[Connection]:
-        with _told(self.path), self._engine.connect() as connection:
+    def reading(self) -> Iterator[Connection]:
+        """Open a connection to read by."""
+        with told(self.path), self._engine.connect() as connection:
             yield connection
-
-
-def _revision(path: Path) -> str | None:
-    """The revision of the file's tables, read without SQLAlchemy; None if there is no file yet."""
-    if not path.exists() or path.stat().st_size == 0:
-        return None
-    with closing(sqlite3.connect(path, timeout=_WAIT_MS / 1000)) as plain:
-        named = plain.execute("SELECT name FROM sqlite_master WHERE type = 'table'").fetchall()
-        if ("alembic_version",) not in named:
-            if named:
-                raise LogbookError("damaged", path, "not a logbook")
-            return None
-        row = plain.execute("SELECT version_num FROM alembic_version").fetchone()
-    return str(row[0]) if row else None
-
-
-def _engine(path: Path) -> Engine:
-    engine = sa.create_engine(f"sqlite:///{path}", connect_args={"timeout": _WAIT_MS / 1000})
-
-    @event.listens_for(engine, "connect")
-    def _(connection: sqlite3.Connection, _record: object) -> None:
-        # The driver would begin a transaction by itself, and only before a change.
-        connection.isolation_level = None
-        for pragma in (
-            "foreign_keys=ON", "journal_mode=WAL", "synchronous=FULL", "fullfsync=1",
-            "secure_delete=ON", "cache_size=-4000",
-        ):  # fmt: skip
-            connection.execute(f"PRAGMA {pragma}")
-
-    @event.listens_for(engine, "begin")
-    def _(connection: Connection) -> None:
-        # A transaction that reads first and writes later could find the file locked by then.
-        connection.exec_driver_sql("BEGIN IMMEDIATE")
-
-    return engine
-
-
-@contextmanager
-def _told(path: Path) -> Iterator[None]:
-    """Turn what SQLite and the system say into words of our own."""
-    try:
-        yield
-    except (sqlite3.Error, DBAPIError, OSError) as error:
-        if isinstance(error, IntegrityError):
-            raise
-        raise LogbookError(_trouble(error), path, str(getattr(error, "orig", error))) from error
-
-
-def _trouble(error: Exception) -> Trouble:
-    said = str(getattr(error, "orig", None) or error).lower()
-    if "locked" in said or "busy" in said:
-        return "locked"
-    if "full" in said or "no space" in said:
-        return "full"
-    if "malformed" in said or "not a database" in said or "corrupt" in said:
-        return "damaged"
-    return "unwritable"
-
-
-def _outcome(entry: Entry) -> Outcome:
-    said = entry.outcome
-    right = entry.grade.get("right")
-    stated = entry.attempt.get("disposition")
-    if set(_OUTCOME) <= set(said):
-        return Outcome(**said)  # type: ignore[arg-type]
-    # A call kept before outcomes were: what it was about isn't known, only how it ended.
-    return Outcome(
-        None, None, right not in {None, "accept"},
-        None if stated is None else stated != "accept", bool(entry.grade.get("in_doubt")), True,
-    )  # fmt: skip
-
-
-def _sure(entry: Entry) -> float | None:
-    sure = entry.attempt.get("sure")
-    return float(sure) if isinstance(sure, (int, float)) else None
-
-
-def _row(
-    learner: str, entry: Entry, outcome: Outcome, *, at_ms: int, order: int
-) -> dict[str, object]:
-    score = entry.grade.get("score")
-    rows = json.dumps([list(row) for row in entry.handling], separators=(",", ":"))
-    return {
-        "id": entry.id,
-        "learner_id": learner,
-        "digest": entry.digest,
-        "at_ms": at_ms,
-        "order_made": order,
-        "day": entry.at.astimezone().date().isoformat(),
-        "coupon": str(entry.coupon.get("id", "")),
-        "source": entry.source,
-        "rules": dict(entry.rules),
-        "score": float(score) if isinstance(score, (int, float)) else 0.0,
-        "critical": bool(entry.grade.get("critical")),
-        "before_feedback": entry.before_feedback,
-        "distance": outcome.distance,
-        "short": outcome.short,
-        "bad": outcome.bad,
-        "clean": outcome.clean,
-        "called_bad": outcome.called_bad,
-        "in_doubt": outcome.in_doubt,
-        "sure": _sure(entry),
-        "attempt": dict(entry.attempt),
-        "grade": dict(entry.grade),
-        "zoom": dict(entry.zoom),
-        "handling": zlib.compress(rows.encode("utf-8")),
-    }
-
-
-def _at(ms: int) -> datetime:
-    return datetime.fromtimestamp(ms / 1000, UTC)
-
-
-def _kept(row: sa.Row[tuple[object, ...]]) -> Kept:
-    return Kept(
-        row.id, _at(row.at_ms), row.coupon, row.digest, row.source, row.score, row.critical,
-        row.distance, row.attempt, row.grade,
-    )  # fmt: skip
-
-
-def _entry(row: sa.Row[tuple[object, ...]]) -> Entry:
-    return Entry(
-        coupon=row.body,
-        digest=row.digest,
-        rules=row.rules,
-        attempt=row.attempt,
-        grade=row.grade,
-        handling=json.loads(zlib.decompress(row.handling)),
-        zoom=row.zoom,
-        at=_at(row.at_ms),
-        outcome={key: getattr(row, key) for key in _OUTCOME},
-        learner=row.learner_id,
-        source=row.source,
-        before_feedback=row.before_feedback,
-        id=row.id,
-    )

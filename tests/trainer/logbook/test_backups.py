@@ -19,6 +19,7 @@ from trainer.logbook.backups import (
     restore,
     thinned,
 )
+from trainer.logbook.erasing import Erasure
 from trainer.logbook.migrating import bring_up_to_date
 from trainer.logbook.store import Learner, Logbook, LogbookError
 
@@ -134,7 +135,7 @@ def test_who_is_erased_is_erased_from_copies_too(path: Path, ann: Learner, tmp_p
     made = keep_backups(path, folder, NOW)
     assert made is not None
     assert b"Bench 1" in made.read_bytes()
-    erase_from(folder, ann.id)
+    erase_from(folder, [Erasure(ann.id)])
     assert b"Bench 1" not in made.read_bytes()
     assert ann.id.encode() not in made.read_bytes()
     assert count(made) == 0

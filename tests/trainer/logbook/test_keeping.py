@@ -102,7 +102,7 @@ def test_practice_goes_on_beside_a_logbook_that_is(
 def test_a_lock_in_the_midst_keeps_the_call_aside(
     keeping: Keeping, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    monkeypatch.setattr("trainer.logbook.store._WAIT_MS", 50)
+    monkeypatch.setattr("trainer.logbook.opening._WAIT_MS", 50)
     keeping.open()
     keeping.add(entry_of(1))
     with closing(sqlite3.connect(tmp_path / "logbook.sqlite3")) as holder:
