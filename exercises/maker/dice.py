@@ -7,7 +7,7 @@ doubts off its limit as was drawn. So every rule set sets its own limit, and the
 from __future__ import annotations
 
 import random
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from exercises.coupon import Coupon
@@ -21,7 +21,7 @@ from exercises.versions import HEAD
 from geometry.leaf import Leaf, RackName, rack
 from geometry.measures import FaceShape
 
-__all__ = ["Throw", "coupon_of", "distance", "scaled", "throw"]
+__all__ = ["Throw", "coupon_of", "distance", "scaled", "throw", "vary"]
 
 _PLATES: Final = (6.0, 8.0, 10.0, 12.0, 15.0, 20.0, 25.0)
 _ROUNDS: Final = 5
@@ -68,9 +68,7 @@ def throw(rng: random.Random, recipe: Recipe, wanted: Disposition, *, doubtful: 
         faces = tuple(face for face in faces if face == "concave") or faces
     face = rng.choice(faces)
     leaves = _leaves(recipe)
-    share = rng.uniform(0.94, 1.0)
-    legs = [1.0, 1.0 / share] if trap != "unequal legs" else [1.0, rng.uniform(1.12, 1.4)]
-    rng.shuffle(legs)
+    legs = _legs(rng, trap)
     away = rng.uniform(recipe.nearest, recipe.farthest)
     if doubtful:
         aim = rng.uniform(-0.85, 0.85)
@@ -96,6 +94,49 @@ def _trap(rng: random.Random, recipe: Recipe, wanted: Disposition) -> Trap | Non
         others = [trap for trap in others if trap != "undercut"]
     # Most welds have nothing odd about them but their size.
     return rng.choice(others) if others and rng.random() < 0.6 else None
+
+
+def vary(rng: random.Random, recipe: Recipe, thrown: Throw) -> Throw:
+    """Return a throw that is as hard as `thrown`, and another weld.
+
+    Face, trap, crown in mm and aim stay, and of the trap how bad it is; the leaf is the same or a
+    neighbour of it, the legs are thrown anew, and what lies on one member may lie on the other.
+    """
+    leaves = _leaves(recipe)
+    at = leaves.index(thrown.leaf)
+    leaf = rng.choice(leaves[max(0, at - 1) : at + 2])
+    legs = _legs(rng, thrown.trap)
+    crown = thrown.crown * rng.uniform(0.95, 1.05)
+    if thrown.trap != "oversize crown":
+        # What tells a crown from a flat face is mm; what is too much of it goes by the weld.
+        crown *= thrown.leaf.size / leaf.size
+    extras = thrown.extras
+    if rng.random() < 0.5:
+        extras = tuple(_mirrored(extra) for extra in extras)
+    return replace(thrown, leaf=leaf, base=legs[0], upright=legs[1], crown=crown, extras=extras)
+
+
+def _mirrored(extra: tuple[str, str, Json]) -> tuple[str, str, Json]:
+    """What a trap adds, on the other member."""
+    place, key, value = extra
+    if isinstance(value, list):
+        value = [
+            {**drop, "on": "upright" if drop["on"] == "base" else "base"}
+            for drop in value
+            if isinstance(drop, dict)
+        ]
+    head, _, member = key.rpartition("_")
+    if member in {"base", "upright"}:
+        key = f"{head}_{'upright' if member == 'base' else 'base'}"
+    return place, key, value
+
+
+def _legs(rng: random.Random, trap: Trap | None) -> list[float]:
+    """Both legs as shares of the called one, in any order."""
+    share = rng.uniform(0.94, 1.0)
+    legs = [1.0, 1.0 / share] if trap != "unequal legs" else [1.0, rng.uniform(1.12, 1.4)]
+    rng.shuffle(legs)
+    return legs
 
 
 def _leaves(recipe: Recipe) -> tuple[Leaf, ...]:

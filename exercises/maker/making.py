@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import random
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
 from typing import Final
 
 from exercises.coupon import Coupon
@@ -18,7 +19,7 @@ from exercises.tray import Tray, read_tray
 from exercises.versions import HEAD
 from geometry.faults import Fault
 
-__all__ = ["make_tray"]
+__all__ = ["Drawn", "answers_wanted", "draw", "is_as_asked", "make_tray"]
 
 _THROWS: Final = 200
 """How often the dice are thrown for one coupon before the recipe is given up."""
@@ -50,22 +51,18 @@ def make_tray(recipe: Recipe, told: Callable[[int], object] | None = None) -> Tr
     >>> make_tray(Recipe(4, seed=7, faces=("convex", "concave"))) == tray
     True
     """
-    faults = recipe.faults()
-    quotas = recipe.quotas()
-    if faults or quotas is None:
-        raise RecipeError(faults)
+    wanted = answers_wanted(recipe)
     rng = random.Random(recipe.seed)
-    wanted = [(answer, False) for answer, count in quotas.items() for _ in range(count)]
-    either: tuple[Disposition, ...] = ("accept", "add weld metal")
-    wanted += [(either[at % 2], True) for at in range(recipe.doubtful())]
     rng.shuffle(wanted)
     made: list[dict[str, Json]] = []
-    kinds: list[_Kind] = []
+    before: list[Drawn] = []
     for number, (answer, doubtful) in enumerate(wanted):
         name = f"made-{recipe.seed}-{number + 1:03}"
-        stated, kind = _coupon(rng, recipe, answer, name, kinds, doubtful=doubtful)
-        made.append({**stated, "title": title(number)})
-        kinds.append(kind)
+        drawn = draw(rng, recipe, answer, name, before, doubtful=doubtful)
+        teaches = teaching_point(drawn.coupon, drawn.judgement)
+        said: dict[str, Json] = {"hints": HINTS, "teaches": teaches, "title": title(number)}
+        made.append({**drawn.stated, **said})
+        before.append(drawn)
         if told is not None:
             told(len(made))
     words = {"en": f"Made coupons, seed {recipe.seed}", "es": f"Probetas generadas, {recipe.seed}"}
@@ -73,30 +70,79 @@ def make_tray(recipe: Recipe, told: Callable[[int], object] | None = None) -> Tr
     return read_tray({**head, "coupons": list(made)})
 
 
-class _Kind:
-    """What makes a coupon another one than its neighbour."""
+def answers_wanted(recipe: Recipe) -> list[tuple[Disposition, bool]]:
+    """Return the answer that each coupon needs, and whether it is to be in doubt; not shuffled.
 
-    def __init__(self, thrown: Throw, coupon: Coupon) -> None:
-        bead = coupon.section.bead
-        self.kind = (thrown.face, thrown.trap, coupon.callout.size)
-        self.sizes = (bead.leg_base, bead.leg_upright, bead.crown)
+    Raises
+    ------
+    RecipeError
+        If the recipe can't be.
 
-    def like(self, other: _Kind) -> bool:
+    Examples
+    --------
+    >>> answers_wanted(Recipe(2, traps=()))
+    [('accept', False), ('add weld metal', False)]
+    """
+    faults = recipe.faults()
+    quotas = recipe.quotas()
+    if faults or quotas is None:
+        raise RecipeError(faults)
+    wanted = [(answer, False) for answer, count in quotas.items() for _ in range(count)]
+    either: tuple[Disposition, ...] = ("accept", "add weld metal")
+    return wanted + [(either[at % 2], True) for at in range(recipe.doubtful())]
+
+
+@dataclass(frozen=True)
+class Drawn:
+    """A weld that the dice found.
+
+    Parameters
+    ----------
+    stated
+        The coupon as a tray file states it, without its words.
+    thrown
+        As it was thrown, before its size was brought to its aim.
+    coupon, judgement
+        The coupon itself, and the right call on it.
+    """
+
+    stated: dict[str, Json]
+    thrown: Throw
+    coupon: Coupon
+    judgement: Judgement
+
+    def like(self, other: Drawn) -> bool:
         """Whether the two are the same but for what nobody would see."""
-        return self.kind == other.kind and all(
-            abs(one - two) < _APART for one, two in zip(self.sizes, other.sizes, strict=True)
+        return self._kind == other._kind and all(
+            abs(one - two) < _APART for one, two in zip(self._sizes, other._sizes, strict=True)
         )
 
+    @property
+    def _kind(self) -> tuple[str, str | None, float]:
+        return self.thrown.face, self.thrown.trap, self.coupon.callout.size
 
-def _coupon(
+    @property
+    def _sizes(self) -> tuple[float, float, float]:
+        bead = self.coupon.section.bead
+        return bead.leg_base, bead.leg_upright, bead.crown
+
+
+def draw(
     rng: random.Random,
     recipe: Recipe,
     wanted: Disposition,
     name: str,
-    kinds: list[_Kind],
+    before: Sequence[Drawn] = (),
     *,
     doubtful: bool,
-) -> tuple[dict[str, Json], _Kind]:
+) -> Drawn:
+    """Throw the dice until a weld needs the answer `wanted`, and is like none of those `before`.
+
+    Raises
+    ------
+    RecipeError
+        If none is found.
+    """
     for _ in range(_THROWS):
         thrown = throw(rng, recipe, wanted, doubtful=doubtful)
         try:
@@ -104,21 +150,19 @@ def _coupon(
         except TrayError:
             # A face that enters a member, a toe off its plate: thrown again.
             continue
-        if found is None or not _as_asked(recipe, wanted, found[1], doubtful=doubtful):
+        if found is None or not is_as_asked(recipe, wanted, found[1], doubtful=doubtful):
             continue
-        stated, judgement = found
-        coupon = coupon_of(stated)
-        kind = _Kind(thrown, coupon)
-        if any(kind.like(other) for other in kinds):
-            continue
-        teaches = teaching_point(coupon, judgement)
-        return {**stated, "hints": HINTS, "teaches": teaches}, kind
+        drawn = Drawn(found[0], thrown, coupon_of(found[0]), found[1])
+        if not any(drawn.like(other) for other in before):
+            return drawn
     text = f"no weld was found whose right call is {wanted!r}"
     right = "another rule set, more faces, more traps, or sizes farther from their limits"
     raise RecipeError([Fault("", "recipe-unmet", text, right, {"disposition": wanted})])
 
 
-def _as_asked(recipe: Recipe, wanted: Disposition, judgement: Judgement, *, doubtful: bool) -> bool:
+def is_as_asked(
+    recipe: Recipe, wanted: Disposition, judgement: Judgement, *, doubtful: bool
+) -> bool:
     """Whether a weld is what the recipe asked for, by the judge that will grade it."""
     if judgement.in_doubt is not doubtful:
         return False

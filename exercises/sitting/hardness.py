@@ -1,0 +1,117 @@
+"""How hard a made part of a sitting is: drawn once, so that every learner's own is as hard.
+
+For each place of the part the dice are thrown once for the whole class: the answer, the face, the
+trap and how bad it is, and how many doubts the size lies from its limit. A learner's coupon keeps
+all of these and is another weld: another callout nearby, other legs, the trap on either member.
+"""
+
+from __future__ import annotations
+
+import random
+from functools import lru_cache
+from typing import Final
+
+from exercises.coupon import Coupon
+from exercises.file_faults import TrayError
+from exercises.judging import Judgement
+from exercises.maker.dice import coupon_of, scaled, vary
+from exercises.maker.making import Drawn, answers_wanted, draw, is_as_asked
+from exercises.maker.recipe import Recipe, RecipeError
+from exercises.maker.words import teaching_point
+from exercises.strict_json import Json
+
+__all__ = ["equal_coupon", "pattern"]
+
+_SHUFFLES: Final = 8
+"""How often the whole pattern is drawn anew where the dice find no weld for one place of it."""
+
+_VARIED: Final = 40
+"""Throws for a learner's coupon before they get the pattern's own weld, mirrored or as it is."""
+
+
+@lru_cache(maxsize=32)
+def pattern(recipe: Recipe, seed: str) -> tuple[Drawn, ...]:
+    """Return one weld for each place of a made part: what every learner's own is as hard as.
+
+    Parameters
+    ----------
+    recipe
+        What the part is to be like.
+    seed
+        The same recipe and seed give the same pattern.
+
+    Raises
+    ------
+    RecipeError
+        If the recipe can't be, or the dice find no weld that it asks for.
+
+    Examples
+    --------
+    >>> found = pattern(Recipe(4), "7")
+    >>> sorted(drawn.judgement.disposition for drawn in found)
+    ['accept', 'add weld metal', 'dress back', 'refer']
+    >>> pattern(Recipe(4), "7") == found
+    True
+    """
+    refused: RecipeError | None = None
+    for shuffle in range(_SHUFFLES):
+        rng = random.Random(f"{seed}/{recipe.seed}/{shuffle}")
+        wanted = answers_wanted(recipe)
+        rng.shuffle(wanted)
+        drawn: list[Drawn] = []
+        try:
+            for answer, doubtful in wanted:
+                drawn.append(draw(rng, recipe, answer, "pattern", drawn, doubtful=doubtful))
+        except RecipeError as error:
+            refused = error
+            continue
+        return tuple(drawn)
+    assert refused is not None
+    raise refused
+
+
+def equal_coupon(
+    rng: random.Random, recipe: Recipe, drawn: Drawn, name: str, title: Json
+) -> Coupon:
+    """Return a coupon that is as hard as `drawn`, and another weld where the dice find one.
+
+    It never fails: where no other weld is found, it is the one that was drawn.
+
+    Parameters
+    ----------
+    rng
+        The same numbers give the same coupon.
+    recipe
+        That `drawn` was made by.
+    drawn
+        One place of `pattern`.
+    name, title
+        Of the coupon.
+    """
+    for _ in range(_VARIED):
+        thrown = vary(rng, recipe, drawn.thrown)
+        try:
+            found = scaled(thrown, recipe, name)
+        except TrayError:
+            # A face that enters a member, a toe off its plate: thrown again.
+            continue
+        if found is not None and _equal(recipe, drawn.judgement, found[1]):
+            return _worded(found[0], found[1], name, title)
+    return _worded(drawn.stated, drawn.judgement, name, title)
+
+
+def _equal(recipe: Recipe, asked: Judgement, found: Judgement) -> bool:
+    """Whether a weld asks of a learner what the pattern's does, by the judge that will grade it."""
+    return (
+        found.disposition == asked.disposition
+        and found.acceptable == asked.acceptable
+        and found.face == asked.face
+        and found.undecided == asked.undecided
+        and found.rejected == asked.rejected
+        and is_as_asked(recipe, asked.disposition, found, doubtful=asked.in_doubt)
+    )
+
+
+def _worded(stated: dict[str, Json], judgement: Judgement, name: str, title: Json) -> Coupon:
+    teaches = teaching_point(coupon_of(stated), judgement)
+    return coupon_of({**stated, "id": name, "title": title, "teaches": teaches})
