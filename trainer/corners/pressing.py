@@ -6,11 +6,14 @@ from dataclasses import dataclass, replace
 from typing import Final, TypeVar
 
 from geometry.bead import Bead
+from geometry.joint import Member
 from geometry.leaf import EDGES, Edge, Leaf
 from geometry.measures import Measures, measure
+from geometry.pose import Pose
 from geometry.reading import Reading, read
-from geometry.seat import press_home, waiting_pose
+from geometry.seat import home_pose, press_home, waiting_pose
 from geometry.section import Section
+from trainer.corners.nearing import brought_near
 from trainer.corners.sliding import slid_home
 from trainer.corners.state import PAIRS, Corners, Pair, crown_of
 from trainer.corners.verdict import Verdict, verdict_on
@@ -22,6 +25,9 @@ PLACES: Final[tuple[Place, ...]] = tuple((pair, edge) for pair in PAIRS for edge
 """Where each corner stands: the pair's bead above or below, the edge left or right."""
 
 _KEPT: Final = 12
+
+_SQUARE: Final = 90.0
+"""Degrees. Out of square both edges can't lie flush: which way a leaf slips hangs on a hair."""
 
 Key = TypeVar("Key")
 Value = TypeVar("Value")
@@ -100,10 +106,19 @@ class Pressing:
         leaf = state.leaf(edge)
         pose = slid_home(section, leaf, state.on) if edge == "leg" else None
         if pose is None:
-            pose = press_home(section, leaf, waiting_pose(section, leaf, state.on)).pose
+            pose = press_home(section, leaf, _waiting(section, leaf, state.on)).pose
         reading = read(section, leaf, pose)
         verdict = verdict_on(section, leaf, reading, measures, state.on)
         return Corner(pair, edge, section, leaf, measures, reading, verdict)
+
+
+def _waiting(section: Section, leaf: Leaf, on: Member) -> Pose:
+    """Where a press begins: straight out along the bisector, as near as can be told."""
+    near = None
+    if leaf.edge == "throat" and section.joint.angle == _SQUARE:
+        home = home_pose(section.joint, leaf, on)
+        near = brought_near(section, leaf, home, section.joint.bisector)
+    return near if near is not None else waiting_pose(section, leaf, on)
 
 
 def _forget(kept: dict[Key, Value]) -> None:

@@ -5,10 +5,6 @@ from __future__ import annotations
 import math
 from typing import Final
 
-import numpy as np
-import shapely
-from numpy.typing import NDArray
-
 from geometry.contact import Hand, drag
 from geometry.joint import Member
 from geometry.leaf import Leaf
@@ -16,11 +12,12 @@ from geometry.pose import Pose, wrap_degrees
 from geometry.seat import home_pose
 from geometry.section import Section
 from geometry.tolerances import CONTACT
+from trainer.corners.nearing import brought_near
 
 __all__ = ["slid_home"]
 
-_CLEAR: Final = 0.5
-"""mm by which the leaf begins off the member and beyond all that stands on it."""
+_CLEAR: Final = 2.0 * CONTACT
+"""mm by which the leaf begins off the member: one that could not move has not come to lie flat."""
 
 _LEAN: Final = 60.0
 """mm by which it is leaned on its flush member: no metal under the tip lifts the long edge."""
@@ -72,15 +69,15 @@ def slid_home(section: Section, leaf: Leaf, on: Member) -> Pose | None:
     # In an open joint the tip meets its member further back.
     back = min(0.0, leaf.tip[1] / math.tan(joint.radians)) if joint.angle > 90.0 else 0.0
     home = root.moved(back * along[0], back * along[1]).to_section(leaf.handle)
-    bead = _bead(section) @ np.array((along, normal)).T
     toe = section.toe(on)
-    if bead[:, 1].max() > toe[0] * normal[0] + toe[1] * normal[1] + _LEVEL:
+    bead = section.body("weld").ring
+    highest = (bead[:, 0] * normal[0] + bead[:, 1] * normal[1]).max()
+    if highest > toe[0] * normal[0] + toe[1] * normal[1] + _LEVEL:
         return None
-    off = max(float(bead[:, 0].max()), _leans_over(section, leaf)) + _CLEAR
-    pose = root.moved(
-        off * along[0] + _CLEAR * normal[0],
-        off * along[1] + _CLEAR * normal[1],
-    )
+    lifted = root.moved(_CLEAR * normal[0], _CLEAR * normal[1])
+    pose = brought_near(section, leaf, lifted, along)
+    if pose is None or _is_out_of_hand(section, leaf, member, pose, root):
+        return None
     for _ in range(_MOST):
         at = pose.to_section(leaf.handle)
         short = (home[0] - at[0]) * along[0] + (home[1] - at[1]) * along[1] - _PAST
@@ -98,14 +95,11 @@ def slid_home(section: Section, leaf: Leaf, on: Member) -> Pose | None:
     return pose if flat else None
 
 
-def _bead(section: Section) -> NDArray[np.float64]:
-    """Points along the bead's outline, mm."""
-    weld = next(body for body in section.bodies if body.name == "weld")
-    return shapely.get_coordinates(weld.polygon)
+def _is_out_of_hand(section: Section, leaf: Leaf, member: Member, pose: Pose, root: Pose) -> bool:
+    """Whether it stops so far out, at a leaning member, that a press would not lay it down there.
 
-
-def _leans_over(section: Section, leaf: Leaf) -> float:
-    """How far, mm, the other member leans over the flush one at the height of the blade's top."""
-    if section.joint.angle >= 90.0:
-        return 0.0
-    return float(leaf.body.polygon.bounds[3]) / math.tan(section.joint.radians)
+    A press backs off no farther than beyond the bead, and keeps the middle of the blade over steel.
+    """
+    room = section.joint.length(member) - leaf.handle[0] - 1.0
+    reach = min(section.bead.reach(member) + 1.0, room)
+    return math.hypot(pose.x - root.x, pose.y - root.y) > max(reach, 0.0) + _CLEAR

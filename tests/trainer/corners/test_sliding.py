@@ -37,6 +37,25 @@ def test_a_slide_ends_where_a_press_ends(
     leaf: str,
     on: Member,
 ) -> None:
+    state = _state(legs, crowns, angle, leaf, on)
+    for pair in PAIRS:
+        section, edge = _section(state, crown_of(state, pair)), state.leaf("leg")
+        slid = slid_home(section, edge, on)
+        if slid is None:
+            continue
+        pressed = press_home(section, edge, waiting_pose(section, edge, on)).pose
+        assert math.hypot(slid.x - pressed.x, slid.y - pressed.y) < 1e-6
+        assert abs(slid.angle - pressed.angle) < 1e-6
+        assert read(section, edge, slid).state == read(section, edge, pressed).state
+
+
+def _state(
+    legs: tuple[float, float],
+    crowns: tuple[float, float],
+    angle: float,
+    leaf: str,
+    on: Member,
+) -> Corners:
     state = replace(Corners(), equal=False, mark=leaf, on=on)
     wanted: tuple[tuple[Knob, float], ...] = (
         ("angle", angle),
@@ -47,15 +66,7 @@ def test_a_slide_ends_where_a_press_ends(
     )
     for knob, value in wanted:
         state = changed(state, knob, value).state
-    for pair in PAIRS:
-        section, edge = _section(state, crown_of(state, pair)), state.leaf("leg")
-        slid = slid_home(section, edge, on)
-        if slid is None:
-            continue
-        pressed = press_home(section, edge, waiting_pose(section, edge, on)).pose
-        assert math.hypot(slid.x - pressed.x, slid.y - pressed.y) < 1e-6
-        assert abs(slid.angle - pressed.angle) < 1e-6
-        assert read(section, edge, slid).state == read(section, edge, pressed).state
+    return state
 
 
 @pytest.mark.parametrize("mark", ["4 mm", "6 mm", "8 mm", "10 mm", "16 mm"])
