@@ -11,7 +11,8 @@ from exercises.judging import judge
 from exercises.maker import Recipe
 from tests.trainer.shop.conftest import Maker
 from trainer.shop.dice import Cancelled, Throwing
-from trainer.shop.dice_dialog import DiceDialog, trap_word
+from trainer.shop.dice_dialog import DiceDialog
+from trainer.shop.recipe_dialog import trap_word
 
 
 def asked(maker: Maker) -> DiceDialog:
@@ -39,7 +40,7 @@ def test_coupons_are_made_as_asked_and_are_one_step(maker: Maker) -> None:
     assert dialog.recipe.sizes[0] == pytest.approx(6.35)
     assert "spatter" not in dialog.recipe.traps
     assert dialog.recipe.faces == ("convex", "concave")
-    maker.click(dialog.throw)
+    maker.click(dialog.take)
     maker.qtbot.waitUntil(lambda: len(maker.shop.coupons) == 7, timeout=30000)
     assert maker.coupon.id == "made-11-001"
     assert not any(judge(coupon).in_doubt for coupon in maker.shop.coupons[1:])
@@ -56,7 +57,7 @@ def test_the_window_goes_on_while_they_are_made(maker: Maker) -> None:
     dialog = asked(maker)
     enter(dialog, "count", "40")
     threads: set[str] = set()
-    dialog._begin()
+    dialog._take()
     throwing = dialog._throwing
     assert throwing is not None
     hear = throwing._hear
@@ -69,7 +70,7 @@ def test_the_window_goes_on_while_they_are_made(maker: Maker) -> None:
     maker.screen.controller.turn("leg_base", 9.0)
     assert maker.coupon.section.bead.leg_base == 9.0
     assert dialog.busy
-    assert not dialog.throw.isEnabled()
+    assert not dialog.take.isEnabled()
     maker.qtbot.waitUntil(lambda: not dialog.busy, timeout=60000)
     assert threading.main_thread().name not in threads
     assert len(maker.shop.coupons) == 41
@@ -79,7 +80,7 @@ def test_they_are_stopped_on_asking_and_nothing_has_changed(maker: Maker) -> Non
     dialog = asked(maker)
     enter(dialog, "count", "400")
     before = maker.shop
-    dialog._begin()
+    dialog._take()
     maker.qtbot.waitUntil(lambda: dialog._throwing is None or dialog._throwing.count > 2)
     maker.click(dialog.leave)
     maker.qtbot.waitUntil(lambda: maker.frame.dialogs == (), timeout=30000)
@@ -91,7 +92,7 @@ def test_what_can_not_be_made_is_said_before_it_is_tried(maker: Maker) -> None:
     for trap in dialog._checks:
         if trap.startswith("trap "):
             dialog._checks[trap].box.click()
-    assert not dialog.throw.isEnabled()
+    assert not dialog.take.isEnabled()
     assert "with 2 kinds of answer are uneven" in dialog.message.text()
     enter(dialog, "nearest", "0.5")
     assert "0.5 doubts off its limit" in dialog.message.text()
