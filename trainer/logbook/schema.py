@@ -76,7 +76,7 @@ class LearnerRow(Base):
     id: Mapped[str] = mapped_column(String(36), primary_key=True)
     name: Mapped[str] = mapped_column(String(200), unique=True)
     made_ms: Mapped[int] = mapped_column(BigInteger)
-    code: Mapped[str | None] = mapped_column(String(40))
+    code: Mapped[str | None] = mapped_column(String(64))
     """What the school knows them by; who has none stays on this machine."""
 
 
@@ -182,7 +182,7 @@ class SittingRow(Base):
 
     __tablename__ = "sittings"
 
-    id: Mapped[str] = mapped_column(String(64), primary_key=True)
+    id: Mapped[str] = mapped_column(String(200), primary_key=True)
     title: Mapped[str | dict[str, str]] = mapped_column(JSON)
     body: Mapped[dict[str, object]] = mapped_column(JSON)
 
@@ -202,7 +202,9 @@ class SatRow(Base):
     finished_ms: Mapped[int] = mapped_column(BigInteger)
     ended: Mapped[str] = mapped_column(String(20))
     body: Mapped[dict[str, object]] = mapped_column(JSON)
-    """The result as it was handed in, less what its attempts hold: `trainer.school.merging`."""
+    """What lists show of it beside its attempts: `trainer.school.merging`."""
+    handed_in: Mapped[bytes] = mapped_column(LargeBinary)
+    """The result as its file states it, deflated."""
 
 
 class OverrideRow(Base):

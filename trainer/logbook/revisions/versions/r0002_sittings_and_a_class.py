@@ -17,7 +17,7 @@ depends_on = None
 
 def upgrade() -> None:
     """Make the tables, and add the columns."""
-    op.add_column("learners", sa.Column("code", sa.String(40), nullable=True))
+    op.add_column("learners", sa.Column("code", sa.String(64), nullable=True))
     op.create_index("uq_learners_code", "learners", ["code"], unique=True)
     _groups()
     _sittings()
@@ -67,7 +67,7 @@ def _groups() -> None:
 def _sittings() -> None:
     op.create_table(
         "sittings",
-        sa.Column("id", sa.String(64), nullable=False),
+        sa.Column("id", sa.String(200), nullable=False),
         sa.Column("title", sa.JSON(), nullable=False),
         sa.Column("body", sa.JSON(), nullable=False),
         sa.PrimaryKeyConstraint("id", name="pk_sittings"),
@@ -75,13 +75,14 @@ def _sittings() -> None:
     op.create_table(
         "sat",
         sa.Column("id", sa.String(36), nullable=False),
-        sa.Column("sitting_id", sa.String(64), nullable=False),
+        sa.Column("sitting_id", sa.String(200), nullable=False),
         sa.Column("learner_id", sa.String(36), nullable=False),
         sa.Column("station", sa.String(200), nullable=False),
         sa.Column("started_ms", sa.BigInteger(), nullable=False),
         sa.Column("finished_ms", sa.BigInteger(), nullable=False),
         sa.Column("ended", sa.String(20), nullable=False),
         sa.Column("body", sa.JSON(), nullable=False),
+        sa.Column("handed_in", sa.LargeBinary(), nullable=False),
         sa.ForeignKeyConstraint(
             ["sitting_id"], ["sittings.id"], name="fk_sat_sitting_id_sittings"
         ),
