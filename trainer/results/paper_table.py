@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from exercises.judging import judge
 from exercises.largest_leaf import largest_leaf, rack_of
 from exercises.placement_faults import true_faults
 from exercises.sitting.result import Item
@@ -43,7 +44,8 @@ def right_words(item: Item) -> str:
         return largest_leaf(coupon, rack_of(said) if said else "metric") or "\u2013"
     if coupon.task == "find the fault":
         return fault_list(true_faults(coupon)).lower()
-    right = grade.get("right") if grade is not None else None
+    # Without an answer nothing was graded, but there was something right to say.
+    right = grade.get("right") if grade is not None else judge(coupon).disposition
     if coupon.task == "judge" and isinstance(right, str):
         return words.disposition_word(right).lower()
     return "\u2013"
