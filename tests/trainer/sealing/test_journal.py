@@ -1,0 +1,494 @@
+"""The journal of a sitting: what was acknowledged is there, and nobody has changed it."""
+
+from __future__ import annotations
+
+import base64
+import errno
+import hashlib
+import json
+import os
+import random
+import subprocess
+import sys
+import textwrap
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from exercises.strict_json import Json
+from trainer.sealing import journal as module
+from trainer.sealing.journal import SUFFIX, Journal, JournalError, left
+from trainer.sealing.key import Cost, Key, SealError
+from trainer.sealing.seal import Opener
+
+ROOT = Path(__file__).resolve().parents[3]
+KEY = Key.made("three weathered herons", Cost(log_n=4))
+HEAD: dict[str, Json] = {"title": "Friday", "code": "k-07"}
+
+
+def event(number: int, size: int = 10) -> dict[str, Json]:
+    return {"kind": "answered", "item": number, "answer": "x" * size}
+
+
+@pytest.fixture
+def path(tmp_path: Path) -> Path:
+    return tmp_path / "sittings" / f"a{SUFFIX}"
+
+
+def written(path: Path, count: int) -> list[bytes]:
+    """A journal of so many events, closed; its lines."""
+    journal = Journal.create(path, KEY, HEAD)
+    for number in range(count):
+        journal.append(event(number))
+    journal.close()
+    return path.read_bytes().splitlines(keepends=True)
+
+
+def events_in(path: Path) -> tuple[list[dict[str, Json]], bool]:
+    resumed = Journal.resume(path, KEY)
+    resumed.journal.close()
+    assert resumed.head == HEAD
+    return list(resumed.events), resumed.torn
+
+
+def trouble(path: Path, secret: Key | str = KEY) -> str:
+    before = path.read_bytes()
+    with pytest.raises(SealError) as caught:
+        Journal.resume(path, secret)
+    assert path.read_bytes() == before, "what is refused is left as it is"
+    return caught.value.trouble
+
+
+json_values = st.recursive(
+    st.none() | st.booleans() | st.integers() | st.floats(allow_nan=False, allow_infinity=False)
+    | st.text(st.characters(exclude_categories=["Cs"]), max_size=20),
+    lambda inner: st.lists(inner, max_size=3)
+    | st.dictionaries(st.text(max_size=5), inner, max_size=3),
+    max_leaves=8,
+)  # fmt: skip
+
+
+@given(
+    st.lists(st.lists(st.dictionaries(st.text(max_size=8), json_values, max_size=3), max_size=4))
+)
+def test_what_was_appended_is_read_back_over_any_number_of_starts(
+    tmp_path_factory: pytest.TempPathFactory, starts: list[list[dict[str, Json]]]
+) -> None:
+    path = tmp_path_factory.mktemp("journal") / f"a{SUFFIX}"
+    Journal.create(path, KEY, HEAD).close()
+    for number, events in enumerate(starts):
+        secret = KEY if number % 2 else "three weathered herons"
+        resumed = Journal.resume(path, secret)
+        assert not resumed.torn
+        for each in events:
+            resumed.journal.append(each)
+        resumed.journal.close()
+    assert events_in(path) == ([each for events in starts for each in events], False)
+
+
+def test_an_event_is_on_the_disk_when_append_returns(path: Path) -> None:
+    journal = Journal.create(path, KEY, HEAD)
+    synced: list[int] = []
+    true = os.fsync
+
+    def fsync(descriptor: int) -> None:
+        true(descriptor)
+        synced.append(os.fstat(descriptor).st_size)
+
+    with pytest.MonkeyPatch.context() as patched:
+        patched.setattr(os, "fsync", fsync)
+        for number in range(3):
+            journal.append(event(number))
+            assert synced[-1] == path.stat().st_size
+    assert len(synced) == 3
+    journal.close()
+
+
+def test_nothing_of_it_can_be_read_without_the_passphrase(path: Path) -> None:
+    lines = written(path, 3)
+    raw = b"".join(base64.b64decode(line) for line in lines[1:])
+    for each in (b"Friday", b"k-07", b"answered", b"item"):
+        assert each not in b"".join(lines)
+        assert each not in raw
+    assert trouble(path, "three weathered heroes") == "passphrase"
+    assert trouble(path, Key.made("three weathered herons", Cost(log_n=4))) == "passphrase"
+    Journal.resume(path, Opener("three weathered herons")).journal.close()
+
+
+# --- changed --------------------------------------------------------------------------------------
+
+
+def test_every_changed_byte_is_refused_or_said(path: Path) -> None:
+    """Within the last line a byte may look torn; then it is as if the file had been cut there.
+
+    That is said; and whoever can change it could as well have cut it.
+    """
+    lines = written(path, 3)
+    data = b"".join(lines)
+    last = len(data) - len(lines[-1])
+    for at in range(len(data)):
+        for other in (data[at] ^ 1, 0, 0x0A):
+            if other == data[at]:
+                continue
+            path.write_bytes(data[:at] + bytes([other]) + data[at + 1 :])
+            try:
+                events, torn = events_in(path)
+            except SealError:
+                continue
+            assert at >= last - 1, at
+            whole = [event(0), event(1)] if at >= last else [event(0)]
+            assert (events, torn) == (whole, True), at
+
+
+def test_a_byte_changed_into_another_of_the_alphabet_is_never_taken_for_torn(path: Path) -> None:
+    lines = written(path, 2)
+    for number, line in enumerate(lines[1:], start=1):
+        for at in range(len(line) - 1):
+            changed = bytearray(line)
+            changed[at] = ord("B") if line[at] == ord("A") else ord("A")
+            if line[at] == ord("="):
+                continue
+            path.write_bytes(b"".join([*lines[:number], bytes(changed), *lines[number + 1 :]]))
+            if base64.b64encode(base64.b64decode(changed)) == changed.rstrip():
+                assert trouble(path) == "changed"
+            else:
+                # Some bits of a line's last letter must be nought, and no line of ours has others.
+                assert at == len(line.rstrip(b"=\n")) - 1
+                assert number == len(lines) - 1 or trouble(path) == "changed"
+
+
+@pytest.mark.parametrize("line", [1, 2, 3, 4])
+def test_a_line_taken_out_is_refused(path: Path, line: int) -> None:
+    lines = written(path, 4)
+    path.write_bytes(b"".join(lines[:line] + lines[line + 1 :]))
+    assert trouble(path) == "changed"
+
+
+@pytest.mark.parametrize(("one", "other"), [(1, 2), (2, 3), (2, 5), (4, 5)])
+def test_lines_that_changed_places_are_refused(path: Path, one: int, other: int) -> None:
+    lines = written(path, 4)
+    lines[one], lines[other] = lines[other], lines[one]
+    path.write_bytes(b"".join(lines))
+    assert trouble(path) == "changed"
+
+
+@pytest.mark.parametrize("line", [1, 2, 5])
+def test_a_line_that_is_there_twice_is_refused(path: Path, line: int) -> None:
+    lines = written(path, 4)
+    path.write_bytes(b"".join([*lines[: line + 1], lines[line], *lines[line + 1 :]]))
+    assert trouble(path) == "changed"
+
+
+def test_lines_of_another_journal_of_the_same_sitting_are_refused(path: Path) -> None:
+    mine, other = written(path, 3), written(path.with_name(f"b{SUFFIX}"), 3)
+    for number in range(1, 5):
+        path.write_bytes(b"".join([*mine[:number], other[number], *mine[number + 1 :]]))
+        assert trouble(path) == "changed"
+    path.write_bytes(b"".join([mine[0], *other[1:]]))
+    assert trouble(path) == "changed"
+
+
+def test_the_first_line_can_t_be_changed_even_with_its_sum(path: Path) -> None:
+    lines = written(path, 2)
+    head = lines[0].rpartition(b" ")[0]
+    changed = head[:-1] + (b"0" if head[-1:] != b"0" else b"1")
+    forged = b"%s %s\n" % (changed, hashlib.sha256(changed).hexdigest().encode())
+    path.write_bytes(forged + b"".join(lines[1:]))
+    assert trouble(path) == "changed"
+
+
+def test_a_bomb_in_the_first_line_is_refused(path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    lines = written(path, 1)
+    head = lines[0].rpartition(b" ")[0].replace(b" 4 8 1 ", b" 40 8 1 ", 1)
+    forged = b"%s %s\n" % (head, hashlib.sha256(head).hexdigest().encode())
+    path.write_bytes(forged + b"".join(lines[1:]))
+    monkeypatch.setattr("trainer.sealing.key.Scrypt", None)
+    assert trouble(path, "three weathered herons") == "cost"
+
+
+@pytest.mark.parametrize("version", [2, 999_999])
+def test_a_journal_of_a_newer_version_is_refused_as_newer(path: Path, version: int) -> None:
+    lines = written(path, 1)
+    path.write_bytes(b"".join(lines).replace(b"journal 1 ", b"journal %d " % version, 1))
+    assert trouble(path) == "newer"
+
+
+@pytest.mark.parametrize("data", [b"{}\n", b"\0" * 900, b"SQLite format 3\0"])
+def test_what_is_no_journal_is_said_to_be_none(path: Path, data: bytes) -> None:
+    path.parent.mkdir()
+    path.write_bytes(data)
+    assert trouble(path) == "not sealed"
+
+
+# --- torn -----------------------------------------------------------------------------------------
+
+
+def test_a_journal_cut_anywhere_gives_what_was_whole_and_goes_on(path: Path) -> None:
+    """At every length: a crash can stop it at any byte."""
+    lines = written(path, 3)
+    data, begun = b"".join(lines), len(lines[0]) + len(lines[1])
+    for length in range(len(data) + 1):
+        path.write_bytes(data[:length])
+        if length < begun:
+            assert trouble(path) == "truncated"
+            continue
+        resumed = Journal.resume(path, KEY)
+        whole = data[:length].count(b"\n") - 2
+        assert list(resumed.events) == [event(number) for number in range(whole)]
+        assert resumed.torn is not data[:length].endswith(b"\n")
+        resumed.journal.append(event(9))
+        resumed.journal.close()
+        assert events_in(path) == ([event(number) for number in range(whole)] + [event(9)], False)
+
+
+@pytest.mark.parametrize(
+    "tail", [b"\0" * 4096, b"AAAA", b"\0\0\0\n", b"garbage\n", b"\n", b"QUJD\n"]
+)
+def test_what_a_power_cut_may_leave_behind_is_dropped_and_said(path: Path, tail: bytes) -> None:
+    data = b"".join(written(path, 2))
+    path.write_bytes(data + tail)
+    assert events_in(path) == ([event(0), event(1)], True)
+    assert path.read_bytes() == data
+
+
+def test_a_hole_in_the_last_line_is_dropped_and_said(path: Path) -> None:
+    """A long line's sectors reach a disk in any order: its end is there, its middle is not."""
+    journal = Journal.create(path, KEY, HEAD)
+    journal.append(event(0))
+    journal.append(event(1, size=9000))
+    journal.close()
+    data = path.read_bytes()
+    hole = len(data) - 6000
+    path.write_bytes(data[:hole] + b"\0" * 512 + data[hole + 512 :])
+    assert events_in(path) == ([event(0)], True)
+
+
+# --- disks that are full, files that are taken ----------------------------------------------------
+
+FULL = """
+    import json, resource, signal, sys
+    from pathlib import Path
+    from trainer.sealing.journal import Journal, JournalError
+    from trainer.sealing.key import Cost, Key
+    path, limit = Path(sys.argv[1]), int(sys.argv[2])
+    signal.signal(signal.SIGXFSZ, signal.SIG_IGN)
+    journal = Journal.create(path, Key.made("herons", Cost(log_n=4)), {})
+    kept, refused = [], 0
+    _, most = resource.getrlimit(resource.RLIMIT_FSIZE)
+    for number in range(60):
+        # Full for a while, then somebody makes room, then it is full again.
+        room = most if number % 20 == 19 else limit + 1500 * (number // 20)
+        resource.setrlimit(resource.RLIMIT_FSIZE, (room, most))
+        try:
+            journal.append({"item": number, "answer": "x" * (number % 7) * 40})
+        except JournalError as error:
+            assert error.hindrance == "unwritable" and error.reason, error
+            refused += 1
+        else:
+            kept.append(number)
+    print(json.dumps([kept, refused]))
+"""
+
+
+@pytest.mark.parametrize("limit", [900, 1111, 1500, 2048])
+def test_a_full_disk_loses_nothing_that_was_acknowledged(path: Path, limit: int) -> None:
+    """The kernel itself refuses to let the file grow (RLIMIT_FSIZE), in the midst of a line."""
+    script = textwrap.dedent(FULL)
+    done = subprocess.run(
+        [sys.executable, "-c", script, str(path), str(limit)],
+        cwd=ROOT, capture_output=True, text=True, check=False,
+    )  # fmt: skip
+    assert done.returncode == 0, done.stderr
+    kept, refused = json.loads(done.stdout)
+    resumed = Journal.resume(path, "herons")
+    resumed.journal.close()
+    assert [each["item"] for each in resumed.events] == kept
+    assert refused > 10
+    assert len(kept) > 3
+    assert not resumed.torn
+
+
+def failing(monkeypatch: pytest.MonkeyPatch, name: str, errors: list[int | None]) -> None:
+    """Let calls of `os` fail one after the other, as a disk does that comes and goes."""
+    true = getattr(os, name)
+
+    def call(*arguments: object) -> object:
+        number = errors.pop(0) if errors else None
+        if number is not None:
+            raise OSError(number, os.strerror(number))
+        return true(*arguments)
+
+    monkeypatch.setattr(os, name, call)
+
+
+def test_an_event_whose_sync_failed_is_written_anew(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """After a failed fsync the system may have thrown the pages away: nothing of it is trusted."""
+    journal = Journal.create(path, KEY, HEAD)
+    journal.append(event(0))
+    failing(monkeypatch, "fsync", [errno.EIO, errno.ENOSPC])
+    for _ in range(2):
+        with pytest.raises(JournalError, match=r"Input/output|No space"):
+            journal.append(event(1, size=500))
+    journal.append(event(2))
+    journal.close()
+    assert events_in(path) == ([event(0), event(2)], False)
+
+
+def test_what_could_not_be_cut_off_is_overwritten(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    journal = Journal.create(path, KEY, HEAD)
+    failing(monkeypatch, "fsync", [errno.EIO])
+    with monkeypatch.context() as patched:
+        patched.setattr(Journal, "_cut", lambda _: None)
+        with pytest.raises(JournalError):
+            journal.append(event(0, size=500))
+    journal.append(event(1))
+    journal.close()
+    assert events_in(path) == ([event(1)], False)
+
+
+def test_a_journal_that_was_removed_is_made_anew_whole(path: Path) -> None:
+    journal = Journal.create(path, KEY, HEAD)
+    journal.append(event(0))
+    path.unlink()
+    path.parent.rmdir()
+    journal.append(event(1))
+    with pytest.raises(JournalError) as caught:
+        Journal.resume(path, KEY)
+    assert caught.value.hindrance == "held", "made anew, it is held again"
+    journal.close()
+    assert events_in(path) == ([event(0), event(1)], False)
+
+
+def test_a_journal_that_was_cut_short_is_written_anew(path: Path) -> None:
+    journal = Journal.create(path, KEY, HEAD)
+    journal.append(event(0))
+    os.truncate(path, 100)
+    journal.append(event(1))
+    journal.close()
+    assert events_in(path) == ([event(0), event(1)], False)
+
+
+def test_another_file_in_its_place_is_not_overwritten(path: Path) -> None:
+    journal = Journal.create(path, KEY, HEAD)
+    path.rename(path.with_name("moved"))
+    path.write_bytes(b"a letter")
+    with pytest.raises(JournalError) as caught:
+        journal.append(event(0))
+    assert caught.value.hindrance == "gone"
+    assert path.read_bytes() == b"a letter"
+    path.unlink()
+    journal.append(event(0))
+    journal.close()
+    assert events_in(path) == ([event(0)], False)
+
+
+def test_a_journal_that_can_t_be_begun_leaves_nothing(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    failing(monkeypatch, "fsync", [errno.ENOSPC])
+    with pytest.raises(JournalError) as caught:
+        Journal.create(path, KEY, HEAD)
+    assert caught.value.hindrance == "unwritable"
+    assert not path.exists()
+    Journal.create(path, KEY, HEAD).close()
+    with pytest.raises(JournalError):
+        Journal.create(path, KEY, HEAD)
+    assert events_in(path) == ([], False)
+
+
+def test_a_journal_that_isn_t_there_is_said_to_be_gone(path: Path) -> None:
+    with pytest.raises(JournalError) as caught:
+        Journal.resume(path, KEY)
+    assert caught.value.hindrance == "gone"
+    path.mkdir(parents=True)
+    with pytest.raises(JournalError) as caught:
+        Journal.resume(path, KEY)
+    assert caught.value.hindrance == "unwritable"
+
+
+def test_a_disk_that_shows_itself_full_at_resuming_loses_nothing(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    data = b"".join(written(path, 2)) + b"torn"
+    path.write_bytes(data)
+    with monkeypatch.context() as patched:
+        failing(patched, "fsync", [errno.EIO])
+        with pytest.raises(JournalError):
+            Journal.resume(path, KEY)
+    assert events_in(path)[0] == [event(0), event(1)]
+
+
+def test_a_mistaken_file_doesn_t_fill_the_memory(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    written(path, 20)
+    monkeypatch.setattr(module, "_LARGEST", 2000)
+    assert trouble(path) == "too large"
+
+
+# --- two programs ---------------------------------------------------------------------------------
+
+HOLDER = """
+    import sys
+    from pathlib import Path
+    from trainer.sealing.journal import Journal
+    journal = Journal.resume(Path(sys.argv[1]), "three weathered herons").journal
+    print("held", flush=True)
+    sys.stdin.readline()
+    journal.append({"kind": "beat"})
+    print("done", flush=True)
+    sys.stdin.readline()
+"""
+
+
+def test_two_programs_never_write_to_one_journal(path: Path) -> None:
+    written(path, 1)
+    command = [sys.executable, "-c", textwrap.dedent(HOLDER), str(path)]
+    with subprocess.Popen(
+        command, cwd=ROOT, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True
+    ) as other:
+        assert other.stdin is not None
+        assert other.stdout is not None
+        assert other.stdout.readline() == "held\n"
+        assert left(path.parent) == ()
+        with pytest.raises(JournalError) as caught:
+            Journal.resume(path, KEY)
+        assert caught.value.hindrance == "held"
+        other.stdin.write("\n")
+        other.stdin.flush()
+        assert other.stdout.readline() == "done\n"
+        # However it ends, it lets go.
+        other.kill()
+    assert left(path.parent) == (path,)
+    assert events_in(path) == ([event(0), {"kind": "beat"}], False)
+
+
+def test_one_program_holds_its_own_journal_against_itself(path: Path) -> None:
+    journal = Journal.create(path, KEY, HEAD)
+    assert left(path.parent) == ()
+    with pytest.raises(JournalError):
+        Journal.resume(path, KEY)
+    journal.close()
+    assert left(path.parent) == (path,)
+
+
+def test_what_was_left_comes_with_the_last_changed_first(path: Path) -> None:
+    order = random.Random(3).sample("abcdef", 6)
+    for number, name in enumerate(order):
+        written(path.with_name(f"{name}{SUFFIX}"), 0)
+        os.utime(path.with_name(f"{name}{SUFFIX}"), (number, number))
+    path.with_name("letter.txt").write_bytes(b"")
+    assert [each.name[0] for each in left(path.parent)] == order[::-1]
+
+
+def test_a_journal_is_removed_when_its_result_is_safe(path: Path) -> None:
+    journal = Journal.create(path, KEY, HEAD)
+    journal.discard()
+    assert not path.exists()
+    assert left(path.parent) == ()
