@@ -14,7 +14,7 @@ from PySide6.QtGui import QBrush, QColor, QPainter, QPainterPath, QPen, QPolygon
 from trainer.canvas.drawing import Vec
 from trainer.canvas.furniture import chip_size, paint_chip
 from trainer.canvas.light import tint
-from trainer.canvas.scene import Area, Dimension, Line, Mark, Overlay, Shape
+from trainer.canvas.scene import Area, Dimension, Line, Mark, Overlay, Ring, Shape
 from trainer.canvas.view import Box, View
 from trainer.look.tokens import LIGHT, Role, Theme
 
@@ -92,6 +92,8 @@ def paint_overlays(
             _paint_line(painter, overlay, view, theme)
         elif isinstance(overlay, Dimension):
             _paint_dimension(painter, overlay, view, theme)
+        elif isinstance(overlay, Ring):
+            _paint_ring(painter, overlay, view, theme)
         else:
             _paint_mark(painter, overlay, view, theme)
     for label in placed_labels(overlays, view, theme, taken):
@@ -139,7 +141,7 @@ def _cased(
 
     Where the type is larger than usual, for who sits far off, lines are heavier too.
     """
-    weight = max(1.0, theme.text_size("body") / LIGHT.text_size("body"))
+    weight = _weight(theme)
     painter.setBrush(Qt.BrushStyle.NoBrush)
     width *= weight
     for tone, wide in ((_casing(theme), width + 2.5 * weight), (QColor(colour), width)):
@@ -149,6 +151,24 @@ def _cased(
         if dashed and wide == width:
             pen.setDashPattern([4.0, 2.5])
         painter.strokePath(path, pen)
+
+
+def _weight(theme: Theme) -> float:
+    return max(1.0, theme.text_size("body") / LIGHT.text_size("body"))
+
+
+def _paint_ring(painter: QPainter, ring: Ring, view: View, theme: Theme) -> None:
+    """Cased as a line is; but filled, since stroking a curve takes several times as long."""
+    middle, radius = QPointF(*view.to_screen(ring.at)), ring.radius * view.scale
+    weight = _weight(theme)
+    for tone, wide in (
+        (_casing(theme), 4.5 * weight),
+        (QColor(theme.role(ring.role)), 2.0 * weight),
+    ):
+        path = QPainterPath()
+        path.addEllipse(middle, radius + wide / 2.0, radius + wide / 2.0)
+        path.addEllipse(middle, radius - wide / 2.0, radius - wide / 2.0)
+        painter.fillPath(path, tone)
 
 
 def _dimension_ends(dimension: Dimension, view: View) -> tuple[Vec, Vec, Vec]:
@@ -202,7 +222,7 @@ def _paint_mark(painter: QPainter, mark: Mark, view: View, theme: Theme) -> None
 
 
 def _anchor(overlay: Overlay, view: View) -> Vec:
-    if isinstance(overlay, Mark):
+    if isinstance(overlay, Mark | Ring):
         return view.to_screen(overlay.at)
     if isinstance(overlay, Dimension):
         a, b, _ = _dimension_ends(overlay, view)
@@ -255,6 +275,10 @@ def _sampled(overlay: Overlay, view: View) -> list[Vec]:
     """Points every few pixels along what an overlay draws, logical pixels."""
     if isinstance(overlay, Mark):
         return [view.to_screen(overlay.at)] * 3
+    if isinstance(overlay, Ring):
+        (x, y), radius = view.to_screen(overlay.at), overlay.radius * view.scale
+        turns = [math.tau * index / 36.0 for index in range(36)]
+        return [(x + radius * math.cos(turn), y + radius * math.sin(turn)) for turn in turns]
     if isinstance(overlay, Dimension):
         ends = _dimension_ends(overlay, view)
         corners = [ends[0], ends[1]]

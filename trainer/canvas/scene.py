@@ -23,6 +23,7 @@ __all__ = [
     "Loupe",
     "Mark",
     "Overlay",
+    "Ring",
     "Scene",
     "Shape",
     "Tether",
@@ -61,6 +62,16 @@ class Mark:
 
 
 @dataclass(frozen=True, slots=True)
+class Ring:
+    """A circle about a point, both mm: here is where to look."""
+
+    at: Vec
+    radius: float
+    role: Role
+    label: str = ""
+
+
+@dataclass(frozen=True, slots=True)
 class Dimension:
     """A measured distance from `start` to `end` (mm), its line set off by `offset` pixels.
 
@@ -74,7 +85,7 @@ class Dimension:
     offset: float = 0.0
 
 
-Overlay = Line | Area | Mark | Dimension
+Overlay = Line | Area | Mark | Ring | Dimension
 
 
 @dataclass(frozen=True, slots=True)

@@ -10,7 +10,7 @@ from functools import lru_cache
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, QSizeF, Qt
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPainterPath, QPen
+from PySide6.QtGui import QColor, QFont, QFontMetricsF, QPainter, QPainterPath, QPen
 
 from geometry.lengths import Unit
 from geometry.reading import State
@@ -86,8 +86,13 @@ def _pad(theme: Theme) -> float:
 
 
 @lru_cache(maxsize=32)
+def _font(theme: Theme, style: TextStyle) -> QFont:
+    return font(theme, style)
+
+
+@lru_cache(maxsize=32)
 def _metrics(theme: Theme, style: TextStyle) -> QFontMetricsF:
-    return QFontMetricsF(font(theme, style))
+    return QFontMetricsF(_font(theme, style))
 
 
 def _high(theme: Theme, style: TextStyle) -> float:
@@ -159,7 +164,7 @@ def paint_words(painter: QPainter, rect: QRectF, card: Card, theme: Theme) -> No
         top += 0.15 * pad
         _paint_trust(painter, QRectF(inner.left(), top, inner.width(), line), card, theme)
         top += line
-    painter.setFont(font(theme, "body"))
+    painter.setFont(_font(theme, "body"))
     painter.setPen(QColor(theme.ink))
     text = QRectF(inner.left(), top + 0.35 * pad, inner.width(), inner.bottom() - top + 4.0)
     painter.drawText(text, _WRAP, card.sentence)
@@ -183,7 +188,7 @@ def _paint_state(painter: QPainter, line: QRectF, card: Card, theme: Theme) -> N
     else:
         painter.fillPath(path, colour)
     left = line.left() + 2.0 * radius + 0.6 * _pad(theme)
-    painter.setFont(font(theme, "title"))
+    painter.setFont(_font(theme, "title"))
     painter.setPen(colour)
     painter.drawText(line.adjusted(left - line.left(), 0.0, 200.0, 0.0), _LINE, card.state_word)
     if card.gap:
@@ -200,7 +205,7 @@ def _paint_trust(painter: QPainter, line: QRectF, card: Card, theme: Theme) -> N
     middle = QPointF(line.left() + radius, line.center().y())
     painter.strokePath(_trust_path(card.trust, 0.85 * radius).translated(middle), pen)
     left = 2.0 * radius + 0.6 * _pad(theme)
-    painter.setFont(font(theme, "strong"))
+    painter.setFont(_font(theme, "strong"))
     painter.setPen(colour)
     painter.drawText(line.adjusted(left, 0.0, 200.0, 0.0), _LINE, card.trust_word)
 
@@ -247,6 +252,6 @@ def paint_heading(painter: QPainter, at: QPointF, words: str, theme: Theme) -> N
     painter.setPen(QPen(tint(theme.outline, 0.4), 1.0))
     painter.setBrush(tint(theme.panel, 0.96))
     painter.drawRoundedRect(chip, chip.height() / 2.0, chip.height() / 2.0)
-    painter.setFont(font(theme, "strong"))
+    painter.setFont(_font(theme, "strong"))
     painter.setPen(QColor(theme.ink))
     painter.drawText(chip.adjusted(0.9 * pad, 0.0, 20.0, 0.0), _LINE, words)

@@ -16,7 +16,7 @@ from geometry.pose import Pose
 from trainer.bench.spoken import parts_of
 from trainer.bench.words import state_word
 from trainer.canvas.canvas import Canvas
-from trainer.corners.card import Card, card_of, paint_heading, paint_panel, paint_words
+from trainer.corners.card import Card, paint_heading, paint_panel, paint_words
 from trainer.corners.drawing import face_middle
 from trainer.corners.handles import Handle
 from trainer.corners.placing import Placed, scene_of
@@ -28,6 +28,9 @@ from trainer.look.tokens import Theme
 __all__ = ["CornerCanvas", "Pane"]
 
 _LEAST: Final = QSize(320, 190)
+
+_PANELS: Final = 6
+"""Cards of so many sizes are kept: what they say takes one line, or two, or three."""
 
 
 class CornerCanvas(Canvas):
@@ -58,7 +61,7 @@ class _Words(QWidget):
         self._key: tuple[Card | str, Theme] | None = None
         self._drawn: QPixmap | None = None
         self._is_card = False
-        self._panel: tuple[QSize, float, Theme, QPixmap] | None = None
+        self._panels: dict[tuple[int, int, float, Theme], QPixmap] = {}
 
     def show_words(self, card: Card, theme: Theme, rect: QRectF, *, is_card: bool) -> None:
         """Show a card, or its heading, at a place."""
@@ -106,13 +109,16 @@ class _Words(QWidget):
 
     def _bare_panel(self, ratio: float, theme: Theme) -> QPixmap:
         """A card without words: its edge takes longer to paint than all that is said on it."""
-        if self._panel is None or self._panel[:3] != (self.size(), ratio, theme):
+        key = (self.width(), self.height(), ratio, theme)
+        if key not in self._panels:
+            if len(self._panels) == _PANELS:
+                self._panels.clear()
             pixmap = self._blank(ratio)
             painter = QPainter(pixmap)
             paint_panel(painter, self._inside, theme)
             painter.end()
-            self._panel = (self.size(), ratio, theme, pixmap)
-        return self._panel[3].copy()
+            self._panels[key] = pixmap
+        return self._panels[key].copy()
 
 
 class Pane(QWidget):
@@ -200,11 +206,16 @@ class Pane(QWidget):
         self.canvas.setGeometry(self.rect())
 
     def show_corner(
-        self, corner: Corner, state: Corners, placed: Placed, unit: Unit, theme: Theme
+        self,
+        corner: Corner,
+        card: Card,
+        state: Corners,
+        placed: Placed,
+        unit: Unit,
+        theme: Theme,
     ) -> None:
-        """Show a corner as it has come to rest."""
+        """Show a corner as it has come to rest, and what its card says."""
         self._corner = corner
-        card = card_of(corner, unit)
         self.canvas.set_view(placed.view)
         scene = scene_of(corner, state, placed, unit, theme)
         shown = state_word(corner.reading.state)

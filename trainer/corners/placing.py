@@ -12,7 +12,7 @@ from PySide6.QtCore import QPointF, QRectF
 
 from geometry.lengths import Unit
 from geometry.reading import State
-from trainer.canvas.scene import Line, Overlay, Scene
+from trainer.canvas.scene import Overlay, Ring, Scene
 from trainer.canvas.view import LARGEST_SCALE, Box, View
 from trainer.corners.card import Card, card_size, heading_size
 from trainer.corners.drawing import drawn_over
@@ -170,13 +170,6 @@ def scene_of(corner: Corner, state: Corners, placed: Placed, unit: Unit, theme: 
     )
 
 
-def _ring(corner: Corner, radius: float, role: Role) -> Line:
+def _ring(corner: Corner, radius: float, role: Role) -> Ring:
     """A ring about the tip or spur, where an eye looks."""
-    x, y = corner.reading.pose.to_section(corner.leaf.point)
-    return Line(
-        tuple(
-            (x + radius * math.cos(math.tau * i / 36), y + radius * math.sin(math.tau * i / 36))
-            for i in range(37)
-        ),
-        role,
-    )
+    return Ring(corner.reading.pose.to_section(corner.leaf.point), radius, role)

@@ -136,5 +136,7 @@ class Stage(QWidget):
         places = place(size, self.devicePixelRatioF(), cards, box, shown.theme)
         for pane in self.panes:
             pane.set_quiet(self.quiet, self.hands_off)
-        for pane, corner, placed in zip(self.panes, shown.corners, places, strict=True):
-            pane.show_corner(corner, shown.state, placed, shown.unit, shown.theme)
+        for pane, corner, card, placed in zip(
+            self.panes, shown.corners, cards, places, strict=True
+        ):
+            pane.show_corner(corner, card, shown.state, placed, shown.unit, shown.theme)
