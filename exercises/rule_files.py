@@ -27,7 +27,16 @@ from exercises.strict_json import Json, parse_json, quoted
 from exercises.versions import RULES_HEAD, check_version
 from geometry.faults import Fault
 
-__all__ = ["SUFFIX", "RulesError", "check_rules", "load_rules", "rules_faults", "rules_schema"]
+__all__ = [
+    "SUFFIX",
+    "RulesError",
+    "check_rules",
+    "load_rules",
+    "rules_document",
+    "rules_faults",
+    "rules_of",
+    "rules_schema",
+]
 
 SUFFIX: Final = ".rules.json"
 
@@ -49,19 +58,59 @@ def load_rules(path: Path | str) -> RuleSet:
     RulesError
         With every fault of the file; nothing is half-loaded.
     """
+    return rules_of(rules_document(path), str(path))
+
+
+def rules_document(path: Path | str) -> Json:
+    """Return what the rules file at `path` states, private keys left out.
+
+    Raises
+    ------
+    RulesError
+        With every fault of the file.
+    """
     try:
         data = read_bytes(Path(path))
     except FileError as error:
         raise RulesError(error.faults) from error
     parsed = parse_json(data)
     bare = without_private_keys(parsed.value)
-    found = [] if parsed.value is None and parsed.faults else rules_faults(bare)
-    known = {fault.at for fault in parsed.faults}
-    faults = parsed.faults + [fault for fault in found if fault.at not in known]
-    if faults or not isinstance(bare, dict):
+    if parsed.faults:
+        found = [] if parsed.value is None else rules_faults(bare)
+        known = {fault.at for fault in parsed.faults}
+        faults = parsed.faults + [fault for fault in found if fault.at not in known]
         raise RulesError([TrayFault.of(str(path), fault) for fault in faults])
-    text = json.dumps(bare, sort_keys=True, separators=(",", ":"), allow_nan=False)
-    return read_rules(bare, hashlib.sha256(text.encode("ascii")).hexdigest())
+    return bare
+
+
+def rules_of(document: Json, name: str = "") -> RuleSet:
+    """Return the rule set that a document states, its digest included.
+
+    Parameters
+    ----------
+    document
+        Plain JSON values, private keys left out.
+    name
+        What faults call its file.
+
+    Raises
+    ------
+    RulesError
+        With every fault of the document.
+
+    Examples
+    --------
+    >>> source = {"document": "a shop", "sureness": "own"}
+    >>> head = {"format": "toe-and-throat/rules", "version": 1, "id": "shop", "title": "Shop"}
+    >>> rules = rules_of({**head, "source": source})
+    >>> rules.id, len(rules.digest)
+    ('shop', 64)
+    """
+    faults = rules_faults(document)
+    if faults or not isinstance(document, dict):
+        raise RulesError([TrayFault.of(name, fault) for fault in faults])
+    text = json.dumps(document, sort_keys=True, separators=(",", ":"), allow_nan=False)
+    return read_rules(document, hashlib.sha256(text.encode("ascii")).hexdigest())
 
 
 def check_rules(path: Path | str) -> list[TrayFault]:

@@ -7,7 +7,7 @@ is wrong at which place, and what would be right there.
 from __future__ import annotations
 
 import difflib
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Final, TypeVar
 
 from pydantic import BaseModel, ValidationError
@@ -120,7 +120,10 @@ def without_private_keys(value: Json) -> Json:
 
 
 def check_shape(
-    model: type[_Model], document: Json, at: str = ""
+    model: type[_Model],
+    document: Json,
+    at: str = "",
+    below: Mapping[str, type[BaseModel]] = _BELOW,
 ) -> tuple[_Model | None, list[Fault]]:
     """Return `document` as `model`, or every fault of its shape.
 
@@ -132,6 +135,9 @@ def check_shape(
         Plain JSON values, private keys left out.
     at
         JSON Pointer of the document.
+    below
+        The model that stands below each key, where what is unknown is told what is known there;
+        without it, those of trays, attempts and rules.
 
     Examples
     --------
@@ -144,7 +150,7 @@ def check_shape(
         return model.model_validate(document), []
     except ValidationError as error:
         found = error.errors(include_url=False)
-    faults = [_fault(model, details, at) for details in found[:_MOST_FAULTS]]
+    faults = [_fault(model, details, at, below) for details in found[:_MOST_FAULTS]]
     if len(found) > _MOST_FAULTS:
         more = len(found) - _MOST_FAULTS
         faults.append(
@@ -172,7 +178,12 @@ def _without_tags(path: _Path) -> _Path:
     )
 
 
-def _fault(model: type[BaseModel], details: ErrorDetails, at: str) -> Fault:
+def _fault(
+    model: type[BaseModel],
+    details: ErrorDetails,
+    at: str,
+    below: Mapping[str, type[BaseModel]],
+) -> Fault:
     path, kind = details["loc"], details["type"]
     params: dict[str, float | str]
     where = _pointer(_without_tags(path), at)
@@ -181,7 +192,7 @@ def _fault(model: type[BaseModel], details: ErrorDetails, at: str) -> Fault:
         code, params = context["code"], context["params"]
         return Fault(where, code, context["text"], context["right"], params)
     if kind == "extra_forbidden":
-        return _unknown_key(model, path, where)
+        return _unknown_key(path, where, _keys(model, path[:-1], below))
     if kind == "missing":
         key = str(path[-1])
         return Fault(
@@ -220,9 +231,8 @@ def _fault(model: type[BaseModel], details: ErrorDetails, at: str) -> Fault:
     )
 
 
-def _unknown_key(model: type[BaseModel], path: _Path, where: str) -> Fault:
+def _unknown_key(path: _Path, where: str, known: Sequence[str]) -> Fault:
     key = str(path[-1])
-    known = _keys(model, path[:-1])
     near = difflib.get_close_matches(key, known, n=1, cutoff=0.75)
     right = quoted(near[0]) if near else "one of " + ", ".join(quoted(name) for name in known)
     return Fault(
@@ -239,8 +249,8 @@ def _unknown_key(model: type[BaseModel], path: _Path, where: str) -> Fault:
     )
 
 
-def _keys(model: type[BaseModel], path: _Path) -> list[str]:
+def _keys(model: type[BaseModel], path: _Path, below: Mapping[str, type[BaseModel]]) -> list[str]:
     for key in reversed(path):
-        if isinstance(key, str) and key in _BELOW:
-            return list(_BELOW[key].model_fields)
+        if isinstance(key, str) and key in below:
+            return list(below[key].model_fields)
     return list(model.model_fields)

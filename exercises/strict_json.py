@@ -87,8 +87,8 @@ def quoted(value: object, longest: int = 48) -> str:
     return text if len(text) <= longest else f"{text[: longest - 3]}..."
 
 
-def parse_json(data: bytes) -> Parsed:
-    """Return what `data` holds, with every fault of its text.
+def parse_json(data: bytes, at_most: int = LARGEST_FILE) -> Parsed:
+    """Return what `data` holds, with every fault of its text; more than `at_most` bytes is one.
 
     Examples
     --------
@@ -99,12 +99,12 @@ def parse_json(data: bytes) -> Parsed:
     /a: the key "a" is stated more than once; right would be: each key once
     /b/0: 1e999 is no number that can be used; right would be: a finite number
     """
-    if len(data) > LARGEST_FILE:
+    if len(data) > at_most:
         return _refused(
             "too-large",
-            f"the file is larger than {LARGEST_FILE // 1024 // 1024} MiB",
+            f"the file is larger than {at_most // 1024 // 1024} MiB",
             "a smaller one",
-            {"largest": float(LARGEST_FILE), "mib": LARGEST_FILE // 1024 // 1024},
+            {"largest": float(at_most), "mib": at_most // 1024 // 1024},
         )
     try:
         text = data.decode("utf-8", errors="strict")

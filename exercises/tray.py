@@ -11,7 +11,7 @@ from exercises.coupon import Coupon
 from exercises.file_faults import FileError, TrayError, TrayFault, read_bytes
 from exercises.models import MOST_COUPONS, MOST_RULE_FILES, TRAY_FORMAT, CouponModel, TrayModel
 from exercises.placement_faults import stated_faults
-from exercises.rules import RULE_SETS
+from exercises.rules import RULE_SETS, RuleSet
 from exercises.shape import check_shape, without_private_keys
 from exercises.shop_rules import ShopRules, rules_beside
 from exercises.strict_json import Json, parse_json, quoted
@@ -101,15 +101,26 @@ def check_tray(path: Path | str) -> list[TrayFault]:
     return []
 
 
-def read_tray(document: Json, folder: Path | None = None) -> Tray:
-    """Return the tray that a document states; rules files are looked for in `folder`.
+def read_tray(
+    document: Json, folder: Path | None = None, rules: Mapping[str, RuleSet] | None = None
+) -> Tray:
+    """Return the tray that a document states.
+
+    Parameters
+    ----------
+    document
+        As a file states it.
+    folder
+        Where the rules files that it names are looked for.
+    rules
+        A shop's rule sets by id that it may speak of although it names no file of theirs.
 
     Raises
     ------
     TrayError
         With every fault of the document; the faults name no file.
     """
-    tray, faults, in_files = _read(document, folder)
+    tray, faults, in_files = _read(document, folder, rules)
     if tray is None or faults or in_files:
         named = [TrayFault.of("", fault) for fault in sorted(faults, key=_coupon_of)]
         raise TrayError([*named, *in_files])
@@ -172,7 +183,9 @@ def _coupon_of(fault: Fault) -> int:
     return int(index) if index.isdecimal() else -1
 
 
-def _read(document: Json, folder: Path | None) -> tuple[Tray | None, list[Fault], list[TrayFault]]:
+def _read(
+    document: Json, folder: Path | None, rules: Mapping[str, RuleSet] | None = None
+) -> tuple[Tray | None, list[Fault], list[TrayFault]]:
     """The tray, its own faults, and those of its rules files."""
     faults = check_version(document, TRAY_FORMAT)
     if faults or not isinstance(document, dict):
@@ -190,6 +203,7 @@ def _read(document: Json, folder: Path | None) -> tuple[Tray | None, list[Fault]
         return None, faults, []
     shop = rules_beside(_rule_files(bare), folder)
     faults += shop.faults
+    shop = replace(shop, sets={**(rules or {}), **shop.sets})
     coupons: list[Coupon] = []
     for index, (stated, source) in enumerate(zip(listed, sources, strict=True)):
         # A coupon of sound shape is built even where another's shape is not: all faults at once.

@@ -15,7 +15,9 @@ __all__ = [
     "HEAD",
     "LATER_KEYS",
     "MIGRATIONS",
+    "RESULT_HEAD",
     "RULES_HEAD",
+    "SITTING_HEAD",
     "Document",
     "check_version",
     "later_keys",
@@ -30,7 +32,9 @@ HEAD: Final = 4
 
 ATTEMPTS_HEAD: Final = 2
 RULES_HEAD: Final = 1
-"""The versions of attempts and of rules files."""
+SITTING_HEAD: Final = 1
+RESULT_HEAD: Final = 1
+"""The versions of attempts, rules, sittings and results."""
 
 LATER_KEYS: Final[Mapping[int, tuple[tuple[str, ...], ...]]] = {
     2: (

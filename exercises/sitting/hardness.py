@@ -22,7 +22,7 @@ from exercises.strict_json import Json
 
 __all__ = ["equal_coupon", "pattern"]
 
-_SHUFFLES: Final = 8
+_SHUFFLES: Final = 3
 """How often the whole pattern is drawn anew where the dice find no weld for one place of it."""
 
 _VARIED: Final = 40

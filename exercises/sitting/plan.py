@@ -197,7 +197,8 @@ class Plan:
     def faults(self) -> list[Fault]:
         """Return all that keeps this from being sat; places are those of its file.
 
-        The dice are thrown too, so that none can fail on the day.
+        The dice are thrown too, so that none can fail on the day: some 10 ms a coupon the first
+        time, a few seconds where they find no weld; the same recipe and seed are thrown once.
         """
         return [
             *_named_faults(self),
@@ -235,14 +236,35 @@ def _part_faults(parts: Sequence[Chosen | Made], seed: int) -> list[Fault]:
         at = f"/parts/{index}"
         if isinstance(part, Made):
             found += [replace(fault, at=f"{at}/recipe{fault.at}") for fault in _dice(part, seed)]
-        elif not part.coupons:
-            text, right = "no coupon is chosen", "one coupon or more"
-            found.append(Fault(f"{at}/tray/coupons", "sitting-none-chosen", text, right))
+        else:
+            found += _chosen_faults(part, at)
     total = sum(_count(part) for part in parts)
     if total > MOST_ASKED:
         params = {"count": total, "most": MOST_ASKED}
         text, right = f"{total} coupons are asked", f"at most {MOST_ASKED}"
         found.append(Fault("/parts", "sitting-too-many", text, right, params))
+    return found
+
+
+def _chosen_faults(part: Chosen, at: str) -> list[Fault]:
+    if not part.coupons:
+        text, right = "no coupon is chosen", "one coupon or more"
+        return [Fault(f"{at}/tray/coupons", "sitting-none-chosen", text, right)]
+    found: list[Fault] = []
+    first: dict[str, int] = {}
+    for index, coupon in enumerate(part.coupons):
+        place, named = f"{at}/tray/coupons/{index}", quoted(coupon.id)
+        if coupon.id in first:
+            other = first[coupon.id] + 1
+            text, right = f"{named} is the id of coupon {other} too", "an id of its own"
+            params: dict[str, float | str] = {"id": coupon.id, "named": named, "other": other}
+            found.append(Fault(f"{place}/id", "repeated-id", text, right, params))
+        if coupon.shop_rules is not None and coupon.rules not in part.rules:
+            text = f"the shop's rules {quoted(coupon.rules)} don't come with the coupons"
+            right = "the coupons with their rules files"
+            params = {"rules": quoted(coupon.rules)}
+            found.append(Fault(f"{place}/rules", "sitting-rules-missing", text, right, params))
+        first.setdefault(coupon.id, index)
     return found
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import json
 from collections.abc import Mapping, Sequence
-from dataclasses import asdict, dataclass, field
+from dataclasses import asdict, dataclass, field, replace
 from datetime import datetime
 from typing import Any, Final, Literal
 
@@ -210,7 +210,7 @@ def item_of(
     return Item(
         number=number,
         slot=slot,
-        coupon=coupon,
+        coupon=_without_picture(coupon),
         digest=coupon.digest,
         rules=named,
         attempt=None if attempt is None else _json(asdict(attempt)),
@@ -222,6 +222,12 @@ def item_of(
         visits=visits,
         flagged=flagged,
     )
+
+
+def _without_picture(coupon: Coupon) -> Coupon:
+    """The coupon for a record: the picture behind it is large, and nothing is judged by it."""
+    source = {key: value for key, value in coupon.source.items() if key != "backdrop"}
+    return replace(coupon, backdrop=None, source=source)
 
 
 def _text(part: Chosen) -> Json:
