@@ -113,20 +113,18 @@ class Keeping:
 
         Whoever is first by name is at the bench then; if nobody is left, a new learner.
         """
-        with self._lock:
-            if self.logbook is None:
-                return
-            self.erase_all([Erasure(learner.id)])
-            everybody = self.logbook.learners() or [self.logbook.add_learner(self._first)]
-            if self.learner is not None and self.learner.id == learner.id:
-                self.learner = everybody[0]
+        self.erase_all([Erasure(learner.id)])
 
     def erase_all(self, erasures: Sequence[Erasure]) -> None:
         """Erase learners, or what they did before a day: here, and from the dated copies."""
         with self._lock:
-            if self.logbook is not None:
-                self.logbook.erase_all(erasures)
-                erase_from(self.backups, erasures)
+            if self.logbook is None:
+                return
+            self.logbook.erase_all(erasures)
+            erase_from(self.backups, erasures)
+            everybody = self.logbook.learners() or [self.logbook.add_learner(self._first)]
+            if self.learner is not None and self.learner.id not in {one.id for one in everybody}:
+                self.learner = everybody[0]
 
     def back_up(self) -> None:
         """Make a dated copy if one is due, and thin older ones; `trouble` says if it can't be."""

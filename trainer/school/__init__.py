@@ -1,0 +1,1 @@
+"""A class over several machines: who is in it, what they handed in, and the school's server."""
