@@ -3,12 +3,11 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Callable
 from dataclasses import replace
 from typing import Final
 
 import numpy as np
-from PySide6.QtCore import QObject, QTimer, Signal
+from PySide6.QtCore import QObject, QTimer
 
 from exercises.intake.photo import Outline, Wire, outline_of
 from exercises.intake.photo_file import Picture
@@ -16,90 +15,37 @@ from exercises.intake.photo_frame import Spot, frame_of, missing_in, scale_of
 from geometry.curves import Vec
 from geometry.faults import Fault, GeometryError
 from trainer.shop.photo.state import PhotoState, Step, stepped
+from trainer.shop.undoable import Undoable
 
 __all__ = ["PhotoController"]
 
-Change = Callable[[PhotoState], PhotoState]
 
-
-class PhotoController(QObject):
-    """Holds the picture and what was put into it.
-
-    Signals
-    -------
-    changed
-        Another state is to be shown, or what it comes to is now known.
-    """
-
-    changed = Signal()
+class PhotoController(Undoable[PhotoState]):
+    """Holds the picture and what was put into it."""
 
     def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self.state = PhotoState()
+        super().__init__(PhotoState(), _marked, parent)
         self.picture: Picture | None = None
         self.wire: Wire | None = None
         self.outline: Outline | None = None
         self.faults: tuple[Fault, ...] = ()
-        self._past: list[PhotoState] = []
-        self._future: list[PhotoState] = []
-        self._gesture = ""
         # Once for all changes of one turn of the loop: a drag brings many.
         self._due = QTimer(self)
         self._due.setSingleShot(True)
         self._due.setInterval(0)
         self._due.timeout.connect(self.work_out)
 
-    @property
-    def can_undo(self) -> bool:
-        """Whether there is a step to take back."""
-        return bool(self._past)
-
-    @property
-    def can_redo(self) -> bool:
-        """Whether a step was taken back."""
-        return bool(self._future)
-
     def lay(self, picture: Picture) -> None:
         """Begin with another picture."""
         self.picture, self.wire = picture, Wire(picture)
-        self._past, self._future, self._gesture = [], [], ""
-        keeps = self.state.keeps
-        self._show(replace(stepped(PhotoState(), "straighten"), keeps=keeps))
+        before = self.state
+        self.begin_anew(replace(stepped(PhotoState(), "straighten"), keeps=before.keeps))
+        self.follow(before)
 
-    def do(self, change: Change, gesture: str = "") -> None:
-        """Put `change` on the state: a step of its own, or part of a gesture that goes on."""
-        after = change(self.state)
-        if after == self.state:
-            return
-        if _marked(after) != _marked(self.state):
-            if not gesture or gesture != self._gesture:
-                self._past.append(self.state)
-            self._future.clear()
-        self._gesture = gesture
-        self._show(after)
-
-    def end_gesture(self) -> None:
-        """What comes now is another step."""
-        self._gesture = ""
-
-    def undo(self) -> None:
-        """Take the last step back."""
-        if self._past:
-            self._future.append(self.state)
-            self._gesture = ""
-            self._show(self._past.pop())
-
-    def redo(self) -> None:
-        """Take the last step that was taken back again."""
-        if self._future:
-            self._past.append(self.state)
-            self._gesture = ""
-            self._show(self._future.pop())
-
-    def _show(self, state: PhotoState) -> None:
-        self.state = state
+    def follow(self, before: PhotoState) -> None:
+        """Have it shown, and worked out soon."""
         self._due.start()
-        self.changed.emit()
+        super().follow(before)
 
     def work_out(self) -> None:
         """Work out what the marks come to, now."""

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
 from dataclasses import replace
 from pathlib import Path
 
@@ -15,50 +14,32 @@ from exercises.intake.scan import Fitted
 from trainer.loading import Loading
 from trainer.shop.scan.source import Choice, Found, Source, found_in, read_source
 from trainer.shop.scan.state import ScanState
+from trainer.shop.undoable import Undoable
 
 __all__ = ["ScanController"]
 
-Change = Callable[[ScanState], ScanState]
 
-
-class ScanController(QObject):
+class ScanController(Undoable[ScanState]):
     """Holds what was opened, what was said of it, and what it comes to.
 
     Signals
     -------
-    changed
-        Another state is to be shown, or what it comes to is now known.
     opened
         Another source was read, or refused.
     """
 
-    changed = Signal()
     opened = Signal()
 
     def __init__(self, parent: QObject | None = None) -> None:
-        super().__init__(parent)
-        self.state = ScanState()
+        super().__init__(ScanState(), lambda state: (state.choice, state.wishes), parent)
         self.source: Source | None = None
         self.found = Found()
         self.last: Fitted | None = None
         self.refusal: tuple[Note, ...] = ()
-        self._past: list[ScanState] = []
-        self._future: list[ScanState] = []
-        self._gesture = ""
         self._reading: Loading[Source] | None = None
         self._read_as = Choice(), True
         self._fitting: Loading[Found] | None = None
         self._again = False
-
-    @property
-    def can_undo(self) -> bool:
-        """Whether there is a step to take back."""
-        return bool(self._past)
-
-    @property
-    def can_redo(self) -> bool:
-        """Whether a step was taken back."""
-        return bool(self._future)
 
     @property
     def reading(self) -> bool:
@@ -112,10 +93,9 @@ class ScanController(QObject):
             return
         self.source, self.refusal = source, ()
         if anew:
-            self._past, self._future, self._gesture = [], [], ""
             kept = replace(ScanState().wishes, tolerance=self.state.wishes.tolerance)
             one = isinstance(source.held, Drawing) and len(source.held.outlines) == 1
-            self.state = ScanState(Choice(outlines=(0,) if one else ()), kept)
+            self.begin_anew(ScanState(Choice(outlines=(0,) if one else ()), kept))
             self.found, self.last = Found(), None
         elif self._must_read(choice, self.state.choice):
             self._read(source, self.state.choice)
@@ -125,48 +105,16 @@ class ScanController(QObject):
         if anew:
             self.opened.emit()
 
-    # Changing
-
-    def do(self, change: Change, gesture: str = "") -> None:
-        """Put `change` on the state: a step of its own, or part of a gesture that goes on."""
-        after = change(self.state)
-        if after == self.state:
-            return
-        if (after.choice, after.wishes) != (self.state.choice, self.state.wishes):
-            if not gesture or gesture != self._gesture:
-                self._past.append(self.state)
-            self._future.clear()
-            self._gesture = gesture
-        self._show(after)
-
-    def end_gesture(self) -> None:
-        """Let the next change be a step of its own."""
-        self._gesture = ""
-
-    def undo(self) -> None:
-        """Take back the last step."""
-        if self._past:
-            self._future.append(self.state)
-            self._gesture = ""
-            self._show(self._past.pop())
-
-    def redo(self) -> None:
-        """Do the step again that was taken back."""
-        if self._future:
-            self._past.append(self.state)
-            self._gesture = ""
-            self._show(self._future.pop())
-
-    def _show(self, state: ScanState) -> None:
-        before, self.state = self.state, state
-        source = self.source
+    def follow(self, before: ScanState) -> None:
+        """Read or fit anew, if that hangs on what was changed."""
+        state, source = self.state, self.source
         if source is not None and self._must_read(before.choice, state.choice):
             # What is being read already looks at the state again when it is done.
             if not self.reading:
                 self._read(source, state.choice)
         elif (before.choice, before.wishes) != (state.choice, state.wishes):
             self._fit()
-        self.changed.emit()
+        super().follow(before)
 
     def _must_read(self, before: Choice, now: Choice) -> bool:
         """Whether a file has to be read anew: by other columns, or flattened by another unit."""
