@@ -12,17 +12,17 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import datetime
 from statistics import fmean
-from typing import Any, Final
+from typing import Any, Final, Protocol
 
 from exercises.grading import HINT_COST, MARKS
 from exercises.sitting.plan import SKILLS, PassMarks, Plan, Skill
-from exercises.sitting.result import Item
 from exercises.strict_json import quoted
 from geometry.faults import Fault
 
 __all__ = [
     "LONGEST_REASON",
     "OVERRIDABLE",
+    "Markable",
     "Marked",
     "Override",
     "Shortfall",
@@ -39,6 +39,30 @@ LONGEST_REASON: Final = 2000
 
 _EVEN: Final = 1e-9
 """A mean that is its pass mark but for rounding reaches it."""
+
+
+class Markable(Protocol):
+    """What can be marked: an `exercises.sitting.result.Item`, or as much of one as a list holds."""
+
+    @property
+    def number(self) -> int:
+        """Its place in the paper."""
+
+    @property
+    def attempt(self) -> Mapping[str, Any] | None:
+        """What was stated."""
+
+    @property
+    def grade(self) -> Mapping[str, Any] | None:
+        """What it came to."""
+
+    @property
+    def answered(self) -> bool:
+        """Whether anything was stated."""
+
+    @property
+    def hints(self) -> int:
+        """How many hints the coupon has."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,7 +206,7 @@ class Standing:
     why: tuple[Shortfall, ...]
 
 
-def marked(item: Item, overrides: Iterable[Override] = ()) -> Marked:
+def marked(item: Markable, overrides: Iterable[Override] = ()) -> Marked:
     """Return what an item is worth; overrides of other items are passed over.
 
     An overridden mark takes the place of the graded one and the score follows from it; an
@@ -219,7 +243,7 @@ def marked(item: Item, overrides: Iterable[Override] = ()) -> Marked:
     return _overridden(item, before, latest) if latest else before
 
 
-def _overridden(item: Item, before: Marked, latest: Mapping[str, float]) -> Marked:
+def _overridden(item: Markable, before: Marked, latest: Mapping[str, float]) -> Marked:
     critical = latest["critical"] == 1.0 if "critical" in latest else before.critical
     marks = dict(before.marks)
     marks.update({name: v for name, v in latest.items() if name not in {"critical", "score"}})
@@ -231,13 +255,13 @@ def _overridden(item: Item, before: Marked, latest: Mapping[str, float]) -> Mark
     return Marked(score, marks, critical, frozenset(latest))
 
 
-def _hints(item: Item) -> int:
+def _hints(item: Markable) -> int:
     asked = item.attempt.get("hints") if item.attempt is not None else None
-    return min(asked, len(item.coupon.hints)) if isinstance(asked, int) else 0
+    return min(asked, item.hints) if isinstance(asked, int) else 0
 
 
 def mark(
-    passing: PassMarks | Plan, items: Sequence[Item], overrides: Sequence[Override] = ()
+    passing: PassMarks | Plan, items: Sequence[Markable], overrides: Sequence[Override] = ()
 ) -> Standing:
     """Return what the items of a paper came to.
 

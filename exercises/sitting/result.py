@@ -76,6 +76,11 @@ class Item:
         """Whether anything was stated."""
         return self.grade is not None
 
+    @property
+    def hints(self) -> int:
+        """How many hints the coupon has."""
+        return len(self.coupon.hints)
+
 
 @dataclass(frozen=True, slots=True)
 class Interruption:
