@@ -64,6 +64,10 @@ class Entry(QObject):
         Takes what was entered.
     optional
         Whether there may be nothing: an empty field then.
+    step
+        What a step is; None is what is usual for the measure.
+    begin
+        Of a count that may be nothing: where the first step up from nothing leads.
 
     Signals
     -------
@@ -75,11 +79,20 @@ class Entry(QObject):
     focused = Signal(str)
 
     def __init__(
-        self, key: str, name: str, measure: Measure, take: Take, *, optional: bool = False
+        self,
+        key: str,
+        name: str,
+        measure: Measure,
+        take: Take,
+        *,
+        optional: bool = False,
+        step: float | None = None,
+        begin: float = 1.0,
     ) -> None:
         super().__init__()
         self.key, self.measure = key, measure
         self._take, self._optional = take, optional
+        self._by, self._begin = step, begin
         self._value: object = None
         self._unit: Unit = "mm"
         self._shown = ""
@@ -236,7 +249,7 @@ class Entry(QObject):
         return text
 
     def _step(self, way: float) -> None:
-        step = _STEPS[self.measure]
+        step = _STEPS[self.measure] if self._by is None else self._by
         held = QApplication.keyboardModifiers()
         if held & Qt.KeyboardModifier.ShiftModifier:
             step *= 10.0
@@ -247,7 +260,7 @@ class Entry(QObject):
         elif way < 0.0:
             return
         else:
-            value = begin_value(self.key) if self.measure != "count" else 1.0
+            value = begin_value(self.key) if self.measure != "count" else self._begin
         nothing = self._optional and value <= 1e-9
         wrong = self._take(self.key, None if nothing else round(value, 6))
         if wrong:

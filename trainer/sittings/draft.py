@@ -49,28 +49,29 @@ class FromTray:
 
     Parameters
     ----------
-    title
-        The tray's.
-    coupons
-        All that it has.
+    tray
+        All that the tray has, with the shop's rules that its coupons are judged by.
     picked
         Places of those that the sitting asks.
     """
 
-    title: Text
-    coupons: tuple[Coupon, ...]
+    tray: Chosen
     picked: frozenset[int]
 
     @classmethod
-    def whole(cls, title: Text, coupons: Iterable[Coupon]) -> FromTray:
+    def whole(cls, tray: Chosen) -> FromTray:
         """Return a part with every coupon picked."""
-        listed = tuple(coupons)
-        return cls(title, listed, frozenset(range(len(listed))))
+        return cls(tray, frozenset(range(len(tray.coupons))))
 
     @property
-    def asked(self) -> tuple[Coupon, ...]:
-        """The coupons that the sitting asks, in the tray's order."""
-        return tuple(self.coupons[at] for at in sorted(self.picked))
+    def title(self) -> Text:
+        """The tray's."""
+        return self.tray.title
+
+    @property
+    def coupons(self) -> tuple[Coupon, ...]:
+        """All that it has."""
+        return self.tray.coupons
 
     @property
     def count(self) -> int:
@@ -135,9 +136,8 @@ class Draft:
 
     @property
     def plan(self) -> Plan:
-        """The sitting as it would be sealed; parts that ask nothing are left out of it."""
-        made = (_planned(part) for part in self.parts if part.count > 0)
-        return replace(self.base, parts=tuple(made))
+        """The sitting as it would be sealed."""
+        return replace(self.base, parts=tuple(_planned(part) for part in self.parts))
 
     @property
     def codes(self) -> frozenset[str]:
@@ -148,7 +148,10 @@ class Draft:
 def _planned(part: Part) -> Chosen | Made:
     if isinstance(part, FromDice):
         return Made(part.recipe)
-    return Chosen(part.title, part.asked)
+    coupons = tuple(part.coupons[at] for at in sorted(part.picked))
+    needed = {coupon.rules for coupon in coupons}
+    rules = {name: rule for name, rule in part.tray.rules.items() if name in needed}
+    return Chosen(part.title, coupons, rules)
 
 
 def new_draft() -> Draft:
@@ -177,13 +180,12 @@ def new_draft() -> Draft:
 
 def draft_of(plan: Plan) -> Draft:
     """Return a plan as something to go on composing; of a tray there is only what it asked."""
-    parts: list[Part] = [
-        FromDice(part.recipe)
-        if isinstance(part, Made)
-        else FromTray.whole(part.title, part.coupons)
-        for part in plan.parts
-    ]
-    return Draft(replace(plan, parts=()), tuple(parts), 0 if parts else -1)
+    parts = tuple(_unplanned(part) for part in plan.parts)
+    return Draft(replace(plan, parts=()), parts, 0 if parts else -1)
+
+
+def _unplanned(part: Chosen | Made) -> Part:
+    return FromDice(part.recipe) if isinstance(part, Made) else FromTray.whole(part)
 
 
 def shown(draft: Draft, at: int) -> Draft:
