@@ -284,6 +284,10 @@
         <translation>Banco</translation>
     </message>
     <message>
+        <source>That help is not allowed in this sitting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>It is on record. PgDn takes the next from the tray.</source>
         <translation>Está registrado. AvPág toma el siguiente de la bandeja.</translation>
     </message>
@@ -919,6 +923,17 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
             <numerusform>Y %n más.</numerusform>
             <numerusform>Y %n más.</numerusform>
         </translation>
+    </message>
+</context>
+<context>
+    <name>CouponMap</name>
+    <message>
+        <source>Map of the coupons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for review</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -2059,6 +2074,84 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <message>
         <source>No such coupon could be made</source>
         <translation>No se pudo hacer tal probeta</translation>
+    </message>
+</context>
+<context>
+    <name>EntrantsPanel</name>
+    <message>
+        <source>No learner has a code yet. Put them into the class first; or seal it without: then anybody may sit it, with a code that they type.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To the class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which learners are listed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Untick all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learners; those ticked sit it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time more for those chosen above</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">ninguno</translation>
+    </message>
+    <message>
+        <source>Time more: {share}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another share, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not in the class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n learner(s) sit it; nobody else may.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nobody is ticked: anybody may sit it, with a code that they type.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right would be: 0 to 300</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3738,6 +3831,44 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     </message>
 </context>
 <context>
+    <name>HandInDialog</name>
+    <message>
+        <source>Hand in?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{counts}.
+
+These are not answered, or are marked for review. A call that is not complete counts as unanswered. Choose one to go back to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{counts}.
+
+Nothing is left open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand in now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with the sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not answered, or marked for review</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HandlingView</name>
+    <message>
+        <source>The handling</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Hands</name>
     <message>
         <source>Somebody else placed this leaf: look at it, with the loupe too, as it lies.</source>
@@ -3778,6 +3909,53 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <message>
         <source>No leaf here is marked {digit}; the keys [ and ] go along.</source>
         <translation>Aquí ninguna hoja lleva la marca {digit}; las teclas [ y ] recorren el juego.</translation>
+    </message>
+</context>
+<context>
+    <name>IntakePanel</name>
+    <message>
+        <source>Leave</source>
+        <translation>Salir</translation>
+    </message>
+    <message>
+        <source>Back to the shop, nothing made (Esc)</source>
+        <translation>Volver al taller sin hacer nada (Esc)</translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Undo (Ctrl+Z)</source>
+        <translation>Deshacer (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
+        <source>Redo (Ctrl+Y)</source>
+        <translation>Rehacer (Ctrl+Y)</translation>
+    </message>
+    <message>
+        <source>Zoom out</source>
+        <translation>Alejar</translation>
+    </message>
+    <message>
+        <source>Zoom out (−)</source>
+        <translation>Alejar (−)</translation>
+    </message>
+    <message>
+        <source>Zoom in</source>
+        <translation>Acercar</translation>
+    </message>
+    <message>
+        <source>Zoom in (+)</source>
+        <translation>Acercar (+)</translation>
+    </message>
+    <message>
+        <source>Whole</source>
+        <translation>Entero</translation>
     </message>
 </context>
 <context>
@@ -4636,6 +4814,45 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     </message>
 </context>
 <context>
+    <name>MarksPanel</name>
+    <message>
+        <source>{name}: &lt;s&gt;{was}&lt;/s&gt; &lt;b&gt;{now}&lt;/b&gt;, set by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: {now}, set by hand; graded {was}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{at}, {by}: set to {value}. “{reason}”</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Override...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Override {mark}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put back...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put {mark} back as graded</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>MeasuresTable</name>
     <message>
         <source>Measure</source>
@@ -4693,6 +4910,77 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <message>
         <source>Bench notes: 5 off the score each</source>
         <translation>Notas del banco: restan 5 cada una</translation>
+    </message>
+</context>
+<context>
+    <name>OverrideDialog</name>
+    <message>
+        <source>Put back as graded: {mark}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Override: {mark}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Graded {graded}, now {value}. The grade stays beside the override, and nothing that was overridden before is erased.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason (needed)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who says so</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who says so (needed)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation type="unfinished">Devolver</translation>
+    </message>
+    <message>
+        <source>Override</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not critical</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Critical</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A reason of 1 to {most} characters is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who says so is needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>critical</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not critical</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -4761,145 +5049,247 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
         <source>End the talk</source>
         <translation>Terminar la charla</translation>
     </message>
+</context>
+<context>
+    <name>PaperPage</name>
     <message>
-        <source>From a scan or drawing</source>
-        <translation>De un escaneo o dibujo</translation>
+        <source>Back to the class  Esc</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Salir</translation>
+        <source>Back to the class</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Back to the shop, nothing made (Esc)</source>
-        <translation>Volver al taller sin hacer nada (Esc)</translation>
+        <source>Export</source>
+        <translation type="unfinished">Exportar</translation>
     </message>
     <message>
-        <source>Choose a file...</source>
-        <translation>Elegir archivo...</translation>
+        <source>This paper as a table (CSV)...</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Paste points</source>
-        <translation>Pegar puntos</translation>
+        <source>Everything of this learner (CSV)...</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Two columns, x and z, as copied elsewhere (Ctrl+V)</source>
-        <translation>Dos columnas, x y z, copiadas en otra parte (Ctrl+V)</translation>
+        <source>Statements (xAPI)...</source>
+        <translation type="unfinished">Declaraciones (xAPI)...</translation>
     </message>
     <message>
-        <source>± is twice the standard uncertainty, from how the points scatter; what a scanner gets wrong everywhere isn’t in it.</source>
-        <translation>± es el doble de la incertidumbre típica, según la dispersión de los puntos; lo que un escáner yerra por igual en todas partes no está incluido.</translation>
+        <source>Sheet to print (PDF)...</source>
+        <translation type="unfinished">Hoja para imprimir (PDF)...</translation>
     </message>
     <message>
-        <source>Unit of the file</source>
-        <translation>Unidad del archivo</translation>
+        <source>Sheet for screen readers (HTML)...</source>
+        <translation type="unfinished">Hoja para lectores de pantalla (HTML)...</translation>
     </message>
     <message>
-        <source>x from</source>
-        <translation>x de</translation>
+        <source>Coupons of this paper</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>z from</source>
-        <translation>z de</translation>
+        <source>{number}  {title}</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Drag a handle, or choose one here and click where it belongs.</source>
-        <translation>Arrastre un tirador, o elija uno aquí y haga clic donde corresponde.</translation>
+        <source>Not answered. Right call: {right}. Looked at for {seconds} s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Call: {called}. Right call: {right}. {seconds} s in %n visit(s).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PaperView</name>
+    <message>
+        <source>Paper of</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Swap members</source>
-        <translation>Permutar piezas</translation>
+        <source>Whose paper is shown</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Base and upright change places (X)</source>
-        <translation>Base y montante cambian de lugar (X)</translation>
+        <source>Draw other papers</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Move the handle left</source>
-        <translation>Mover el tirador a la izquierda</translation>
+        <source>Another order, and other welds from the dice, for every learner</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Move the handle up</source>
-        <translation>Mover el tirador hacia arriba</translation>
+        <source>With the right calls: for your eyes, not for those who will sit it.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Move the handle down</source>
-        <translation>Mover el tirador hacia abajo</translation>
+        <source>No.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Move the handle right</source>
-        <translation>Mover el tirador a la derecha</translation>
+        <source>Coupon</source>
+        <translation type="unfinished">Cupón</translation>
     </message>
     <message>
-        <source>Put back</source>
-        <translation>Devolver</translation>
+        <source>Calls for</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Where it was proposed (Delete)</source>
-        <translation>A donde se propuso (Supr)</translation>
+        <source>Face</source>
+        <translation type="unfinished">Cara</translation>
     </message>
     <message>
-        <source>Tolerance of the face</source>
-        <translation>Tolerancia de la cara</translation>
+        <source>Right call</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Take the scatter out of the face</source>
-        <translation>Quitar la dispersión de la cara</translation>
+        <source>The paper</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Undo (Ctrl+Z)</source>
-        <translation>Deshacer (Ctrl+Z)</translation>
+        <source>Somebody without a code</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Redo</source>
-        <translation>Rehacer</translation>
+        <source>Anybody</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Redo (Ctrl+Y)</source>
-        <translation>Rehacer (Ctrl+Y)</translation>
+        <source>Drawing the paper...</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Zoom out</source>
-        <translation>Alejar</translation>
+        <source>There is no paper yet: choose coupons that can be asked first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PartView</name>
+    <message>
+        <source>A sitting is made of coupons. Take them from a tray: then everybody is asked the same. Or let the dice make them: then each learner has their own, equally hard.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Zoom out (−)</source>
-        <translation>Alejar (−)</translation>
+        <source>Tick all</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Zoom in</source>
-        <translation>Acercar</translation>
+        <source>Untick all</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Zoom in (+)</source>
-        <translation>Acercar (+)</translation>
+        <source>No.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Whole</source>
-        <translation>Entero</translation>
+        <source>Coupon</source>
+        <translation type="unfinished">Cupón</translation>
     </message>
     <message>
-        <source>Show all points (0)</source>
-        <translation>Mostrar todos los puntos (0)</translation>
+        <source>Calls for</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Make a coupon of it</source>
-        <translation>Hacer un cupón</translation>
+        <source>Face</source>
+        <translation type="unfinished">Cara</translation>
     </message>
     <message>
-        <source>Reading...</source>
-        <translation>Leyendo...</translation>
+        <source>Right call</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Tick the outlines that make the section.</source>
-        <translation>Marque los contornos que forman la sección.</translation>
+        <source>Coupons of the tray</source>
+        <translation type="unfinished">Cupones de la bandeja</translation>
     </message>
     <message>
-        <source>as stated</source>
-        <translation>según consta</translation>
+        <source>From dice</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>choose...</source>
-        <translation>elegir...</translation>
+        <source>Each learner is asked other welds, in another order: the same number of each right call, face and trap, each as far from its limit as everybody&apos;s. The same learner gets the same paper whenever this sitting is opened.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change the recipe...</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PartsPanel</name>
+    <message>
+        <source>Title of the sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seen by the learners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coupons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the coupons come from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same coupons for everybody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From dice...</source>
+        <translation type="unfinished">A los dados...</translation>
+    </message>
+    <message>
+        <source>Each learner their own, equally hard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take out</source>
+        <translation type="unfinished">Quitar</translation>
+    </message>
+    <message>
+        <source>Take this part out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This part earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This part later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open a tray...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tray on the &amp;bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tray in the &amp;coupon shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Shipped trays</source>
+        <translation type="unfinished">Bandejas &amp;incluidas</translation>
+    </message>
+</context>
+<context>
+    <name>PassphraseLine</name>
+    <message>
+        <source>The proctor&apos;s passphrase</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5201,14 +5591,6 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
         <translation>De una foto</translation>
     </message>
     <message>
-        <source>Leave</source>
-        <translation>Salir</translation>
-    </message>
-    <message>
-        <source>Back to the shop, nothing made (Esc)</source>
-        <translation>Volver al taller sin hacer nada (Esc)</translation>
-    </message>
-    <message>
         <source>Choose a picture...</source>
         <translation>Elegir una foto...</translation>
     </message>
@@ -5265,42 +5647,6 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
         <translation>± es el doble de la incertidumbre típica, por píxeles, puntos y longitudes; lo que deforma la lente no está incluido.</translation>
     </message>
     <message>
-        <source>Undo</source>
-        <translation>Deshacer</translation>
-    </message>
-    <message>
-        <source>Undo (Ctrl+Z)</source>
-        <translation>Deshacer (Ctrl+Z)</translation>
-    </message>
-    <message>
-        <source>Redo</source>
-        <translation>Rehacer</translation>
-    </message>
-    <message>
-        <source>Redo (Ctrl+Y)</source>
-        <translation>Rehacer (Ctrl+Y)</translation>
-    </message>
-    <message>
-        <source>Zoom out</source>
-        <translation>Alejar</translation>
-    </message>
-    <message>
-        <source>Zoom out (−)</source>
-        <translation>Alejar (−)</translation>
-    </message>
-    <message>
-        <source>Zoom in</source>
-        <translation>Acercar</translation>
-    </message>
-    <message>
-        <source>Zoom in (+)</source>
-        <translation>Acercar (+)</translation>
-    </message>
-    <message>
-        <source>Whole</source>
-        <translation>Entera</translation>
-    </message>
-    <message>
         <source>Show the whole picture (0)</source>
         <translation>Mostrar la foto entera (0)</translation>
     </message>
@@ -5330,6 +5676,13 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <message>
         <source>A picture can be dropped here</source>
         <translation>Puede soltar aquí una foto</translation>
+    </message>
+</context>
+<context>
+    <name>PicturesPage</name>
+    <message>
+        <source>Pictures of the class</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5527,6 +5880,47 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     </message>
 </context>
 <context>
+    <name>ProctorDialog</name>
+    <message>
+        <source>Leave the sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only the proctor can let you leave before you hand in. The clock runs on meanwhile, and that you left will stand in the result.
+
+Suspended, the sitting can be gone on with at this machine, at the same coupon; the time away is not counted.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The proctor&apos;s passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End and hand in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suspend</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with the sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the passphrase first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One moment…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is not the passphrase of this sitting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Rack</name>
     <message>
         <source>Rack</source>
@@ -5679,6 +6073,10 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <message>
         <source>a reading</source>
         <translation>una lectura</translation>
+    </message>
+    <message>
+        <source>{words}   Enter</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>the size</source>
@@ -6061,6 +6459,604 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
 </context>
 <context>
+    <name>Results</name>
+    <message>
+        <source>No.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place in the sitting as it was composed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coupon</source>
+        <translation type="unfinished">Cupón</translation>
+    </message>
+    <message>
+        <source>What it is called; dice give each learner their own, as hard.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the rules say of it (the key).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Papers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many papers have it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difficulty</source>
+        <translation type="unfinished">Dificultad</translation>
+    </message>
+    <message>
+        <source>Share of its marks that the class got: low is hard (item difficulty, p), with the 95 % that it lies in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discrimination</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether those who are better at the rest are better here: 0 not at all, below 0 worse (corrected item-rest correlation), with its 95 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Misses</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bad welds that were let go, of those called (type II).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>False alarms</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good welds that were rejected, of those called (type I).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation type="unfinished">Correcta</translation>
+    </message>
+    <message>
+        <source>Calls that agree with the truth, in doubt or not (accuracy).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Alike</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many gave the commonest call: whether the class agrees, right or wrong (modal agreement).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time, s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of the class took less, half more (median time).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Overridden</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many marks of it were set by hand.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Any right call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to look at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All coupons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Easy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below 0</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One of the two.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and coupon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wrong together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many learners got both wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} of {of}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By chance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many would be if the one had nothing to do with the other (expected count).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0 is none, 1 is always together (phi coefficient).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Luck</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How often so many would come together by luck alone somewhere among all pairs (p-value, Holm&apos;s correction).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>under {limit}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not enough seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the learner is called in sittings (pseudonym).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The name that this machine&apos;s logbook knows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready: nine bad welds in ten are caught, shown with 95 % confidence, and the line lies where the limit is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bad welds caught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of bad welds outside the doubt; 29 of 29 would show nine in ten (exact binomial demonstration).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bad welds caught in a row, from now on, that would show it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where they call a weld short: above 0 too early, below 0 too late (bias), with its 95 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blur, mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How blurred that line is (spread of the fitted curve).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calls</source>
+        <translation type="unfinished">Dictámenes</translation>
+    </message>
+    <message>
+        <source>How many calls of logbook and sittings the line rests on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Latest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The latest call.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Groups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of the class, as they stand on this machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All groups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready or not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{value} ({low} to {high})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>score {score}, {needed} needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{skill} {score}, {needed} needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{skill} not shown, {needed} needed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bad welds accepted: {count}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passed with {score}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not passed, with {score}: {why}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The name that this machine&apos;s logbook knows; no file carries it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Score</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean of the coupons&apos; scores; unanswered and critical ones count 0 (total score).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passed if every pass mark is reached and nothing stands against it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the result hangs on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{skill}: mean of this mark over the coupons that ask for it (subscore); marked where it is below its own pass mark.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Critical</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calls that accept what the rules reject (critical errors).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unanswered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coupons without a call (omitted items); each scores 0.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time, min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time used while the program ran; breaks are not in it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Extra time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of time more than the others have (accommodation).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Breaks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How often it was broken off: closed, asleep, or the clock set (interruptions).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Station</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The machine that it was sat on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Handed in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When it was handed in, by that machine&apos;s clock.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ended</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether the learner finished it, or the time did.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether there are two papers of one code, and how many marks were overridden.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finished</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another paper of this code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passed or not</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two of one code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Skill below its mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Any skills</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some skill below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{skill} below</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Score of the coupon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Critical call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>unanswered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place in this learner&apos;s own order.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is called.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was stated.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean of its marks; 0 if critical or unanswered (item score).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long it lay before the learner, all visits together.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How often the learner came to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Critical, in doubt, marked for review, or overridden.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{now}, was {was}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>critical</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in doubt</source>
+        <translation type="unfinished">en duda</translation>
+    </message>
+    <message>
+        <source>marked for review</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>overridden</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scores by skill</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difficulty and discrimination</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Misses and false alarms by distance to the limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time by coupon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Score (dots: learners; bar: their middle half)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Minutes (dots: learners; bar: their middle half)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of the marks that the class got</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>below 0: the better do worse here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>misses ■</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>● false alarms</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>grey: within a leaf&apos;s doubt</source>
+        <translation type="unfinished">gris: dentro de la duda de una hoja</translation>
+    </message>
+    <message>
+        <source>Distance from the limit, mm (left: short of it)</source>
+        <translation type="unfinished">Distancia al límite, mm (a la izquierda: escaso)</translation>
+    </message>
+    <message>
+        <source>Called wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Running</name>
+    <message>
+        <source>Look over, and hand in...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next coupon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no other coupon that way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{what}. {then} Your call is still on the bench; the next coupon waits until it is kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Scan</name>
     <message>
         <source>Base toe</source>
@@ -6295,6 +7291,216 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>Choose or drop a file here, or paste points: x and z in columns (CSV, TSV), or an outline (DXF, SVG).</source>
         <translation>Elija o suelte aquí un archivo, o pegue puntos: x y z en columnas (CSV, TSV), o un contorno (DXF, SVG).</translation>
+    </message>
+</context>
+<context>
+    <name>ScanPanel</name>
+    <message>
+        <source>From a scan or drawing</source>
+        <translation>De un escaneo o dibujo</translation>
+    </message>
+    <message>
+        <source>Show all points (0)</source>
+        <translation>Mostrar todos los puntos (0)</translation>
+    </message>
+    <message>
+        <source>Make a coupon of it</source>
+        <translation>Hacer un cupón</translation>
+    </message>
+    <message>
+        <source>Choose a file...</source>
+        <translation>Elegir archivo...</translation>
+    </message>
+    <message>
+        <source>Paste points</source>
+        <translation>Pegar puntos</translation>
+    </message>
+    <message>
+        <source>Two columns, x and z, as copied elsewhere (Ctrl+V)</source>
+        <translation>Dos columnas, x y z, copiadas en otra parte (Ctrl+V)</translation>
+    </message>
+    <message>
+        <source>± is twice the standard uncertainty, from how the points scatter; what a scanner gets wrong everywhere isn’t in it.</source>
+        <translation>± es el doble de la incertidumbre típica, según la dispersión de los puntos; lo que un escáner yerra por igual en todas partes no está incluido.</translation>
+    </message>
+    <message>
+        <source>Unit of the file</source>
+        <translation>Unidad del archivo</translation>
+    </message>
+    <message>
+        <source>x from</source>
+        <translation>x de</translation>
+    </message>
+    <message>
+        <source>z from</source>
+        <translation>z de</translation>
+    </message>
+    <message>
+        <source>Drag a handle, or choose one here and click where it belongs.</source>
+        <translation>Arrastre un tirador, o elija uno aquí y haga clic donde corresponde.</translation>
+    </message>
+    <message>
+        <source>Swap members</source>
+        <translation>Permutar piezas</translation>
+    </message>
+    <message>
+        <source>Base and upright change places (X)</source>
+        <translation>Base y montante cambian de lugar (X)</translation>
+    </message>
+    <message>
+        <source>Move the handle left</source>
+        <translation>Mover el tirador a la izquierda</translation>
+    </message>
+    <message>
+        <source>Move the handle up</source>
+        <translation>Mover el tirador hacia arriba</translation>
+    </message>
+    <message>
+        <source>Move the handle down</source>
+        <translation>Mover el tirador hacia abajo</translation>
+    </message>
+    <message>
+        <source>Move the handle right</source>
+        <translation>Mover el tirador a la derecha</translation>
+    </message>
+    <message>
+        <source>Put back</source>
+        <translation>Devolver</translation>
+    </message>
+    <message>
+        <source>Where it was proposed (Delete)</source>
+        <translation>A donde se propuso (Supr)</translation>
+    </message>
+    <message>
+        <source>Tolerance of the face</source>
+        <translation>Tolerancia de la cara</translation>
+    </message>
+    <message>
+        <source>Take the scatter out of the face</source>
+        <translation>Quitar la dispersión de la cara</translation>
+    </message>
+    <message>
+        <source>Reading...</source>
+        <translation>Leyendo...</translation>
+    </message>
+    <message>
+        <source>Tick the outlines that make the section.</source>
+        <translation>Marque los contornos que forman la sección.</translation>
+    </message>
+    <message>
+        <source>as stated</source>
+        <translation>según consta</translation>
+    </message>
+    <message>
+        <source>choose...</source>
+        <translation>elegir...</translation>
+    </message>
+</context>
+<context>
+    <name>Sealing</name>
+    <message>
+        <source>This passphrase does not open it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it again. Capitals, spaces and accents count. The file itself is whole.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has been changed since it was sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A disk, a transfer or a person has changed it, so nothing of it is used. Take another copy.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its end is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was not copied to the end. Copy it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is from a newer version of this program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has version {version}, and this program knows {known}. Update it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is no sealed file of this program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sittings end with .sitting, results with .result.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is a {kind}, not a {asked}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose another file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It asks for more work than any file of this program</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Somebody has made it to keep this machine busy.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is too large</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most {mib} MiB can be read.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is too little memory to open it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opening takes {mib} MiB. Close other programs.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sitting can&apos;t be written down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{path}: {reason}. What was written before is safe. Make room, and do it again; leave the program open.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another window has this sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on there, or close it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sitting&apos;s journal is not there any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{path}: it was removed, or another file lies in its place.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -6728,6 +7934,431 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
 </context>
 <context>
+    <name>SieveBar</name>
+    <message>
+        <source>Sort by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sort by; a click on a column&apos;s title does the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As they came</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{shown} of {of}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all {of}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smallest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Largest first</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Sitting</name>
+    <message>
+        <source>answered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>begun</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the loupe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>press home</source>
+        <translation type="unfinished">arrimar a fondo</translation>
+    </message>
+    <message>
+        <source>millimetres or inches, as you like</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SittingBar</name>
+    <message>
+        <source>Coupon before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coupon after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark for review  V</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark for review</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand in...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand in: first a list of what is unanswered  Ctrl+H</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+H</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More: look, keys, leaving</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coupon {number} of {count}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚑ Marked for review  V</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>⚐ Mark for review  V</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SittingKeys</name>
+    <message>
+        <source>Ctrl+PgUp  Ctrl+PgDn</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the page before, the next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pages</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SittingView</name>
+    <message>
+        <source>A sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Full screen	F11</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Keys...	F1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Leave the sitting...	Ctrl+Q</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Sittings</name>
+    <message>
+        <source>%n coupon(s)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%n learner(s)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} min</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Face</source>
+        <translation type="unfinished">Cara</translation>
+    </message>
+    <message>
+        <source>Leaf</source>
+        <translation type="unfinished">Hoja</translation>
+    </message>
+    <message>
+        <source>Edge</source>
+        <translation type="unfinished">Canto</translation>
+    </message>
+    <message>
+        <source>Seat</source>
+        <translation type="unfinished">Apoyo</translation>
+    </message>
+    <message>
+        <source>Both legs</source>
+        <translation type="unfinished">Ambos catetos</translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <translation type="unfinished">Lectura</translation>
+    </message>
+    <message>
+        <source>Disposition</source>
+        <translation type="unfinished">Disposición</translation>
+    </message>
+    <message>
+        <source>Loupe</source>
+        <translation type="unfinished">Lupa</translation>
+    </message>
+    <message>
+        <source>Press home</source>
+        <translation type="unfinished">Arrimar</translation>
+    </message>
+    <message>
+        <source>Switching units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the round magnifier on the leaf&apos;s tip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pushing the leaf into the corner in one go</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lengths in the unit one likes, not the drawing&apos;s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{coupons}, each learner their own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From dice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tray without a title</source>
+        <translation type="unfinished">Una bandeja sin título</translation>
+    </message>
+    <message>
+        <source>all {coupons}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{n} of {coupons}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plain to see</source>
+        <translation type="unfinished">a simple vista</translation>
+    </message>
+    <message>
+        <source>middling</source>
+        <translation type="unfinished">mediana</translation>
+    </message>
+    <message>
+        <source>hard</source>
+        <translation type="unfinished">difícil</translation>
+    </message>
+    <message>
+        <source>{least} to {most} times what a leaf can tell</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inside the doubt {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">ninguno</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation type="unfinished">Cuántos</translation>
+    </message>
+    <message>
+        <source>Right calls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faces</source>
+        <translation type="unfinished">Caras</translation>
+    </message>
+    <message>
+        <source>Traps</source>
+        <translation type="unfinished">Trampas</translation>
+    </message>
+    <message>
+        <source>Difficulty</source>
+        <translation type="unfinished">Dificultad</translation>
+    </message>
+    <message>
+        <source>Sizes by leg</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{low} to {high}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rules</source>
+        <translation type="unfinished">Reglas</translation>
+    </message>
+    <message>
+        <source>no leaf</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what the leaf shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{call} (in doubt)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{coupons} in {time}: {each} for each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in doubt {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right calls: {answers}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faces: {faces}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %n more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coupons from a tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coupons from dice</source>
+        <translation type="unfinished">cupones a los dados</translation>
+    </message>
+    <message>
+        <source>a part taken out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a part moved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other coupons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another recipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the title</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a pass mark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>critical calls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a help</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>who sits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>extra time</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other papers</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SittingsScreen</name>
+    <message>
+        <source>Sittings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pages of the sittings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a sitting together and seal it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sit a sealed sitting on this machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learners, groups, and the school&apos;s server</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Results</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was handed in, and who is ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>SizeChoices</name>
     <message>
         <source>Largest leaf met; M: the one in hand</source>
@@ -6996,6 +8627,84 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
 </context>
 <context>
+    <name>Tabled</name>
+    <message>
+        <source>Copy</source>
+        <translation type="unfinished">Copiar</translation>
+    </message>
+    <message>
+        <source>Copy the chosen rows, or all that are shown, for a spreadsheet  Ctrl+C</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}: {means}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TakingKeys</name>
+    <message>
+        <source>PgUp  PgDn</source>
+        <translation type="unfinished">RePág  AvPág</translation>
+    </message>
+    <message>
+        <source>the coupon before or after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter</source>
+        <translation type="unfinished">Intro</translation>
+    </message>
+    <message>
+        <source>keep the call, and on to the next coupon</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mark the coupon for review, or no more</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the map of coupons; arrows and Enter go to one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hide the time, or show it again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+H</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hand in: first a list of what is unanswered</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the whole screen, or the window again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>F1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ctrl+Q</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave the sitting: needs the proctor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Talk</name>
     <message>
         <source>Size grows</source>
@@ -7092,6 +8801,92 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>{at} of {count}</source>
         <translation>{at} de {count}</translation>
+    </message>
+</context>
+<context>
+    <name>TermsForm</name>
+    <message>
+        <source>Time and order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Minutes for the whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shuffled for each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What passes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pass mark over all, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One critical call fails the whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Critical: a weld is accepted that the rules reject beyond doubt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A mark that a skill has to reach as well, or nothing:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{skill}, %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Helps that stay</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right would be: 1 to {most}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right would be: 0 to 100</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TimeView</name>
+    <message>
+        <source>Time left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time is hidden</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>show  Y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hide  Y</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the time left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hide the time left</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

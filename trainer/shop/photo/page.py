@@ -6,23 +6,15 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QStandardPaths, Signal
-from PySide6.QtGui import (
-    QAccessible,
-    QAccessibleAnnouncementEvent,
-    QDragEnterEvent,
-    QDropEvent,
-    QKeyEvent,
-)
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QWidget
+from PySide6.QtCore import QStandardPaths
+from PySide6.QtWidgets import QFileDialog, QWidget
 
 from exercises.file_faults import FileError
 from exercises.intake.photo import taken
 from exercises.intake.photo_file import Picture, load_picture
 from exercises.intake.traced import Traced
-from geometry.lengths import Unit
-from trainer.bench.saying import Saying
 from trainer.loading import Loading
+from trainer.shop.intake_page import IntakePage
 from trainer.shop.photo.controller import PhotoController
 from trainer.shop.photo.keys import KEYS
 from trainer.shop.photo.panel import PhotoPanel
@@ -47,48 +39,19 @@ _PANEL: Final = 372
 _SUFFIXES: Final = (".png", ".jpg", ".jpeg", ".jpe", ".tif", ".tiff", ".webp")
 
 
-class PhotoPage(QWidget):
-    """Takes a section out of a picture, step by step.
-
-    Parameters
-    ----------
-    window
-        Its settings and theme are used.
-
-    Signals
-    -------
-    made(traced)
-        A section was taken in.
-    left()
-        The page is to be left.
-    """
-
-    made = Signal(object)
-    left = Signal()
+class PhotoPage(IntakePage):
+    """Takes a section out of a picture, step by step."""
 
     def __init__(self, window: WindowFrame, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.window_frame = window
+        place = QStandardPaths.StandardLocation.PicturesLocation
+        super().__init__(window, KEYS, place, parent)
         self.controller = PhotoController(self)
         self._loading: Loading[Picture] | None = None
         self._making: Loading[Traced] | None = None
-        self._folder = Path(
-            QStandardPaths.writableLocation(QStandardPaths.StandardLocation.PicturesLocation)
-            or Path.home()
-        )
-        self.setAccessibleName(self.tr("From a photo"))
-        self.setAcceptDrops(True)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(12, 12, 12, 12)
-        row.setSpacing(10)
         self.view = PictureView(self.controller)
         self.view.setAccessibleName(self.tr("Picture"))
         self.panel = PhotoPanel()
-        self.panel.setFixedWidth(_PANEL)
-        row.addWidget(self.view, 1)
-        row.addWidget(self.panel)
-        self.saying = Saying(self.view)
-        window.add_keys(self.tr("From a photo"), KEYS.groups)
+        self._put_together(self.tr("From a photo"), self.view, self.panel, _PANEL)
         self._listen()
         self.setFocusProxy(self.panel.open)
         self.show_state()
@@ -103,13 +66,6 @@ class PhotoPage(QWidget):
         panel.sides_told.connect(self._tell_sides)
         panel.length_told.connect(lambda length: controller.do(lambda s: with_length(s, length)))
         panel.keeping.connect(lambda keeps: controller.do(lambda s: with_keeping(s, keeps=keeps)))
-        self.window_frame.settings_changed.connect(self.show_state)
-        self.window_frame.theme_changed.connect(self.show_state)
-
-    @property
-    def unit(self) -> Unit:
-        """The unit that lengths are shown in."""
-        return self.window_frame.settings.unit or "mm"
 
     @property
     def busy(self) -> bool:
@@ -214,7 +170,7 @@ class PhotoPage(QWidget):
         except FileError as error:
             words = file_words(error)
             self.panel.file.setText(words)
-            self._announce(words)
+            self.announce(words)
             self.controller.do(lambda s: stepped(s, "open"))
             self.show_state()
             return
@@ -227,19 +183,11 @@ class PhotoPage(QWidget):
         self.view.lay(picture)
         self.controller.lay(picture)
         self.view.setFocus()
-        self._announce(said)
+        self.announce(said)
 
-    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        """A picture may be dropped."""
-        if _dropped(event) is not None and not self.busy:
-            event.acceptProposedAction()
-
-    def dropEvent(self, event: QDropEvent) -> None:
-        """Open the picture that was dropped."""
-        path = _dropped(event)
-        if path is not None:
-            event.acceptProposedAction()
-            self.open(path)
+    def takes(self, path: Path) -> bool:
+        """Whether it is called like a picture."""
+        return path.suffix.lower() in _SUFFIXES
 
     # Making
 
@@ -272,22 +220,3 @@ class PhotoPage(QWidget):
         self.view.dress(self.window_frame.theme, words)
         self.view.setAccessibleDescription(point_words(controller.state))
         self.setFocusProxy(self.panel.open if controller.state.step == "open" else self.view)
-
-    def _announce(self, words: str) -> None:
-        if QAccessible.isActive():
-            QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self.view, words))
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Keys that no control has taken; none goes on to the shop behind this page."""
-        name = KEYS.name_of(event)
-        if name is not None:
-            self.do(name)
-        event.accept()
-
-
-def _dropped(event: QDropEvent) -> Path | None:
-    for url in event.mimeData().urls():
-        path = Path(url.toLocalFile())
-        if url.isLocalFile() and path.suffix.lower() in _SUFFIXES:
-            return path
-    return None

@@ -4,21 +4,20 @@ from __future__ import annotations
 
 from typing import Final
 
-from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import (
     QCheckBox,
-    QFrame,
     QGridLayout,
     QHBoxLayout,
     QPushButton,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
 
 from exercises.backdrop import LARGEST_PICTURE
 from geometry.lengths import Unit
-from trainer.bench.worded import toned, wrapped
+from trainer.bench.worded import wrapped
+from trainer.shop.intake_panel import IntakePanel
 from trainer.shop.photo.controller import PhotoController
 from trainer.shop.photo.lengths import KnownField
 from trainer.shop.photo.point_tools import PointTools, Rows
@@ -32,7 +31,7 @@ _CLEAR: Final = frozenset({"photo-member", "photo-scale", "photo-face", "photo-r
 """What is only missing: said at the last step, and not while it is being put in."""
 
 
-class PhotoPanel(QFrame):
+class PhotoPanel(IntakePanel):
     """The steps and everything that belongs to them.
 
     Signals
@@ -40,8 +39,8 @@ class PhotoPanel(QFrame):
     step_asked(step)
         Another step.
     asked(name)
-        ``open``, ``leave``, ``make``, ``undo``, ``redo``, ``base``, ``upright``, ``before``,
-        ``after``, ``remove``, ``closer``, ``back``, ``fit``, ``edge``, ``hand``.
+        Also ``open``, ``make``, ``base``, ``upright``, ``before``, ``after``, ``remove``,
+        ``edge``, ``hand``.
     nudged(dx, dy), settled()
         Move the chosen point, pixels; the end of that.
     sides_told(known, wide, high), length_told(length)
@@ -51,7 +50,6 @@ class PhotoPanel(QFrame):
     """
 
     step_asked = Signal(str)
-    asked = Signal(str)
     nudged = Signal(float, float)
     settled = Signal()
     sides_told = Signal(str, float, float)
@@ -59,42 +57,15 @@ class PhotoPanel(QFrame):
     keeping = Signal(bool)
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setProperty("kind", "panel")
-        self.setAccessibleName(self.tr("From a photo"))
+        super().__init__(self.tr("From a photo"), self.tr("Show the whole picture (0)"), parent)
         self._step: Step = "open"
-        column = QVBoxLayout(self)
-        column.setContentsMargins(14, 12, 14, 12)
-        column.setSpacing(8)
-        column.addLayout(self._head())
-        column.addLayout(self._steps())
-        inner = QWidget()
-        inner.setProperty("kind", "holder")
-        self._box = QVBoxLayout(inner)
-        # Room for the ring of the focus, which lies outside of what has it.
-        self._box.setContentsMargins(6, 6, 6, 6)
-        self._box.setSpacing(10)
+        inner = QVBoxLayout()
         self.help = wrapped("")
-        self._box.addWidget(self.help)
-        self._fill(self._box)
-        self._box.addStretch(1)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(inner)
-        column.addWidget(scroll, 1)
-        column.addLayout(self._foot())
+        inner.addWidget(self.help)
+        self._fill(inner)
+        self._put_together(self._steps(), inner, self._way())
 
     # Parts
-
-    def _head(self) -> QHBoxLayout:
-        row = QHBoxLayout()
-        row.addWidget(toned(self.tr("From a photo"), "title"), 1)
-        self.leave = self._button(self.tr("Leave"), "leave", "segment")
-        self.leave.setToolTip(self.tr("Back to the shop, nothing made (Esc)"))
-        row.addWidget(self.leave)
-        return row
 
     def _steps(self) -> QGridLayout:
         grid = QGridLayout()
@@ -111,7 +82,7 @@ class PhotoPanel(QFrame):
         return grid
 
     def _fill(self, box: QVBoxLayout) -> None:
-        self.open = self._button(self.tr("Choose a picture..."), "open", "primary")
+        self.open = self.button(self.tr("Choose a picture..."), "open", "primary")
         box.addWidget(self.open)
         self.file = wrapped("", "quiet")
         box.addWidget(self.file)
@@ -196,7 +167,7 @@ class PhotoPanel(QFrame):
             ("base", self.tr("Base"), "B"),
             ("upright", self.tr("Upright"), "U"),
         ):
-            button = self._button(f"{words}  {key}", name, "segment")
+            button = self.button(f"{words}  {key}", name, "segment")
             button.setCheckable(True)
             button.setAccessibleName(words)
             row.addWidget(button, 1)
@@ -220,45 +191,18 @@ class PhotoPanel(QFrame):
         column.addWidget(self.sure)
         return self.found
 
-    def _foot(self) -> QVBoxLayout:
-        column = QVBoxLayout()
-        column.setSpacing(6)
-        upper = QHBoxLayout()
-        upper.setSpacing(4)
-        self.undo = self._button(self.tr("Undo"), "undo", "segment")
-        self.undo.setToolTip(self.tr("Undo (Ctrl+Z)"))
-        self.redo = self._button(self.tr("Redo"), "redo", "segment")
-        self.redo.setToolTip(self.tr("Redo (Ctrl+Y)"))
-        self.less = self._button("\u2212", "back", "segment")
-        self.less.setAccessibleName(self.tr("Zoom out"))
-        self.less.setToolTip(self.tr("Zoom out (\u2212)"))
-        self.more = self._button("+", "closer", "segment")
-        self.more.setAccessibleName(self.tr("Zoom in"))
-        self.more.setToolTip(self.tr("Zoom in (+)"))
-        self.fit = self._button(self.tr("Whole"), "fit", "segment")
-        self.fit.setToolTip(self.tr("Show the whole picture (0)"))
-        for button in (self.undo, self.redo, self.less, self.more, self.fit):
-            upper.addWidget(button, 1)
-        lower = QHBoxLayout()
-        lower.setSpacing(6)
+    def _way(self) -> QHBoxLayout:
+        row = QHBoxLayout()
+        row.setSpacing(6)
         self.back = QPushButton(self.tr("Back"))
         self.back.setProperty("kind", "tall")
         self.back.clicked.connect(lambda: self._step_by(-1))
         self.next = QPushButton(self.tr("Next"))
         self.next.setProperty("kind", "primary")
         self.next.clicked.connect(lambda: self._step_by(1))
-        lower.addWidget(self.back, 1)
-        lower.addWidget(self.next, 2)
-        column.addLayout(upper)
-        column.addLayout(lower)
-        return column
-
-    def _button(self, words: str, name: str, kind: str) -> QPushButton:
-        button = QPushButton(words)
-        button.setProperty("kind", kind)
-        button.setMinimumHeight(28)
-        button.clicked.connect(lambda: self.asked.emit(name))
-        return button
+        row.addWidget(self.back, 1)
+        row.addWidget(self.next, 2)
+        return row
 
     def _step_by(self, way: int) -> None:
         at = STEPS.index(self._step) + way
@@ -294,10 +238,7 @@ class PhotoPanel(QFrame):
         for group, member in self.members.items():
             member.setChecked(state.group == group)
         self.tools.show_state(state)
-        self.undo.setEnabled(controller.can_undo)
-        self.redo.setEnabled(controller.can_redo)
-        for button in (self.less, self.more, self.fit):
-            button.setEnabled(there)
+        self.show_tools(can_undo=controller.can_undo, can_redo=controller.can_redo, there=there)
         self._show_sides(state, unit)
         self._show_found(controller, unit)
         self._show_way(controller, busy=busy)

@@ -8,26 +8,20 @@ from pathlib import Path
 from typing import Final, cast
 
 import numpy as np
-from PySide6.QtCore import QEvent, QStandardPaths, Signal
+from PySide6.QtCore import QStandardPaths
 from PySide6.QtGui import (
-    QAccessible,
-    QAccessibleAnnouncementEvent,
-    QDragEnterEvent,
-    QDropEvent,
     QGuiApplication,
-    QKeyEvent,
 )
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QWidget
+from PySide6.QtWidgets import QFileDialog, QWidget
 
 from exercises.intake.outline import Drawing
 from exercises.intake.scan import Fitted
 from exercises.intake.units import MM_PER, FileUnit
 from geometry.curves import Vec
-from geometry.lengths import Unit
-from trainer.bench.saying import Saying
+from trainer.shop.intake_page import IntakePage
 from trainer.shop.scan.controller import ScanController
 from trainer.shop.scan.keys import KEYS
-from trainer.shop.scan.panel import MOST_LISTED, Panel
+from trainer.shop.scan.panel import MOST_LISTED, ScanPanel
 from trainer.shop.scan.plot import Plot
 from trainer.shop.scan.source import SUFFIXES
 from trainer.shop.scan.state import (
@@ -53,45 +47,18 @@ _TOLERANCES: Final = (0.001, 0.5)
 _NOTHING: Final = np.zeros((0, 2))
 
 
-class ScanPage(QWidget):
-    """Takes a section out of a scanner's points or a drawing's outlines.
-
-    Parameters
-    ----------
-    window
-        Its settings and theme are used.
-
-    Signals
-    -------
-    made(traced)
-        A section was taken in.
-    left()
-        The page is to be left.
-    """
-
-    made = Signal(object)
-    left = Signal()
+class ScanPage(IntakePage):
+    """Takes a section out of a scanner's points or a drawing's outlines."""
 
     def __init__(self, window: WindowFrame, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.window_frame = window
+        place = QStandardPaths.StandardLocation.DocumentsLocation
+        super().__init__(window, KEYS, place, parent)
         self.controller = ScanController(self)
         self._frame: Fitted | None = None
-        place = QStandardPaths.StandardLocation.DocumentsLocation
-        self._folder = Path(QStandardPaths.writableLocation(place) or Path.home())
-        self.setAccessibleName(self.tr("From a scan or drawing"))
-        self.setAcceptDrops(True)
-        row = QHBoxLayout(self)
-        row.setContentsMargins(12, 12, 12, 12)
-        row.setSpacing(10)
         self.view = ScanView()
         self.view.setAccessibleName(self.tr("Plot of the points"))
-        self.panel = Panel()
-        self.panel.setFixedWidth(_PANEL)
-        row.addWidget(self.view, 1)
-        row.addWidget(self.panel)
-        self.saying = Saying(self.view)
-        window.add_keys(self.tr("From a scan or drawing"), KEYS.groups)
+        self.panel = ScanPanel()
+        self._put_together(self.tr("From a scan or drawing"), self.view, self.panel, _PANEL)
         self._listen()
         self.setFocusProxy(self.panel.open)
         self.show_state()
@@ -117,13 +84,15 @@ class ScanPage(QWidget):
         view.put.connect(self._put)
         view.nudged.connect(self._nudge)
         view.settled.connect(self._settle)
-        self.window_frame.settings_changed.connect(self.show_state)
-        self.window_frame.theme_changed.connect(self.show_state)
 
     @property
-    def unit(self) -> Unit:
-        """The unit that lengths are shown in."""
-        return self.window_frame.settings.unit or "mm"
+    def busy(self) -> bool:
+        """Whether a file is being read."""
+        return self.controller.reading
+
+    def takes(self, path: Path) -> bool:
+        """Whether there is such a file: what kind it is, its text tells."""
+        return path.is_file()
 
     # What is asked for
 
@@ -180,12 +149,12 @@ class ScanPage(QWidget):
     def _opened(self) -> None:
         controller = self.controller
         if controller.refusal:
-            self._announce(self.panel.fault.text())
+            self.announce(self.panel.fault.text())
         elif controller.source is not None:
             self._frame = None
             self.view.fit()
             self.view.setFocus()
-            self._announce(source_words(controller.source))
+            self.announce(source_words(controller.source))
 
     def _make(self) -> None:
         fitted, source = self.controller.found.fitted, self.controller.source
@@ -211,7 +180,7 @@ class ScanPage(QWidget):
         at = HANDLES.index(self.controller.state.chosen)
         handle = HANDLES[(at + way) % len(HANDLES)]
         self._choose(handle)
-        self._announce(handle_word(handle))
+        self.announce(handle_word(handle))
 
     def _put(self, handle: str, at: Vec) -> None:
         fitted, shown = self.controller.last, cast(Handle, handle)
@@ -261,20 +230,6 @@ class ScanPage(QWidget):
 
     def _smooth(self, smooth: bool) -> None:
         self.controller.do(lambda s: replace(s, wishes=replace(s.wishes, smooth=smooth)))
-
-    # Dropping
-
-    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
-        """A file may be dropped."""
-        if _dropped(event) is not None:
-            event.acceptProposedAction()
-
-    def dropEvent(self, event: QDropEvent) -> None:
-        """Open the file that was dropped."""
-        path = _dropped(event)
-        if path is not None:
-            event.acceptProposedAction()
-            self.open(path)
 
     # What is shown
 
@@ -390,29 +345,3 @@ class ScanPage(QWidget):
             x, y = self._to_plot(np.array([third]) * scale)[0]
             found.append(((float(x), float(y)), str(number)))
         return tuple(found)
-
-    def _announce(self, words: str) -> None:
-        if QAccessible.isActive():
-            QAccessible.updateAccessibility(QAccessibleAnnouncementEvent(self.view, words))
-
-    def event(self, event: QEvent) -> bool:
-        """Keys of this page that the window's menu knows as well are this page's here."""
-        asked = event.type() == QEvent.Type.ShortcutOverride and isinstance(event, QKeyEvent)
-        if asked and KEYS.name_of(cast(QKeyEvent, event)) in {"open", "paste", "undo", "redo"}:
-            event.accept()
-            return True
-        return super().event(event)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Keys that no control has taken; none goes on to the shop behind this page."""
-        name = KEYS.name_of(event)
-        if name is not None:
-            self.do(name)
-        event.accept()
-
-
-def _dropped(event: QDropEvent) -> Path | None:
-    for url in event.mimeData().urls():
-        if url.isLocalFile():
-            return Path(url.toLocalFile())
-    return None

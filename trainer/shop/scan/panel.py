@@ -4,16 +4,14 @@ from __future__ import annotations
 
 from typing import Final
 
-from PySide6.QtCore import QSignalBlocker, Qt, Signal
+from PySide6.QtCore import QSignalBlocker, Signal
 from PySide6.QtWidgets import (
     QCheckBox,
     QComboBox,
-    QFrame,
     QGridLayout,
     QHBoxLayout,
     QLabel,
     QPushButton,
-    QScrollArea,
     QVBoxLayout,
     QWidget,
 )
@@ -22,7 +20,8 @@ from exercises.intake.outline import Drawing
 from exercises.intake.table import Table
 from exercises.intake.units import MM_PER, UNITS
 from geometry.lengths import Unit
-from trainer.bench.worded import toned, wrapped
+from trainer.bench.worded import wrapped
+from trainer.shop.intake_panel import IntakePanel
 from trainer.shop.photo.lengths import KnownField
 from trainer.shop.photo.point_tools import Rows
 from trainer.shop.scan.controller import ScanController
@@ -39,7 +38,7 @@ from trainer.shop.scan.words import (
     unit_word,
 )
 
-__all__ = ["MOST_LISTED", "Panel"]
+__all__ = ["MOST_LISTED", "ScanPanel"]
 
 MOST_LISTED: Final = 40
 """Outlines that can be ticked: the longest."""
@@ -49,7 +48,7 @@ _ARROWS: Final = (
 )  # fmt: skip
 
 
-class Panel(QFrame):
+class ScanPanel(IntakePanel):
     """Everything that is said and asked beside the plot.
 
     Signals
@@ -65,7 +64,6 @@ class Panel(QFrame):
         How the face is made.
     """
 
-    asked = Signal(str)
     unit_told = Signal(str)
     columns_told = Signal(int, int)
     outline_told = Signal(int, bool)
@@ -76,40 +74,21 @@ class Panel(QFrame):
     smoothing = Signal(bool)
 
     def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
-        self.setProperty("kind", "panel")
-        self.setAccessibleName(self.tr("From a scan or drawing"))
-        column = QVBoxLayout(self)
-        column.setContentsMargins(14, 12, 14, 12)
-        column.setSpacing(8)
-        head = QHBoxLayout()
-        head.addWidget(toned(self.tr("From a scan or drawing"), "title"), 1)
-        self.leave = self._button(self.tr("Leave"), "leave", "segment")
-        self.leave.setToolTip(self.tr("Back to the shop, nothing made (Esc)"))
-        head.addWidget(self.leave)
-        column.addLayout(head)
-        inner = QWidget()
-        inner.setProperty("kind", "holder")
-        box = QVBoxLayout(inner)
-        box.setContentsMargins(0, 0, 4, 0)
-        box.setSpacing(10)
-        self._fill(box)
-        box.addStretch(1)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(inner)
-        column.addWidget(scroll, 1)
-        column.addLayout(self._foot())
+        super().__init__(self.tr("From a scan or drawing"), self.tr("Show all points (0)"), parent)
+        inner = QVBoxLayout()
+        self._fill(inner)
+        below = QVBoxLayout()
+        self.make = self.button(self.tr("Make a coupon of it"), "make", "primary")
+        below.addWidget(self.make)
+        self._put_together(None, inner, below)
 
     # Parts
 
     def _fill(self, box: QVBoxLayout) -> None:
         row = QHBoxLayout()
         row.setSpacing(6)
-        self.open = self._button(self.tr("Choose a file..."), "open", "tall")
-        self.paste = self._button(self.tr("Paste points"), "paste", "tall")
+        self.open = self.button(self.tr("Choose a file..."), "open", "tall")
+        self.paste = self.button(self.tr("Paste points"), "paste", "tall")
         self.paste.setToolTip(self.tr("Two columns, x and z, as copied elsewhere (Ctrl+V)"))
         row.addWidget(self.open, 1)
         row.addWidget(self.paste, 1)
@@ -192,7 +171,7 @@ class Panel(QFrame):
             button.clicked.connect(lambda _=False, handle=handle: self.handle_chosen.emit(handle))
             grid.addWidget(button, index // 2, index % 2)
             self.handles[handle] = button
-        self.swap = self._button(self.tr("Swap members"), "swap", "segment")
+        self.swap = self.button(self.tr("Swap members"), "swap", "segment")
         self.swap.setToolTip(self.tr("Base and upright change places (X)"))
         grid.addWidget(self.swap, 3, 1)
         column.addLayout(grid)
@@ -216,7 +195,7 @@ class Panel(QFrame):
             )
             button.released.connect(self._let_go)
             row.addWidget(button)
-        self.put_back = self._button(self.tr("Put back"), "put back", "segment")
+        self.put_back = self.button(self.tr("Put back"), "put back", "segment")
         self.put_back.setToolTip(self.tr("Where it was proposed (Delete)"))
         row.addWidget(self.put_back, 1)
         column.addLayout(row)
@@ -239,37 +218,6 @@ class Panel(QFrame):
         column.addWidget(self.tolerance)
         column.addWidget(self.smooth)
         return self.making
-
-    def _foot(self) -> QVBoxLayout:
-        column = QVBoxLayout()
-        column.setSpacing(6)
-        row = QHBoxLayout()
-        row.setSpacing(4)
-        self.undo = self._button(self.tr("Undo"), "undo", "segment")
-        self.undo.setToolTip(self.tr("Undo (Ctrl+Z)"))
-        self.redo = self._button(self.tr("Redo"), "redo", "segment")
-        self.redo.setToolTip(self.tr("Redo (Ctrl+Y)"))
-        self.less = self._button("\u2212", "back", "segment")
-        self.less.setAccessibleName(self.tr("Zoom out"))
-        self.less.setToolTip(self.tr("Zoom out (\u2212)"))
-        self.more = self._button("+", "closer", "segment")
-        self.more.setAccessibleName(self.tr("Zoom in"))
-        self.more.setToolTip(self.tr("Zoom in (+)"))
-        self.fit = self._button(self.tr("Whole"), "fit", "segment")
-        self.fit.setToolTip(self.tr("Show all points (0)"))
-        for button in (self.undo, self.redo, self.less, self.more, self.fit):
-            row.addWidget(button, 1)
-        column.addLayout(row)
-        self.make = self._button(self.tr("Make a coupon of it"), "make", "primary")
-        column.addWidget(self.make)
-        return column
-
-    def _button(self, words: str, name: str, kind: str) -> QPushButton:
-        button = QPushButton(words)
-        button.setProperty("kind", kind)
-        button.setMinimumHeight(28)
-        button.clicked.connect(lambda: self.asked.emit(name))
-        return button
 
     # What is told
 
@@ -315,10 +263,7 @@ class Panel(QFrame):
         with QSignalBlocker(self.smooth):
             self.smooth.setChecked(controller.state.wishes.smooth)
         self.smooth.setVisible(found.cloud is not None and not found.cloud.exact)
-        self.undo.setEnabled(controller.can_undo)
-        self.redo.setEnabled(controller.can_redo)
-        for button in (self.less, self.more, self.fit):
-            button.setEnabled(there)
+        self.show_tools(can_undo=controller.can_undo, can_redo=controller.can_redo, there=there)
         self.make.setEnabled(fitted and not controller.busy)
 
     def _show_texts(self, controller: ScanController) -> None:
