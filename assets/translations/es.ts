@@ -313,6 +313,47 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
 </context>
 <context>
+    <name>Bringing</name>
+    <message>
+        <source>Results (*{suffix});;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in results</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No results there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The names of result files end with {suffix}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped before its turn. Bring it in again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>BroughtDialog</name>
+    <message numerus="yes">
+        <source>%n of the results came in</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>What came of each file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try another passphrase...</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>CallPanel</name>
     <message>
         <source>Make the call</source>
@@ -5286,6 +5327,32 @@ Nothing is left open.</source>
     </message>
 </context>
 <context>
+    <name>PassphraseDialog</name>
+    <message numerus="yes">
+        <source>Bring in %n result file(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>They were sealed with the sitting&apos;s passphrase. It is asked for once and tried on each; files that another one seals are listed at the end.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>PassphraseLine</name>
     <message>
         <source>The proctor&apos;s passphrase</source>
@@ -5917,6 +5984,25 @@ Suspended, the sitting can be gone on with at this machine, at the same coupon; 
     </message>
     <message>
         <source>That is not the passphrase of this sitting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ProgressDialog</name>
+    <message>
+        <source>Bringing results in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far it is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{done} of {of} files</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -6645,7 +6731,55 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>File</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Came in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why, and what to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>was here already</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes, two of one code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same paper came in before; nothing was changed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another paper of this code is in the sitting. Both are kept and marked: see whose they are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>right would be {right}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>and %n more</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7400,107 +7534,107 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <name>Sealing</name>
     <message>
         <source>This passphrase does not open it</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta frase de contraseña no lo abre</translation>
     </message>
     <message>
         <source>Type it again. Capitals, spaces and accents count. The file itself is whole.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escríbala de nuevo. Cuentan las mayúsculas, los espacios y los acentos. El archivo en sí está entero.</translation>
     </message>
     <message>
         <source>It has been changed since it was sealed</source>
-        <translation type="unfinished"></translation>
+        <translation>Se ha cambiado desde que se selló</translation>
     </message>
     <message>
         <source>A disk, a transfer or a person has changed it, so nothing of it is used. Take another copy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo ha cambiado un disco, una transferencia o una persona, así que no se usa nada de él. Tome otra copia.</translation>
     </message>
     <message>
         <source>Its end is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>Le falta el final</translation>
     </message>
     <message>
         <source>It was not copied to the end. Copy it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se copió hasta el final. Cópielo de nuevo.</translation>
     </message>
     <message>
         <source>It is from a newer version of this program</source>
-        <translation type="unfinished"></translation>
+        <translation>Es de una versión más nueva de este programa</translation>
     </message>
     <message>
         <source>It has version {version}, and this program knows {known}. Update it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiene la versión {version}, y este programa conoce la {known}. Actualícelo.</translation>
     </message>
     <message>
         <source>It is no sealed file of this program</source>
-        <translation type="unfinished"></translation>
+        <translation>No es un archivo sellado de este programa</translation>
     </message>
     <message>
         <source>Sittings end with .sitting, results with .result.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las pruebas terminan en .sitting; los resultados, en .result.</translation>
     </message>
     <message>
         <source>It is a {kind}, not a {asked}</source>
-        <translation type="unfinished"></translation>
+        <translation>Es: {kind}; hace falta: {asked}</translation>
     </message>
     <message>
         <source>Choose another file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija otro archivo.</translation>
     </message>
     <message>
         <source>It asks for more work than any file of this program</source>
-        <translation type="unfinished"></translation>
+        <translation>Pide más trabajo que cualquier archivo de este programa</translation>
     </message>
     <message>
         <source>Somebody has made it to keep this machine busy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alguien lo ha hecho para tener ocupada esta máquina.</translation>
     </message>
     <message>
         <source>It is too large</source>
-        <translation type="unfinished"></translation>
+        <translation>Es demasiado grande</translation>
     </message>
     <message>
         <source>At most {mib} MiB can be read.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se pueden leer como mucho {mib} MiB.</translation>
     </message>
     <message>
         <source>There is too little memory to open it</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay memoria suficiente para abrirlo</translation>
     </message>
     <message>
         <source>Opening takes {mib} MiB. Close other programs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrirlo requiere {mib} MiB. Cierre otros programas.</translation>
     </message>
     <message>
         <source>sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>prueba</translation>
     </message>
     <message>
         <source>result</source>
-        <translation type="unfinished"></translation>
+        <translation>resultado</translation>
     </message>
     <message>
         <source>The sitting can&apos;t be written down</source>
-        <translation type="unfinished"></translation>
+        <translation>La prueba no se puede anotar</translation>
     </message>
     <message>
         <source>{path}: {reason}. What was written before is safe. Make room, and do it again; leave the program open.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path}: {reason}. Lo anotado antes está a salvo. Haga sitio y repítalo; deje el programa abierto.</translation>
     </message>
     <message>
         <source>Another window has this sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra ventana tiene esta prueba</translation>
     </message>
     <message>
         <source>Go on there, or close it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Siga allí, o ciérrela primero.</translation>
     </message>
     <message>
         <source>The sitting&apos;s journal is not there any more</source>
-        <translation type="unfinished"></translation>
+        <translation>El diario de la prueba ya no está</translation>
     </message>
     <message>
         <source>{path}: it was removed, or another file lies in its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>{path}: se ha borrado, o hay otro archivo en su lugar.</translation>
     </message>
 </context>
 <context>
@@ -9315,8 +9449,8 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation>Abrir bandeja</translation>
     </message>
     <message>
-        <source>Trays (*{suffix});;All files (*)</source>
-        <translation>Bandejas (*{suffix});;Todos los archivos (*)</translation>
+        <source>Trays and sittings (*{suffix} *.sitting);;All files (*)</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>This tray is not there</source>
