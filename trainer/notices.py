@@ -78,18 +78,30 @@ class Notice(QDialog):
 
 
 class FaultsDialog(Notice):
-    """Why a file was not opened: every fault at once, and that nothing has changed."""
+    """Why a file was not opened: every fault at once, and that nothing has changed.
+
+    Parameters
+    ----------
+    file, faults
+        Which file, and all that is wrong with it.
+    words
+        Title, and what is said below it, where the file is no tray; with a place for ``{file}``.
+    """
 
     def __init__(
-        self, file: str, faults: Sequence[FaultRow], parent: QWidget | None = None
+        self,
+        file: str,
+        faults: Sequence[FaultRow],
+        parent: QWidget | None = None,
+        words: tuple[str, str] | None = None,
     ) -> None:
-        super().__init__(
+        title, text = words or (
             QCoreApplication.translate("FaultsDialog", "This tray can't be opened"),
             QCoreApplication.translate(
                 "FaultsDialog", "{file}\n\nThe tray that is open stays as it was."
-            ).format(file=file),
-            parent,
+            ),
         )
+        super().__init__(title, text.format(file=file), parent)
         holder = QWidget()
         holder.setProperty("kind", "holder")
         rows = QVBoxLayout(holder)
@@ -170,6 +182,8 @@ class UnforeseenDialog(Notice):
         What happened.
     can_go_on
         Whether the window is of use; else the program can only be ended.
+    discreet
+        Whether nothing is shown of what the report says: a sitting goes on.
 
     Signals
     -------
@@ -180,7 +194,12 @@ class UnforeseenDialog(Notice):
     quit_asked = Signal()
 
     def __init__(
-        self, trouble: Trouble, parent: QWidget | None = None, *, can_go_on: bool = True
+        self,
+        trouble: Trouble,
+        parent: QWidget | None = None,
+        *,
+        can_go_on: bool = True,
+        discreet: bool = False,
     ) -> None:
         title, text = self._words() if can_go_on else self._last_words()
         super().__init__(title, text, parent)
@@ -200,6 +219,8 @@ class UnforeseenDialog(Notice):
         self.place.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         self.body.addWidget(self.place)
         first = self._add_buttons(can_go_on)
+        for told in (what, self.details, self.place, self.copy):
+            told.setHidden(discreet)
         self.finish()
         first.setFocus()
 
@@ -233,8 +254,8 @@ class UnforeseenDialog(Notice):
         """Add what can be done; return what Enter does."""
         role = QDialogButtonBox.ButtonRole
         self.buttons.clear()
-        copy = self.buttons.addButton(self.tr("Copy report"), role.ActionRole)
-        copy.clicked.connect(
+        self.copy = self.buttons.addButton(self.tr("Copy report"), role.ActionRole)
+        self.copy.clicked.connect(
             lambda: QGuiApplication.clipboard().setText(self.details.toPlainText())
         )
         quits = self.buttons.addButton(self.tr("Quit"), role.DestructiveRole)

@@ -28,8 +28,8 @@ __all__ = [
 Appearance = Literal["system", "light", "dark"]
 LengthUnit = Literal["mm", "in"]
 SymbolStandard = Literal["a2.4", "iso-a", "iso-b"]
-FolderOf = Literal["trays", "pictures", "intake"]
-"""What a file dialog is for: trays, pictures to save, pictures and drawings to take in."""
+FolderOf = Literal["trays", "pictures", "intake", "sittings"]
+"""What a file dialog is for: trays, pictures to save, pictures and drawings to take in, sittings."""
 
 MOST_RECENT: Final = 8
 """Trays that the menu remembers."""
@@ -78,6 +78,8 @@ class Settings:
         Where the window stood; None if it never did.
     learner
         Id of who was at the bench last, in the logbook; None is its first.
+    sittings
+        The sittings that were sealed or opened to be composed last, the latest first.
     """
 
     appearance: Appearance = "system"
@@ -92,6 +94,7 @@ class Settings:
     folders: tuple[tuple[str, str], ...] = ()
     placement: Placement | None = None
     learner: str | None = None
+    sittings: tuple[str, ...] = ()
 
     def with_recent(self, tray: Path) -> Settings:
         """Return the settings with `tray` as the one that was opened last.
@@ -104,6 +107,17 @@ class Settings:
         name = str(tray)
         others = tuple(other for other in self.recent if other != name)
         return replace(self, recent=(name, *others)[:MOST_RECENT])
+
+    def with_sitting(self, sitting: Path) -> Settings:
+        """Return the settings with `sitting` as the one that was composed last.
+
+        Examples
+        --------
+        >>> Settings(sittings=("a", "b")).with_sitting(Path("b")).sittings
+        ('b', 'a')
+        """
+        others = tuple(other for other in self.sittings if other != str(sitting))
+        return replace(self, sittings=(str(sitting), *others)[:MOST_RECENT])
 
     def without_recent(self, tray: str | None = None) -> Settings:
         """Return the settings without that tray among the recent ones, or without any."""
@@ -187,6 +201,7 @@ def _known(found: Mapping[str, object]) -> Settings:
         and any(value == choice and type(value) is type(choice) for choice in _CHOICES[key])
     }
     recent, folders, learner = (found.get(key) for key in ("recent", "folders", "learner"))
+    sittings = found.get("sittings")
     settings: Settings = replace(Settings(), **kept)  # type: ignore[arg-type]  # each is a choice
     return replace(
         settings,
@@ -196,6 +211,7 @@ def _known(found: Mapping[str, object]) -> Settings:
         else (),
         placement=kept_placement(found.get("placement")),
         learner=learner if isinstance(learner, str) else None,
+        sittings=_texts(sittings)[:MOST_RECENT] if isinstance(sittings, list) else (),
     )
 
 
