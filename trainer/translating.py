@@ -26,7 +26,10 @@ _SOURCES: Final = Path(__file__).parent
 def _run(tool: str, *words: str) -> None:
     """Run one of Qt's tools; what it complains of is shown."""
     program = next(Path(PySide6.__file__).parent.glob(f"{tool}*"))
-    done = subprocess.run([program, *words], check=False, capture_output=True, text=True)
+    # A tool may quote a source that is being written in that moment, cut anywhere.
+    done = subprocess.run(
+        [program, *words], check=False, capture_output=True, text=True, errors="replace"
+    )
     if done.returncode:
         raise RuntimeError(f"{tool} failed:\n{done.stdout}{done.stderr}")
 
