@@ -29,7 +29,8 @@ Appearance = Literal["system", "light", "dark"]
 LengthUnit = Literal["mm", "in"]
 SymbolStandard = Literal["a2.4", "iso-a", "iso-b"]
 FolderOf = Literal["trays", "pictures", "intake", "sittings"]
-"""What a file dialog is for: trays, pictures to save, pictures and drawings to take in, sittings."""
+"""What a file dialog is for: trays, pictures to save, pictures and drawings to take in, sittings.
+"""
 
 MOST_RECENT: Final = 8
 """Trays that the menu remembers."""
