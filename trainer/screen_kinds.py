@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Collection
 from pathlib import Path
-from typing import Any, Protocol, runtime_checkable
+from typing import Any, Final, Protocol, runtime_checkable
 
-__all__ = ["GoesOn", "LooksUp", "OpensTrays"]
+__all__ = ["GoesOn", "LooksUp", "OpensTrays", "screen_for"]
+
+_FILES: Final = {".sitting": "sittings", ".result": "sittings"}
 
 
 @runtime_checkable
@@ -30,3 +33,15 @@ class LooksUp(Protocol):
 
     def look_up(self, key: str, came_from: str) -> None:
         """Show an entry; `came_from` is the key of the screen to go back to."""
+
+
+def screen_for(path: Path, screens: Collection[str]) -> str | None:
+    """Return the key of the screen that alone opens such a file; None if whichever is shown may.
+
+    Examples
+    --------
+    >>> screen_for(Path("friday.sitting"), ["bench", "sittings"]), screen_for(Path("a"), ["bench"])
+    ('sittings', None)
+    """
+    key = _FILES.get(path.suffix)
+    return key if key in screens else None

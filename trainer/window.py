@@ -30,6 +30,7 @@ from PySide6.QtWidgets import (
 from exercises.rules import RuleSet
 from trainer.about import AboutDialog
 from trainer.band import Band
+from trainer.dropping import dropped_file
 from trainer.first_start import FirstStartCard
 from trainer.key_table import KeyGroup
 from trainer.language import LANGUAGES
@@ -37,7 +38,7 @@ from trainer.look.theme import DARK, LIGHT, Theme, apply, theme_for
 from trainer.notices import FaultRow, FaultsDialog, KeysDialog, Notice, UnforeseenDialog
 from trainer.places import places
 from trainer.recent_menu import TRAY_SUFFIX, RecentMenu
-from trainer.screen_kinds import LooksUp, OpensTrays
+from trainer.screen_kinds import LooksUp, OpensTrays, screen_for
 from trainer.settings import Appearance, LengthUnit, Settings
 from trainer.sheet import screen_sheet
 from trainer.shipped_menu import ShippedMenu
@@ -90,6 +91,8 @@ class WindowFrame(QObject):
         A drill is to begin.
     screen_shown(key)
         Another screen is shown.
+    bench_lent
+        Somebody else takes the bench: whoever has it gives it back, and whoever speaks there ends.
     """
 
     tray_asked = Signal(Path)
@@ -99,6 +102,7 @@ class WindowFrame(QObject):
     theme_changed = Signal()
     drill_asked = Signal()
     screen_shown = Signal(str)
+    bench_lent = Signal()
 
     def __init__(self, window: QMainWindow, settings: Settings, screen: QWidget) -> None:
         super().__init__(window)
@@ -107,6 +111,8 @@ class WindowFrame(QObject):
         self.theme: Theme = LIGHT
         self.shop_rules: tuple[RuleSet, ...] = ()
         """Rule sets from files beside the tray that is open."""
+        self.discreet = False
+        """Whether nothing is shown of what a report of trouble says."""
         self._dialogs: list[Notice | FirstStartCard] = []
         self._keys: list[tuple[str, Callable[[], tuple[KeyGroup, ...]]]] = []
         # Before any widget: a font that comes later doesn't reach those that have one of their own.
@@ -411,7 +417,7 @@ class WindowFrame(QObject):
         """Say that something went wrong and what to do; one at a time is enough."""
         if any(isinstance(dialog, UnforeseenDialog) for dialog in self._dialogs):
             return
-        dialog = UnforeseenDialog(trouble, self.window)
+        dialog = UnforeseenDialog(trouble, self.window, discreet=self.discreet)
         dialog.quit_asked.connect(self.window.close)
         self._show(dialog)
 
@@ -427,10 +433,13 @@ class WindowFrame(QObject):
     # Files
 
     def open_tray(self, path: Path) -> None:
-        """Have a tray opened: by the screen that is shown, if it opens any, or on the bench."""
-        shown: object = self.screens.currentWidget()
+        """Have a file opened: by the screen that it is for, by the one shown, or on the bench."""
+        key = screen_for(path, [screen.key for screen in self._screens])
+        shown: object = self.screens.currentWidget() if key is None else self.make_screen(key)
         if isinstance(shown, OpensTrays):
             shown.open_path(path)
+            if key is not None:
+                self.show_screen(key)
         else:
             self.tray_asked.emit(path)
 
@@ -440,7 +449,9 @@ class WindowFrame(QObject):
             self.window,
             self.tr("Open tray"),
             self.settings.folder("trays"),
-            self.tr("Trays (*{suffix});;All files (*)").format(suffix=TRAY_SUFFIX),
+            self.tr("Trays and sittings (*{suffix} *.sitting);;All files (*)").format(
+                suffix=TRAY_SUFFIX
+            ),
         )
         if name:
             folder = Path(name).parent
@@ -470,7 +481,7 @@ class WindowFrame(QObject):
         """Hear what happens to the window: a file dragged over it or dropped, its end."""
         if isinstance(event, QDropEvent) and event.type() == QEvent.Type.Drop:
             self._drop(event)
-        elif isinstance(event, QDragEnterEvent) and _dropped_file(event) is not None:
+        elif isinstance(event, QDragEnterEvent) and dropped_file(event) is not None:
             event.acceptProposedAction()
         elif event.type() == QEvent.Type.Close:
             for dialog in self.dialogs:
@@ -481,13 +492,7 @@ class WindowFrame(QObject):
 
     def _drop(self, event: QDropEvent) -> None:
         """Open what was dropped, once the drop is over: the source must not wait for a dialog."""
-        path = _dropped_file(event)
+        path = dropped_file(event)
         if path is not None:
             event.acceptProposedAction()
             QTimer.singleShot(0, self, lambda: self.open_tray(path))
-
-
-def _dropped_file(event: QDropEvent) -> Path | None:
-    """The one local file that is dragged, if it is one."""
-    urls = event.mimeData().urls()
-    return Path(urls[0].toLocalFile()) if len(urls) == 1 and urls[0].isLocalFile() else None

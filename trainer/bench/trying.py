@@ -43,6 +43,7 @@ class Trying(QObject):
         frame.trial_asked.connect(self.begin)
         frame.screen_shown.connect(self._see)
         frame.tray_asked.connect(self._end)
+        frame.bench_lent.connect(self.give_back)
         self._language = frame.settings.language
         frame.settings_changed.connect(self._see_settings)
 

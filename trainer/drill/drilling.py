@@ -79,6 +79,7 @@ class Drilling(QObject):
         self._language = frame.settings.language
         frame.tray_asked.connect(lambda _: self._forget())
         frame.trial_asked.connect(lambda *_: self.end(quiet=True))
+        frame.bench_lent.connect(lambda: self.end(quiet=True))
         frame.settings_changed.connect(self._see_settings)
 
     def ask(self) -> None:

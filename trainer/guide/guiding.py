@@ -86,6 +86,7 @@ class Guiding(QObject):
         screen.canvas.view_changed.connect(self._on_view)
         frame.settings_changed.connect(self._on_settings)
         frame.theme_changed.connect(self._show)
+        frame.bench_lent.connect(self.close)
         self._bench.column.verticalScrollBar().valueChanged.connect(lambda _: self._place_soon())
         self._bench.installEventFilter(self)
 
