@@ -108,7 +108,8 @@ class SittingsScreen(QWidget):
             name = "compose"
         elif path.suffix == SITTING_SUFFIX:
             # Whoever is composing wants to go on with it; anybody else wants to sit it.
-            name = "compose" if shown == "compose" or "take" not in self._makers else "take"
+            composing = shown == "compose" and self.isVisible()
+            name = "compose" if composing or "take" not in self._makers else "take"
         else:
             name = "results" if "results" in self._makers else shown
         page: object = self.page(name)
