@@ -42,7 +42,8 @@ class Item:
     digest, rules
         What names the coupon; id and version of its rule set, and the digest of a shop's file.
     attempt, grade
-        What was stated, and what it came to; both None where nothing was stated.
+        What was stated, and what it came to; both None where nothing was stated. A call that was
+        left incomplete is kept and has no grade: it counts as unanswered.
     outcome
         What statistics count it as: the fields of `exercises.learner.outcome.Outcome`.
     handling
@@ -73,7 +74,7 @@ class Item:
 
     @property
     def answered(self) -> bool:
-        """Whether anything was stated."""
+        """Whether a call was made, with nothing missing."""
         return self.grade is not None
 
     @property

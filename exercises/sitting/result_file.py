@@ -223,8 +223,8 @@ class _Reading:
             params: dict[str, float | str] = {"why": str(error)}
             text, right = f"the handling is none: {error}", "a record of the leaf's path"
             self.faults.append(Fault(f"{at}/handling", "result-handling", text, right, params))
-        if (model.attempt is None) != (model.grade is None):
-            text, right = "an attempt and its grade belong together", "both, or neither"
+        if model.attempt is None and model.grade is not None:
+            text, right = "a grade of nothing that was stated", "the attempt too, or neither"
             self.faults.append(Fault(at, "result-grade", text, right))
         if coupon is None or self.faults:
             return None
