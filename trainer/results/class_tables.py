@@ -8,7 +8,7 @@ from functools import partial
 from exercises.learner.demonstration import Share
 from trainer.bench.translation import translate
 from trainer.results.arranging import Column
-from trainer.results.figures_of import between, counted, number, percent, seconds, when
+from trainer.results.figures_of import between, counted, number, seconds, when
 from trainer.results.rows import CouponRow, PairRow, ReadyRow
 from trainer.results.sieve import Choice, Option
 
@@ -22,12 +22,14 @@ __all__ = [
 ]
 
 _EASY, _HARD = 0.9, 0.3
-"""Share of the marks beyond which a coupon tells little of who is better: a rule of thumb."""
+"""Share right beyond which a coupon tells little of who is better: common practice, no source."""
+
+_NONE = (None, None, None)
 
 
 def coupon_columns() -> list[Column[CouponRow]]:
     """Return the columns of a sitting's coupons."""
-    return [*_what(), *_figures(), *_agreements(), *_rest()]
+    return [*_what(), *_figures(), *_rest()]
 
 
 def _what() -> list[Column[CouponRow]]:
@@ -47,9 +49,9 @@ def _what() -> list[Column[CouponRow]]:
             translate("Results", "What the rules say of it (the key)."), lambda row: row.kind,
         ),
         Column(
-            "answers", translate("Results", "Papers"),
+            "papers", translate("Results", "Papers"),
             translate("Results", "How many papers have it."),
-            lambda row: str(row.answers), lambda row: float(row.answers), number=True,
+            lambda row: str(row.papers), lambda row: float(row.papers), number=True,
         ),
     ]  # fmt: skip
 
@@ -60,34 +62,45 @@ def _figures() -> list[Column[CouponRow]]:
             "difficulty", translate("Results", "Difficulty"),
             translate(
                 "Results",
-                "Share of its marks that the class got: low is hard (item difficulty, p), with "
+                "Share of the papers that have it right: low is hard (item difficulty, p), with "
                 "the 95 % that it lies in.",
             ),
-            lambda row: between(
-                row.difficulty, row.difficulty_low, row.difficulty_high, share=True
-            ),
-            lambda row: row.difficulty, number=True,
+            lambda row: between(row.right.value, row.right.low, row.right.high, share=True),
+            lambda row: row.right.value, number=True,
         ),
         Column(
             "discrimination", translate("Results", "Discrimination"),
             translate(
                 "Results",
                 "Whether those who are better at the rest are better here: 0 not at all, below 0 "
-                "worse (corrected item-rest correlation), with its 95 %.",
+                "worse (corrected point-biserial correlation), with its 95 %.",
             ),
-            lambda row: between(
-                row.discrimination, row.discrimination_low, row.discrimination_high, share=False
+            lambda row: between(*(row.discrimination or _NONE), share=False),
+            lambda row: row.discrimination[0] if row.discrimination else None, _backwards,
+            number=True,
+        ),
+        Column(
+            "ends", translate("Results", "Best less weakest"),
+            translate(
+                "Results",
+                "Share right among the best of the class less that among the weakest (upper-lower "
+                "index, 27 % at either end).",
             ),
-            lambda row: row.discrimination, _backwards, number=True,
+            lambda row: number(row.upper_lower), lambda row: row.upper_lower, number=True,
         ),
         Column(
             "misses", translate("Results", "Misses"),
-            translate("Results", "Bad welds that were let go, of those called (type II)."),
+            translate(
+                "Results", "Bad welds let go, of those called, outside the doubt (misses)."
+            ),
             lambda row: counted(row.misses), lambda row: _value(row.misses), number=True,
         ),
         Column(
             "false alarms", translate("Results", "False alarms"),
-            translate("Results", "Good welds that were rejected, of those called (type I)."),
+            translate(
+                "Results",
+                "Good welds that were rejected, of those called, outside the doubt (false alarms).",
+            ),
             lambda row: counted(row.false_alarms), lambda row: _value(row.false_alarms),
             number=True,
         ),
@@ -96,36 +109,34 @@ def _figures() -> list[Column[CouponRow]]:
 
 def _backwards(row: CouponRow) -> str:
     """Bad only where it is below 0 for certain: what luck may have done is no fault of a coupon."""
-    high = row.discrimination_high
-    return "bad" if high is not None and high < 0.0 else "plain"
-
-
-def _agreements() -> list[Column[CouponRow]]:
-    return [
-        Column(
-            "truth", translate("Results", "Right"),
-            translate("Results", "Calls that agree with the truth, in doubt or not (accuracy)."),
-            lambda row: counted(row.right), lambda row: _value(row.right), number=True,
-        ),
-        Column(
-            "others", translate("Results", "Alike"),
-            translate(
-                "Results",
-                "How many gave the commonest call: whether the class agrees, right or wrong "
-                "(modal agreement).",
-            ),
-            lambda row: counted(row.agreed), lambda row: _value(row.agreed), number=True,
-        ),
-    ]  # fmt: skip
+    return "bad" if row.discrimination is not None and row.discrimination[2] < 0.0 else "plain"
 
 
 def _rest() -> list[Column[CouponRow]]:
     return [
         Column(
+            "right", translate("Results", "Right"),
+            translate("Results", "Papers that agree with the truth, doubt allowed for (accuracy)."),
+            lambda row: counted(row.right), lambda row: float(row.right.count), number=True,
+        ),
+        Column(
+            "alike", translate("Results", "Alike"),
+            translate(
+                "Results",
+                "How many gave the commonest call: whether the class agrees with itself, right or "
+                "wrong (modal agreement).",
+            ),
+            lambda row: counted(row.agreed), lambda row: _value(row.agreed), number=True,
+        ),
+        Column(
+            "unanswered", translate("Results", "Unanswered"),
+            translate("Results", "Papers that say nothing of it (omitted)."),
+            lambda row: str(row.unanswered), lambda row: float(row.unanswered), number=True,
+        ),
+        Column(
             "seconds", translate("Results", "Time, s"),
-            translate("Results", "Half of the class took less, half more (median time)."),
-            lambda row: seconds(None if row.seconds is None else 1000.0 * row.seconds),
-            lambda row: row.seconds, number=True,
+            translate("Results", "Half of those who answered took less, half more (median time)."),
+            lambda row: seconds(row.ms), lambda row: row.ms, number=True,
         ),
         Column(
             "overridden", translate("Results", "Overridden"),
@@ -163,15 +174,15 @@ def _is_kind(kind: str, row: CouponRow) -> bool:
 
 
 def _is_hard(row: CouponRow) -> bool:
-    return row.difficulty is not None and row.difficulty < _HARD
+    return row.right.value < _HARD
 
 
 def _is_easy(row: CouponRow) -> bool:
-    return row.difficulty is not None and row.difficulty > _EASY
+    return row.right.value > _EASY
 
 
 def _is_below(row: CouponRow) -> bool:
-    return row.discrimination is not None and row.discrimination < 0.0
+    return row.discrimination is not None and row.discrimination[0] < 0.0
 
 
 def pair_columns() -> list[Column[PairRow]]:
@@ -193,9 +204,10 @@ def pair_columns() -> list[Column[PairRow]]:
             "expected", translate("Results", "By chance"),
             translate(
                 "Results",
-                "How many would be if the one had nothing to do with the other (expected count).",
+                "How many would be if each learner's and each coupon's errors fell at random "
+                "(mean of random tables with the same margins), and the 95 % about it.",
             ),
-            lambda row: number(row.expected, 1), lambda row: row.expected, number=True,
+            _by_chance, lambda row: row.expected, number=True,
         ),
         Column(
             "phi", translate("Results", "Strength"),
@@ -203,17 +215,26 @@ def pair_columns() -> list[Column[PairRow]]:
             lambda row: number(row.phi), lambda row: row.phi, number=True,
         ),
         Column(
-            "chance", translate("Results", "Luck"),
+            "beyond", translate("Results", "More than chance"),
             translate(
                 "Results",
-                "How often so many would come together by luck alone somewhere among all pairs "
-                "(p-value, Holm's correction).",
+                "Whether luck would rarely do that, looking at so many pairs (false discovery "
+                "rate 5 %, Benjamini-Hochberg).",
             ),
-            lambda row: percent(row.chance) if row.chance >= 0.005 else
-            translate("Results", "under {limit}").format(limit=percent(0.01)),
-            lambda row: row.chance, number=True,
+            lambda row: translate("Results", "yes") if row.beyond else
+            translate("Results", "may be luck"),
+            lambda row: float(row.beyond), lambda row: "bad" if row.beyond else "quiet",
         ),
     ]  # fmt: skip
+
+
+def _by_chance(row: PairRow) -> str:
+    reach = 1.96 * row.spread
+    text = translate("Results", "{value} ({low} to {high})")
+    return text.format(
+        value=number(row.expected, 1), low=number(max(0.0, row.expected - reach), 1),
+        high=number(row.expected + reach, 1),
+    )  # fmt: skip
 
 
 def verdict_word(verdict: str) -> str:
@@ -241,26 +262,36 @@ def ready_columns() -> list[Column[ReadyRow]]:
             "verdict", translate("Results", "Ready?"),
             translate(
                 "Results",
-                "Ready: nine bad welds in ten are caught, shown with 95 % confidence, and the "
-                "line lies where the limit is.",
+                "Ready if all three are shown with 95 % confidence: bad welds caught, good ones "
+                "let through, the line where the limit is. A training record, no qualification.",
             ),
             lambda row: verdict_word(row.verdict),
             lambda row: float(_ORDER.index(row.verdict)),
             lambda row: {"ready": "good", "not yet": "bad"}.get(row.verdict, "quiet"),
         ),
         Column(
-            "caught", translate("Results", "Bad welds caught"),
+            "caught", translate("Results", "Bad caught"),
             translate(
                 "Results",
-                "Of bad welds outside the doubt; 29 of 29 would show nine in ten (exact binomial "
-                "demonstration).",
+                "Bad welds that were rejected, outside the doubt; 29 of 29 would show nine in ten "
+                "(exact binomial demonstration).",
             ),
-            lambda row: counted(Share(row.hits, row.trials) if row.trials else None),
-            lambda row: row.hits / row.trials if row.trials else None, number=True,
+            lambda row: counted(row.caught), lambda row: _value(row.caught), number=True,
+        ),
+        Column(
+            "through", translate("Results", "Good let through"),
+            translate(
+                "Results",
+                "Good welds that were accepted: who rejects everything catches every bad one.",
+            ),
+            lambda row: counted(row.let_through), lambda row: _value(row.let_through),
+            number=True,
         ),
         Column(
             "more", translate("Results", "More needed"),
-            translate("Results", "Bad welds caught in a row, from now on, that would show it."),
+            translate(
+                "Results", "Calls without a mistake, from now on, that would show what is missing."
+            ),
             lambda row: str(row.more) if row.more else "", lambda row: float(row.more),
             number=True,
         ),
@@ -268,34 +299,36 @@ def ready_columns() -> list[Column[ReadyRow]]:
             "line", translate("Results", "Line, mm"),
             translate(
                 "Results",
-                "Where they call a weld short: above 0 too early, below 0 too late (bias), with "
-                "its 95 %.",
+                "Where they begin to call a weld short: above 0 too early, below 0 too late "
+                "(bias of the fitted line), with its 95 %.",
             ),
-            lambda row: _known(row.bias), lambda row: row.bias[0] if row.bias else None,
-            number=True,
+            lambda row: between(*(row.bias or _NONE), share=False),
+            lambda row: row.bias[0] if row.bias else None, number=True,
         ),
         Column(
             "blur", translate("Results", "Blur, mm"),
-            translate("Results", "How blurred that line is (spread of the fitted curve)."),
-            lambda row: _known(row.blur), lambda row: row.blur[0] if row.blur else None,
-            number=True,
+            translate(
+                "Results", "How blurred that line is (spread of the fitted line), with its 95 %."
+            ),
+            lambda row: between(*(row.blur or _NONE), share=False),
+            lambda row: row.blur[0] if row.blur else None, number=True,
         ),
         Column(
             "calls", translate("Results", "Calls"),
-            translate("Results", "How many calls of logbook and sittings the line rests on."),
-            lambda row: str(row.calls), lambda row: float(row.calls), number=True,
+            translate(
+                "Results",
+                "Calls that count: made before anything told how they went, at the bench or in "
+                "sittings.",
+            ),
+            lambda row: str(row.counted), lambda row: float(row.counted), number=True,
         ),
         Column("last", translate("Results", "Latest"),
-               translate("Results", "The latest call."), lambda row: when(row.last),
+               translate("Results", "The latest call that counts."), lambda row: when(row.last),
                lambda row: row.last.timestamp() if row.last else None),
         Column("groups", translate("Results", "Groups"),
                translate("Results", "Of the class, as they stand on this machine."),
                lambda row: ", ".join(row.groups)),
     ]  # fmt: skip
-
-
-def _known(value: tuple[float, float, float] | None) -> str:
-    return between(*(value or (None, None, None)), share=False)
 
 
 def ready_choices(groups: Sequence[str]) -> list[Choice[ReadyRow]]:

@@ -1,107 +1,63 @@
-"""What a class handed in, gathered into rows: papers first, coupons, pairs and pictures beside."""
+"""A class in words: rows of papers, coupons and pairs, sentences about all of it, its pictures."""
 
 from __future__ import annotations
 
 import math
-from collections import Counter
-from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
-from functools import cached_property
+from collections.abc import Mapping
 from typing import Any
 
-from exercises.sitting.marking import Override, Shortfall, Standing, mark
-from exercises.sitting.plan import SKILLS
-from exercises.sitting.result import Result
+from exercises.sitting.marking import Shortfall, Standing
+from trainer.bench import words
 from trainer.bench.reasons import mark_word
 from trainer.bench.translation import translate
 from trainer.figures import figures
 from trainer.results.figures_of import percent
-from trainer.results.rows import LearnerRow
+from trainer.results.reckoning import Reckoned, Slot
+from trainer.results.rows import CouponRow, LearnerRow, PairRow
+from trainer.school.reading import Answer, Sat
 
 __all__ = [
-    "HandedIn",
-    "clashing",
+    "coupon_rows",
     "learner_rows",
+    "pair_rows",
     "shortfall_words",
-    "skills_asked",
+    "slot_words",
     "verdict_sentence",
 ]
 
 
-@dataclass(frozen=True)
-class HandedIn:
-    """One paper, and what this machine knows beside it.
-
-    Parameters
-    ----------
-    result
-        As it was handed in.
-    overrides
-        Marks set by hand since, oldest first.
-    name, groups
-        Of the learner, where this machine knows them.
-    clash
-        Whether another paper of this code is in the sitting.
-    """
-
-    result: Result
-    overrides: tuple[Override, ...] = ()
-    name: str = ""
-    groups: tuple[str, ...] = ()
-    clash: bool = False
-
-    @cached_property
-    def standing(self) -> Standing:
-        """What it came to, overrides included."""
-        return mark(self.result.marks, self.result.items, self.overrides)
+def learner_rows(reckoned: Reckoned, groups: Mapping[str, tuple[str, ...]]) -> list[LearnerRow]:
+    """Return a row for each paper; `groups` are names by the learner's id."""
+    return [
+        _learner(paper, standing, groups.get(paper.learner, ()))
+        for paper, standing in zip(reckoned.papers, reckoned.standings, strict=True)
+    ]
 
 
-def skills_asked(papers: Iterable[HandedIn]) -> list[str]:
-    """Return the skills that any paper was marked on, in the order of the contract."""
-    seen = {
-        name
-        for paper in papers
-        for name, value in paper.standing.by_skill.items()
-        if value is not None
-    }
-    return [name for name in SKILLS if name in seen]
-
-
-def learner_rows(papers: Sequence[HandedIn]) -> list[LearnerRow]:
-    """Return a row for each paper."""
-    return [_row(paper) for paper in papers]
-
-
-def _row(paper: HandedIn) -> LearnerRow:
-    result, standing = paper.result, paper.standing
-    plan: Any = result.plan
+def _learner(paper: Sat, standing: Standing, groups: tuple[str, ...]) -> LearnerRow:
     return LearnerRow(
-        id=result.id,
-        code=result.code,
-        name=paper.name,
-        groups=paper.groups,
+        id=paper.id,
+        code=paper.code,
+        # Who is known by nothing but a code is called by it.
+        name="" if paper.name == paper.code else paper.name,
+        groups=groups,
         score=standing.score,
         by_skill={str(name): value for name, value in standing.by_skill.items()},
-        below=_below(standing),
+        below=tuple(str(why.params["skill"]) for why in standing.why if "skill" in why.params),
         critical=standing.critical,
         unanswered=standing.unanswered,
         passed=standing.passed,
         why="; ".join(shortfall_words(why) for why in standing.why),
-        used_ms=sum(item.ms for item in result.items),
-        extra=float(plan.get("extra") or 0.0),
-        interruptions=len(result.interruptions),
-        away_ms=sum(one.ms or 0 for one in result.interruptions),
-        station=result.station,
-        finished=result.finished,
-        ended=result.ended,
+        used_ms=sum(item.ms for item in paper.items),
+        extra=float(paper.plan.get("extra") or 0.0),
+        interruptions=len(paper.interruptions),
+        away_ms=sum(one.ms or 0 for one in paper.interruptions),
+        station=paper.station,
+        finished=paper.finished,
+        ended=paper.ended,
         clash=paper.clash,
-        overridden=len({(one.item, one.mark) for one in paper.overrides}),
+        overridden=len({(one.override.item, one.override.mark) for one in paper.overrides}),
     )
-
-
-def _below(standing: Standing) -> tuple[str, ...]:
-    found = [str(why.params.get("skill", "")) for why in standing.why]
-    return tuple(name for name in found if name)
 
 
 def shortfall_words(why: Shortfall) -> str:
@@ -128,15 +84,77 @@ def shortfall_words(why: Shortfall) -> str:
 def verdict_sentence(standing: Standing) -> str:
     """What a paper came to, in one sentence."""
     if standing.passed:
-        text = translate("Results", "Passed with {score}.")
+        text = translate("Results", "Passed, with {score}.")
         return text.format(score=percent(standing.score))
     text = translate("Results", "Not passed, with {score}: {why}.")
     why = "; ".join(shortfall_words(one) for one in standing.why)
     return text.format(score=percent(standing.score), why=why)
 
 
-def clashing(papers: Iterable[tuple[str, str]]) -> set[str]:
-    """Return the ids of papers whose code another one has; takes (id, code) of one sitting."""
-    listed = list(papers)
-    counts = Counter(code.casefold().strip() for _, code in listed)
-    return {paper for paper, code in listed if counts[code.casefold().strip()] > 1}
+def coupon_rows(reckoned: Reckoned) -> list[CouponRow]:
+    """Return a row for each place of the plan."""
+    return [_coupon(slot) for slot in reckoned.slots]
+
+
+def _coupon(slot: Slot) -> CouponRow:
+    told = slot.figures.discrimination
+    return CouponRow(
+        id=slot.slot,
+        number=slot.number,
+        title=slot_words(slot),
+        kind=_kind(slot.given),
+        papers=slot.figures.right.of,
+        unanswered=slot.figures.unanswered,
+        right=slot.figures.right,
+        discrimination=(told.value, told.low, told.high) if told is not None else None,
+        upper_lower=slot.figures.upper_lower,
+        misses=slot.figures.misses,
+        false_alarms=slot.figures.false_alarms,
+        agreed=slot.agreed,
+        ms=slot.figures.median_ms,
+        overridden=slot.overridden,
+    )
+
+
+def slot_words(slot: Slot) -> str:
+    """What a place of the plan is called."""
+    if slot.made:
+        # A title of the dice's says nothing, and each learner's is another.
+        return translate("Results", "made, each their own")
+    return slot.given.title.in_language(words.language()) or slot.given.coupon
+
+
+def _kind(given: Answer) -> str:
+    right = given.grade.get("right") if given.grade is not None else None
+    if isinstance(right, str):
+        said = words.disposition_word(right).lower()
+        if given.outcome.in_doubt:
+            return translate("Results", "{call}, in doubt").format(call=said)
+        return said
+    if given.grade is None:
+        return translate("Results", "bad") if given.outcome.bad else translate("Results", "good")
+    marks: Mapping[str, Any] = given.grade.get("marks", {})
+    if "fault" in marks:
+        return translate("Results", "what is wrong")
+    if marks.get("size") is not None:
+        return translate("Results", "a size")
+    return translate("Results", "a reading")
+
+
+def pair_rows(reckoned: Reckoned) -> list[PairRow]:
+    """Return a row for each pair of places that the same learners got wrong."""
+    named = {slot.slot: f"{slot.number}  {slot_words(slot)}" for slot in reckoned.slots}
+    return [
+        PairRow(
+            id=" ".join(pair.slots),
+            first=named[pair.slots[0]],
+            second=named[pair.slots[1]],
+            together=pair.both,
+            of=len(reckoned.papers),
+            expected=pair.expected,
+            spread=pair.spread,
+            phi=pair.phi,
+            beyond=pair.beyond,
+        )
+        for pair in reckoned.pairs
+    ]

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from datetime import datetime
 from typing import Literal
 
@@ -74,45 +74,40 @@ class CouponRow:
 
     Parameters
     ----------
-    id
-        Its digest.
-    number, title, kind
-        Place in the paper; what it is called; the right call.
-    answers
-        How many papers have it.
-    difficulty
-        Share of the marks that it gave, 0 to 1, and its 95 %.
+    id, number, title, kind
+        Its place in the plan; what it is called; the right call.
+    papers, unanswered
+        How many papers have it, and how many of those say nothing of it.
+    right
+        How many are right, of all.
     discrimination
-        How far it tells those who do well from those who don't, −1 to 1, and its 95 %; None where
-        nothing can be said.
+        How far it tells those who do well from those who don't, with its 95 %: value, low, high,
+        -1 to 1; None where nothing can be said.
+    upper_lower
+        Share right among the best 27 % less that among the others at the end; None likewise.
     misses, false_alarms
         None where there was nothing to miss, or nothing to raise a false alarm about.
-    kappa_truth, kappa_others
-        Agreement with the truth and with each other; None where nothing can be said.
     agreed
         How many gave the commonest call, of all who gave one.
-    seconds
+    ms
         Median time.
     overridden
-        How many of its marks were overridden.
+        How many of its marks were set by hand.
     """
 
     id: str
     number: int
     title: str
     kind: str
-    answers: int
-    difficulty: float | None
-    difficulty_low: float | None
-    difficulty_high: float | None
-    discrimination: float | None
-    discrimination_low: float | None
-    discrimination_high: float | None
+    papers: int
+    unanswered: int
+    right: Share
+    discrimination: tuple[float, float, float] | None
+    upper_lower: float | None
     misses: Share | None
     false_alarms: Share | None
-    right: Share | None
     agreed: Share | None
-    seconds: float | None
+    ms: float | None
     overridden: int = 0
 
 
@@ -124,23 +119,25 @@ class PairRow:
     ----------
     id, first, second
         What the pair and its coupons are called.
-    together, expected, of
-        How many had both wrong; how many would if the one had nothing to do with the other; of
-        how many papers.
+    together, of
+        How many had both wrong, of how many papers.
+    expected, spread
+        How many would by chance: mean and standard deviation.
     phi
-        How strongly they go together, −1 to 1.
-    chance
-        How likely so many would be by chance; already made larger for how many pairs there are.
+        How strongly they go together, -1 to 1.
+    beyond
+        Whether that is more than chance, of all pairs looked at.
     """
 
     id: str
     first: str
     second: str
     together: int
-    expected: float
     of: int
-    phi: float
-    chance: float
+    expected: float
+    spread: float
+    phi: float | None
+    beyond: bool
 
 
 @dataclass(frozen=True, slots=True)
@@ -155,16 +152,17 @@ class ReadyRow:
         As in `LearnerRow`.
     verdict
         What the evidence comes to.
-    hits, trials
-        Bad welds outside the doubt that were rejected, of how many.
+    caught, let_through
+        Bad welds that were rejected, and good ones that were let through; None where none was
+        called.
     more
-        Rejections in a row that would show it; 0 where it is shown.
+        How many calls in a row would show what isn't shown of either; 0 where all is.
     bias, blur
         Of the line, mm, each (middle, low, high); None where it can't be told.
-    calls
-        How many calls the line rests on.
+    counted, others
+        How many calls count, and how many were made after something told how they went.
     last
-        The latest call.
+        The latest call that counts.
     sentence
         All of it in words.
     """
@@ -174,12 +172,12 @@ class ReadyRow:
     name: str
     groups: tuple[str, ...]
     verdict: Verdict
-    hits: int
-    trials: int
+    caught: Share | None
+    let_through: Share | None
     more: int
     bias: tuple[float, float, float] | None
     blur: tuple[float, float, float] | None
-    calls: int
+    counted: int
+    others: int
     last: datetime | None
-    sentence: str = ""
-    opens: str = field(default="")
+    sentence: str
