@@ -213,12 +213,11 @@ class OverrideRow(Base):
     __tablename__ = "overrides"
 
     id: Mapped[str] = mapped_column(String(36), primary_key=True)
-    attempt_id: Mapped[str] = mapped_column(
-        ForeignKey("attempts.id", ondelete="CASCADE"), index=True
-    )
+    sat_id: Mapped[str] = mapped_column(ForeignKey("sat.id", ondelete="CASCADE"), index=True)
+    item: Mapped[int] = mapped_column(Integer)
+    """Which coupon of its paper, from 1; it may have been left unanswered."""
     mark: Mapped[str] = mapped_column(String(20))
-    value: Mapped[float | None] = mapped_column(Float)
-    """0 to 1; None takes the mark out."""
+    value: Mapped[float] = mapped_column(Float)
     reason: Mapped[str] = mapped_column(Text)
     by_whom: Mapped[str] = mapped_column(String(200))
     at_ms: Mapped[int] = mapped_column(BigInteger)

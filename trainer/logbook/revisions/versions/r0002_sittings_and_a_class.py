@@ -100,16 +100,16 @@ def _overrides() -> None:
     op.create_table(
         "overrides",
         sa.Column("id", sa.String(36), nullable=False),
-        sa.Column("attempt_id", sa.String(36), nullable=False),
+        sa.Column("sat_id", sa.String(36), nullable=False),
+        sa.Column("item", sa.Integer(), nullable=False),
         sa.Column("mark", sa.String(20), nullable=False),
-        sa.Column("value", sa.Float(), nullable=True),
+        sa.Column("value", sa.Float(), nullable=False),
         sa.Column("reason", sa.Text(), nullable=False),
         sa.Column("by_whom", sa.String(200), nullable=False),
         sa.Column("at_ms", sa.BigInteger(), nullable=False),
         sa.ForeignKeyConstraint(
-            ["attempt_id"], ["attempts.id"],
-            name="fk_overrides_attempt_id_attempts", ondelete="CASCADE",
+            ["sat_id"], ["sat.id"], name="fk_overrides_sat_id_sat", ondelete="CASCADE"
         ),
         sa.PrimaryKeyConstraint("id", name="pk_overrides"),
     )  # fmt: skip
-    op.create_index("ix_overrides_attempt_id", "overrides", ["attempt_id"])
+    op.create_index("ix_overrides_sat_id", "overrides", ["sat_id"])
