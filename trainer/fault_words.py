@@ -11,7 +11,13 @@ from collections.abc import Mapping
 from typing import Final
 
 from exercises.file_faults import FileError, TrayFault
-from trainer import fault_table, intake_fault_table, picture_fault_table, rule_fault_table
+from trainer import (
+    fault_table,
+    intake_fault_table,
+    picture_fault_table,
+    rule_fault_table,
+    sitting_fault_table,
+)
 from trainer.bench.translation import translate
 from trainer.figures import figures
 from trainer.notices import FaultRow
@@ -25,11 +31,17 @@ CODES: Final = {
     **rule_fault_table.CODES,
     **picture_fault_table.CODES,
     **intake_fault_table.CODES,
+    **sitting_fault_table.CODES,
 }
 """The words of every code."""
 
 _CHOICE: Final = re.compile(r"(?<=') or (?=')|(?<=mm) or (?=\d)")
-_VALUES: Final = {**fault_table.VALUES, **rule_fault_table.VALUES, **intake_fault_table.VALUES}
+_VALUES: Final = {
+    **fault_table.VALUES,
+    **rule_fault_table.VALUES,
+    **intake_fault_table.VALUES,
+    **sitting_fault_table.VALUES,
+}
 
 
 def _names(template: str) -> set[str]:

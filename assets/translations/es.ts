@@ -466,6 +466,69 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
 </context>
 <context>
+    <name>ComposeBar</name>
+    <message>
+        <source>Sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished">Deshacer</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation type="unfinished">Rehacer</translation>
+    </message>
+    <message>
+        <source>Try it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;New</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Open a sealed sitting...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Seal again, same file and passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seal and save &amp;as...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Recent sittings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo: {what} (Ctrl+Z)</source>
+        <translation type="unfinished">Deshacer: {what} (Ctrl+Z)</translation>
+    </message>
+    <message>
+        <source>Redo: {what} (Ctrl+Y)</source>
+        <translation type="unfinished">Rehacer: {what} (Ctrl+Y)</translation>
+    </message>
+    <message>
+        <source>Not sealed yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealing...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed since</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Contents</name>
     <message>
         <source>Entries</source>
@@ -3419,6 +3482,226 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <message>
         <source>a gzip archive</source>
         <translation>un archivo gzip</translation>
+    </message>
+    <message>
+        <source>the id is {value}</source>
+        <translation>el identificador es {value}</translation>
+    </message>
+    <message>
+        <source>1 to {most} characters</source>
+        <translation>de 1 a {most} caracteres</translation>
+    </message>
+    <message>
+        <source>the sitting has no title</source>
+        <translation>la prueba no tiene título</translation>
+    </message>
+    <message>
+        <source>a title</source>
+        <translation>un título</translation>
+    </message>
+    <message>
+        <source>the seed is {value}</source>
+        <translation>la semilla es {value}</translation>
+    </message>
+    <message>
+        <source>0 to {most}</source>
+        <translation>de 0 a {most}</translation>
+    </message>
+    <message>
+        <source>nothing is asked</source>
+        <translation>no se pregunta nada</translation>
+    </message>
+    <message>
+        <source>coupons of a tray, or dice</source>
+        <translation>cupones de una bandeja, o dados</translation>
+    </message>
+    <message>
+        <source>says what is asked in no way, or in two</source>
+        <translation>no dice qué se pregunta, o lo dice de dos maneras</translation>
+    </message>
+    <message>
+        <source>either &quot;tray&quot; or &quot;recipe&quot;</source>
+        <translation>&quot;tray&quot; o bien &quot;recipe&quot;</translation>
+    </message>
+    <message>
+        <source>no coupon is chosen</source>
+        <translation>no se ha elegido ningún cupón</translation>
+    </message>
+    <message>
+        <source>one coupon or more</source>
+        <translation>uno o más cupones</translation>
+    </message>
+    <message>
+        <source>the shop&apos;s rules {rules} don&apos;t come with the coupons</source>
+        <translation>las reglas del taller {rules} no vienen con los cupones</translation>
+    </message>
+    <message>
+        <source>the coupons with their rules files</source>
+        <translation>los cupones con sus archivos de reglas</translation>
+    </message>
+    <message>
+        <source>{rules} is the id of another of these rule sets too</source>
+        <translation>{rules} es también el identificador de otro de estos conjuntos de reglas</translation>
+    </message>
+    <message>
+        <source>{count} coupons are asked</source>
+        <translation>se preguntan {count} cupones</translation>
+    </message>
+    <message>
+        <source>at most {most}</source>
+        <translation>como máximo {most}</translation>
+    </message>
+    <message>
+        <source>the time is {value} minutes</source>
+        <translation>el tiempo es de {value} minutos</translation>
+    </message>
+    <message>
+        <source>the pass mark is {value}</source>
+        <translation>la nota de aprobado es {value}</translation>
+    </message>
+    <message>
+        <source>0 to 1</source>
+        <translation>de 0 a 1</translation>
+    </message>
+    <message>
+        <source>no coupon of this sitting can be marked on {named}</source>
+        <translation>ningún cupón de esta prueba puede calificarse en {named}</translation>
+    </message>
+    <message>
+        <source>another skill, or coupons that ask for it</source>
+        <translation>otra destreza, o cupones que la pidan</translation>
+    </message>
+    <message>
+        <source>{count} learners are named</source>
+        <translation>se nombran {count} aprendices</translation>
+    </message>
+    <message>
+        <source>{value} is no code</source>
+        <translation>{value} no es un código</translation>
+    </message>
+    <message>
+        <source>1 to {most} characters, no space around them</source>
+        <translation>de 1 a {most} caracteres, sin espacios alrededor</translation>
+    </message>
+    <message>
+        <source>{value} is the code of learner {other} too</source>
+        <translation>{value} es también el código del aprendiz {other}</translation>
+    </message>
+    <message>
+        <source>a code of their own</source>
+        <translation>un código propio</translation>
+    </message>
+    <message>
+        <source>the time more is {value}</source>
+        <translation>el tiempo de más es {value}</translation>
+    </message>
+    <message>
+        <source>0 to {most} of the whole</source>
+        <translation>de 0 a {most} del total</translation>
+    </message>
+    <message>
+        <source>{value} is no id</source>
+        <translation>{value} no es un identificador</translation>
+    </message>
+    <message>
+        <source>a UUID</source>
+        <translation>un UUID</translation>
+    </message>
+    <message>
+        <source>the learner is not whose code is {code}</source>
+        <translation>el aprendiz no es el del código {code}</translation>
+    </message>
+    <message>
+        <source>the code and the id of one learner</source>
+        <translation>el código y el identificador de un mismo aprendiz</translation>
+    </message>
+    <message>
+        <source>the items&apos; numbers don&apos;t run from 1</source>
+        <translation>los números de las preguntas no van seguidos desde 1</translation>
+    </message>
+    <message>
+        <source>each number once</source>
+        <translation>cada número una vez</translation>
+    </message>
+    <message>
+        <source>two items fill one place of the plan</source>
+        <translation>dos preguntas ocupan un mismo lugar del plan</translation>
+    </message>
+    <message>
+        <source>one item for each</source>
+        <translation>una pregunta para cada uno</translation>
+    </message>
+    <message>
+        <source>a date and time with its zone, as 2026-03-02T09:00:00.000+00:00</source>
+        <translation>fecha y hora con su zona, como 2026-03-02T09:00:00.000+00:00</translation>
+    </message>
+    <message>
+        <source>is no record of a leaf&apos;s path</source>
+        <translation>no es un registro del recorrido de una hoja</translation>
+    </message>
+    <message>
+        <source>rows of ms, x, y, angle, turned and event, in order of time</source>
+        <translation>filas de ms, x, y, angle, turned y event, por orden de tiempo</translation>
+    </message>
+    <message>
+        <source>a grade of nothing that was stated</source>
+        <translation>una calificación de nada que se haya declarado</translation>
+    </message>
+    <message>
+        <source>the attempt too, or neither</source>
+        <translation>también el intento, o ninguno de los dos</translation>
+    </message>
+    <message>
+        <source>an answer to another coupon</source>
+        <translation>una respuesta a otro cupón</translation>
+    </message>
+    <message>
+        <source>one to {coupon}</source>
+        <translation>una a {coupon}</translation>
+    </message>
+    <message>
+        <source>the shop&apos;s rules {rules} are not in the file</source>
+        <translation>las reglas del taller {rules} no están en el archivo</translation>
+    </message>
+    <message>
+        <source>a result with the rules that it was judged by</source>
+        <translation>un resultado con las reglas por las que se juzgó</translation>
+    </message>
+    <message>
+        <source>the coupon is not the one that was judged</source>
+        <translation>el cupón no es el que se juzgó</translation>
+    </message>
+    <message>
+        <source>the coupon of that digest</source>
+        <translation>el cupón de ese resumen</translation>
+    </message>
+    <message>
+        <source>{value} is no mark</source>
+        <translation>{value} no es una calificación</translation>
+    </message>
+    <message>
+        <source>the mark is {value}</source>
+        <translation>la calificación es {value}</translation>
+    </message>
+    <message>
+        <source>no reason is given</source>
+        <translation>no se da ningún motivo</translation>
+    </message>
+    <message>
+        <source>the reason is too long</source>
+        <translation>el motivo es demasiado largo</translation>
+    </message>
+    <message>
+        <source>nobody is named</source>
+        <translation>no se nombra a nadie</translation>
+    </message>
+    <message>
+        <source>who overrides the mark</source>
+        <translation>quién cambia la calificación</translation>
+    </message>
+    <message>
+        <source>0 or 1</source>
+        <translation>0 o 1</translation>
     </message>
 </context>
 <context>
@@ -6583,15 +6866,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation type="unfinished">Dificultad</translation>
     </message>
     <message>
-        <source>Share of its marks that the class got: low is hard (item difficulty, p), with the 95 % that it lies in.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Discrimination</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Whether those who are better at the rest are better here: 0 not at all, below 0 worse (corrected item-rest correlation), with its 95 %.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6599,15 +6874,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Bad welds that were let go, of those called (type II).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>False alarms</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Good welds that were rejected, of those called (type I).</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6615,15 +6882,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation type="unfinished">Correcta</translation>
     </message>
     <message>
-        <source>Calls that agree with the truth, in doubt or not (accuracy).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Alike</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>How many gave the commonest call: whether the class agrees, right or wrong (modal agreement).</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6631,7 +6890,43 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Half of the class took less, half more (median time).</source>
+        <source>Share of the papers that have it right: low is hard (item difficulty, p), with the 95 % that it lies in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether those who are better at the rest are better here: 0 not at all, below 0 worse (corrected point-biserial correlation), with its 95 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Best less weakest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share right among the best of the class less that among the weakest (upper-lower index, 27 % at either end).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bad welds let go, of those called, outside the doubt (misses).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good welds that were rejected, of those called, outside the doubt (false alarms).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Papers that agree with the truth, doubt allowed for (accuracy).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many gave the commonest call: whether the class agrees with itself, right or wrong (modal agreement).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Papers that say nothing of it (omitted).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of those who answered took less, half more (median time).</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6695,7 +6990,59 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>How many would be if the one had nothing to do with the other (expected count).</source>
+        <source>How many would be if each learner&apos;s and each coupon&apos;s errors fell at random (mean of random tables with the same margins), and the 95 % about it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than chance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether luck would rarely do that, looking at so many pairs (false discovery rate 5 %, Benjamini-Hochberg).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>may be luck</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ready if all three are shown with 95 % confidence: bad welds caught, good ones let through, the line where the limit is. A training record, no qualification.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bad caught</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bad welds that were rejected, outside the doubt; 29 of 29 would show nine in ten (exact binomial demonstration).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good let through</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Good welds that were accepted: who rejects everything catches every bad one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calls without a mistake, from now on, that would show what is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where they begin to call a weld short: above 0 too early, below 0 too late (bias of the fitted line), with its 95 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How blurred that line is (spread of the fitted line), with its 95 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calls that count: made before anything told how they went, at the bench or in sittings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The latest call that counts.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6704,18 +7051,6 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>0 is none, 1 is always together (phi coefficient).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Luck</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>How often so many would come together by luck alone somewhere among all pairs (p-value, Holm&apos;s correction).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>under {limit}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6799,23 +7134,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Ready: nine bad welds in ten are caught, shown with 95 % confidence, and the line lies where the limit is.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Bad welds caught</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Of bad welds outside the doubt; 29 of 29 would show nine in ten (exact binomial demonstration).</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>More needed</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Bad welds caught in a row, from now on, that would show it.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6823,15 +7142,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Where they call a weld short: above 0 too early, below 0 too late (bias), with its 95 %.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Blur, mm</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>How blurred that line is (spread of the fitted curve).</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6839,15 +7150,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation type="unfinished">Dictámenes</translation>
     </message>
     <message>
-        <source>How many calls of logbook and sittings the line rests on.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Latest</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>The latest call.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -6891,8 +7194,36 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Passed with {score}.</source>
+        <source>Passed, with {score}.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>made, each their own</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{call}, in doubt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bad</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what is wrong</source>
+        <translation type="unfinished">qué falla</translation>
+    </message>
+    <message>
+        <source>a size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a reading</source>
+        <translation type="unfinished">una lectura</translation>
     </message>
     <message>
         <source>Not passed, with {score}: {why}.</source>
@@ -7164,6 +7495,102 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>Called wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only {count} of {few} papers: nothing can be said of coupons but counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{count} papers are few: figures of coupons are rough below {enough}, as their ranges show.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{passed} of {count} papers passed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half of the scores are at {middle} or above.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One learner&apos;s score is good to about ±{reach} (95 %, standard error of measurement).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How well the coupons measure one thing: KR-20 {kr20}, alpha {alpha}, over {items} coupons and {papers} papers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Agreement with the truth beyond chance: kappa {kappa}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With each other: Fleiss&apos; kappa {kappa}, over {places} coupons.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No two coupons were got wrong by the same learners more often than chance would have it, given how weak each learner and how hard each coupon is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%n pair(s) were got wrong by the same learners more often than chance would have it, given how weak each learner and how hard each coupon is: one thing may be behind both.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was handed in yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weakest: {weak} (half of the class at {low} or above). Best: {best} ({high}).</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: {below} of {of} below the pass mark of {mark}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All answers are alike: nothing tells learners apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hardest: {coupons}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below 0, where the better do worse: {coupons}. Look at these first; with few papers it may be luck, as the ranges show.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No call yet hangs on a size.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Short welds: {wrong} of {of} let go.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sound welds: {wrong} of {of} rejected.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Near the limit nobody can be sure; far from it each one counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No time was kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{coupon} ({minutes} min)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slowest, by the middle of the class: {coupons}.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -7528,6 +7955,57 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>choose...</source>
         <translation>elegir...</translation>
+    </message>
+</context>
+<context>
+    <name>Seal</name>
+    <message>
+        <source>Whoever has the file can try as many passphrases as they like. Length is what stops them: several words that have nothing to do with each other.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too short: at least {least} characters.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Weak: found by trying, by somebody who wants to. Make it longer.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fair, if it is no name, no date and no saying. Longer is better.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Long. Good, unless it is a line that others know too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without the passphrase nobody can read the coupons, the right calls or the marks.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sitting or a result of which one byte was changed is refused.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Results are sealed with it too: only you can open them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a learner&apos;s own machine the opened sitting lies in its memory: who owns the machine can get at it, or at the program itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A screen can be photographed, and a neighbour asked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An older copy of a half-done sitting can be put back in its place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A passphrase that is forgotten can&apos;t be got back: nobody else has it.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -8177,6 +8655,117 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
 </context>
 <context>
+    <name>SittingFiling</name>
+    <message>
+        <source>The sitting is not sealed yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is composed is kept in memory alone: on the disk it would lie open. If the program is closed now, it is gone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seal and save...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close without it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on composing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seal what is composed first?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is in memory alone, and would be gone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give it up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished">Cancelar</translation>
+    </message>
+    <message>
+        <source>Open a sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sittings (*{suffix});;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It can&apos;t be opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This sitting can&apos;t be opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file}
+
+What is composed stays as it was.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It can&apos;t be sealed yet: see what is missing.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It asks or marks something else than the file that was sealed before: so it becomes another sitting, and results of the earlier one are not counted with it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sitting</source>
+        <translation type="unfinished">prueba</translation>
+    </message>
+    <message>
+        <source>Save the sealed sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sittings (*{suffix})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealed: {file}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sitting could not be saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file}
+
+The system says: {reason}. Whatever was there is as it was, and what is composed is not lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save it elsewhere</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This sitting is not there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file}
+
+It may have been moved or renamed, or its disk is not connected.</source>
+        <translation type="unfinished">{file}
+
+Puede que se haya movido o renombrado, o que su disco no esté conectado.</translation>
+    </message>
+</context>
+<context>
     <name>SittingKeys</name>
     <message>
         <source>Ctrl+PgUp  Ctrl+PgDn</source>
@@ -8446,6 +9035,10 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>other papers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>sealed as another sitting</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -9228,6 +9821,14 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
 </context>
 <context>
     <name>Trying</name>
+    <message>
+        <source>On trial, from the sittings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On trial: no call is kept. Ctrl+6 leads back to the sitting.</source>
+        <translation type="unfinished"></translation>
+    </message>
     <message>
         <source>On trial, from the coupon shop</source>
         <translation>A prueba, del taller de cupones</translation>

@@ -219,10 +219,10 @@ class _Reading:
         handling: Any = source["handling"]
         try:
             HandlingLog.from_json(handling)
-        except ValueError as error:
-            params: dict[str, float | str] = {"why": str(error)}
-            text, right = f"the handling is none: {error}", "a record of the leaf's path"
-            self.faults.append(Fault(f"{at}/handling", "result-handling", text, right, params))
+        except ValueError:
+            text = "is no record of a leaf's path"
+            right = "rows of ms, x, y, angle, turned and event, in order of time"
+            self.faults.append(Fault(f"{at}/handling", "result-handling", text, right))
         if model.attempt is None and model.grade is not None:
             text, right = "a grade of nothing that was stated", "the attempt too, or neither"
             self.faults.append(Fault(at, "result-grade", text, right))
