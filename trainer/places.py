@@ -58,6 +58,16 @@ class Places:
         return self.data / "unsaved"
 
     @property
+    def sittings(self) -> Path:
+        """The folder of sittings that were begun and not handed in yet."""
+        return self.data / "sittings"
+
+    @property
+    def results(self) -> Path:
+        """The folder of sealed results that were handed in here."""
+        return self.data / "results"
+
+    @property
     def running(self) -> Path:
         """The folder where each running program keeps a file, which its crash would fill."""
         return self.data / "running"
