@@ -8,16 +8,25 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
-from typing import Any, Final, Literal
+from typing import Final, Literal
 
 import numpy as np
 import numpy.typing as npt
 
-from exercises.sitting.marking import Override, marked
+from exercises.learner.outcome import Outcome
+from exercises.sitting.marking import Markable, Override, marked
 from exercises.sitting.result import Result
-from exercises.strict_json import Json
 
-__all__ = ["ENOUGH", "FEWEST", "Answer", "ClassTable", "Size", "answers_of", "class_table"]
+__all__ = [
+    "ENOUGH",
+    "FEWEST",
+    "Answer",
+    "ClassTable",
+    "Size",
+    "answer_of",
+    "answers_of",
+    "class_table",
+]
 
 Array = npt.NDArray[np.float64]
 
@@ -74,29 +83,48 @@ _FINAL: Final = ("disposition", "size", "fault", "reading")
 
 def answers_of(result: Result, overrides: Sequence[Override] = ()) -> tuple[Answer, ...]:
     """Return a result's answers, overrides of its marks included."""
-    found: list[Answer] = []
-    for item in result.items:
-        worth = marked(item, overrides)
-        grade: Any = item.grade or {}
-        attempt: Any = item.attempt or {}
-        outcome: Mapping[str, Json] = item.outcome
-        called = outcome["called_bad"]
-        found.append(
-            Answer(
-                learner=result.learner,
-                slot=item.slot,
-                answered=item.answered,
-                right=_is_right(worth.marks),
-                score=worth.score,
-                bad=bool(outcome["bad"]),
-                called_bad=None if called is None else bool(called),
-                in_doubt=bool(outcome["in_doubt"]),
-                said=attempt.get("disposition"),
-                truth=grade.get("right"),
-                ms=item.ms,
-            )
-        )
-    return tuple(found)
+    return tuple(
+        answer_of(result.learner, item.slot, item, item.counted, item.ms, overrides)
+        for item in result.items
+    )
+
+
+def answer_of(
+    learner: str,
+    slot: str,
+    item: Markable,
+    outcome: Outcome,
+    ms: int,
+    overrides: Sequence[Override] = (),
+) -> Answer:
+    """Return one answer, overrides of its marks included.
+
+    Parameters
+    ----------
+    learner, slot, ms
+        As of `Answer`.
+    item
+        What was stated, and what it came to.
+    outcome
+        What statistics count it as.
+    overrides
+        Of the sitting that it is of.
+    """
+    worth = marked(item, overrides)
+    grade, attempt = item.grade or {}, item.attempt or {}
+    return Answer(
+        learner=learner,
+        slot=slot,
+        answered=item.answered,
+        right=_is_right(worth.marks),
+        score=worth.score,
+        bad=outcome.bad,
+        called_bad=outcome.called_bad,
+        in_doubt=outcome.in_doubt,
+        said=attempt.get("disposition"),
+        truth=grade.get("right"),
+        ms=ms,
+    )
 
 
 def _is_right(marks: Mapping[str, float | None]) -> bool:

@@ -11,7 +11,7 @@ from typing import Any, Final, Literal
 from exercises.attempt import Attempt
 from exercises.coupon import Coupon
 from exercises.grading import grade
-from exercises.learner.outcome import outcome_of
+from exercises.learner.outcome import Outcome, outcome_of
 from exercises.sitting.codes import learner_id
 from exercises.sitting.plan import SKILLS, Chosen, Made, PassMarks, Plan
 from exercises.strict_json import Json
@@ -76,6 +76,12 @@ class Item:
     def answered(self) -> bool:
         """Whether a call was made, with nothing missing."""
         return self.grade is not None
+
+    @property
+    def counted(self) -> Outcome:
+        """What statistics count it as."""
+        stated: Any = self.outcome
+        return Outcome(**stated)
 
     @property
     def hints(self) -> int:
