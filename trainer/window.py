@@ -36,6 +36,7 @@ from trainer.key_table import KeyGroup
 from trainer.language import LANGUAGES
 from trainer.look.theme import DARK, LIGHT, Theme, apply, theme_for
 from trainer.notices import FaultRow, FaultsDialog, KeysDialog, Notice, UnforeseenDialog
+from trainer.open_trays import OpenTrays
 from trainer.places import places
 from trainer.recent_menu import TRAY_SUFFIX, RecentMenu
 from trainer.screen_kinds import LooksUp, OpensTrays, screen_for
@@ -111,6 +112,7 @@ class WindowFrame(QObject):
         self.theme: Theme = LIGHT
         self.shop_rules: tuple[RuleSet, ...] = ()
         """Rule sets from files beside the tray that is open."""
+        self.open_trays: OpenTrays = {}  # a screen that holds one adds it
         self.discreet = False
         """Whether nothing is shown of what a report of trouble says."""
         self._dialogs: list[Notice | FirstStartCard] = []

@@ -10,6 +10,7 @@ from exercises.text import Text
 from exercises.tray import Tray
 from trainer.bench.controller import BenchController
 from trainer.bench.screen import BenchScreen, Course
+from trainer.open_trays import OpenTray
 from trainer.records import Keeper
 from trainer.window import WindowFrame
 
@@ -26,7 +27,7 @@ class _Aside:
 
 
 class Trying(QObject):
-    """Lends the bench to the shop.
+    """Lends the bench to a screen that makes coupons, or a sitting of them.
 
     Parameters
     ----------
@@ -40,6 +41,8 @@ class Trying(QObject):
         super().__init__(frame)
         self._frame, self._bench = frame, bench
         self._aside: _Aside | None = None
+        self._borrower = ""
+        frame.open_trays["bench"] = lambda: OpenTray(self._own.course.tray, None)
         frame.trial_asked.connect(self.begin)
         frame.screen_shown.connect(self._see)
         frame.tray_asked.connect(self._end)
@@ -49,22 +52,41 @@ class Trying(QObject):
 
     @property
     def lent(self) -> bool:
-        """Whether the bench is the shop's."""
+        """Whether the bench is another screen's."""
         return self._aside is not None
 
+    @property
+    def _own(self) -> _Aside | BenchScreen:
+        """What holds the tray that lies there when nothing is on trial."""
+        return self._aside or self._bench
+
     def begin(self, tray: Tray, at: int) -> None:
-        """Lay a coupon of the shop's tray out on the bench, and show that."""
+        """Lay a coupon of another screen's tray out on the bench, and show that."""
         bench = self._bench
+        # Asked for by the screen that is shown.
+        self._borrower = self._frame.shown_screen
         if self._aside is None:
             left = BenchController(bench.controller.state.coupon)
             left.go_on_from(bench.controller)
             self._aside = _Aside(bench.course, left, bench.records)
         bench.records = None
-        title = Text.of(self.tr("On trial, from the coupon shop"))
-        bench.open_tray(replace(tray, title=title))
+        title, way = self._words()
+        bench.open_tray(replace(tray, title=Text.of(title)))
         bench.go_to(at)
         self._frame.show_screen("bench")
-        bench.saying.say(self.tr("On trial: no call is kept. Ctrl+4 leads back to the shop."))
+        bench.saying.say(way)
+
+    def _words(self) -> tuple[str, str]:
+        """What the tray is called, and the way back."""
+        if self._borrower == "sittings":
+            return (
+                self.tr("On trial, from the sittings"),
+                self.tr("On trial: no call is kept. Ctrl+6 leads back to the sitting."),
+            )
+        return (
+            self.tr("On trial, from the coupon shop"),
+            self.tr("On trial: no call is kept. Ctrl+4 leads back to the shop."),
+        )
 
     def give_back(self) -> None:
         """Lay out again what lay there, as it was left."""
@@ -78,7 +100,7 @@ class Trying(QObject):
         bench.go_to(aside.course.index)
 
     def _see(self, key: str) -> None:
-        if key == "shop":
+        if key == self._borrower:
             self.give_back()
 
     def _see_settings(self) -> None:

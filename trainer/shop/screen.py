@@ -29,6 +29,7 @@ from trainer.bench.spoken import parts_of, shown_words
 from trainer.bench.words import rules_lines, rules_word
 from trainer.corners.drawing import drawn_over
 from trainer.corners.state import Drawn
+from trainer.open_trays import OpenTray
 from trainer.places import places
 from trainer.shop import state as changes
 from trainer.shop.answers import SEATS
@@ -166,6 +167,9 @@ class ShopScreen(QWidget):
         self.saying = Saying(self.view)
         self.setAccessibleName(self.tr("Coupon shop"))
         self.window_frame.add_keys(self.tr("Coupon shop"), KEYS.groups)
+        self.window_frame.open_trays["shop"] = lambda: OpenTray(
+            self.controller.shop.tray, self.filing.path.parent if self.filing.path else None
+        )
 
     def _listen(self) -> None:
         controller, view, knobs, tray = self.controller, self.view, self.knobs, self.tray

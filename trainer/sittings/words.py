@@ -223,4 +223,5 @@ def gesture_word(what: str) -> str:
         "entrants": translate("Sittings", "who sits"),
         "extra": translate("Sittings", "extra time"),
         "seed": translate("Sittings", "other papers"),
+        "seal": translate("Sittings", "sealed as another sitting"),
     }[what]
