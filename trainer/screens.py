@@ -95,11 +95,23 @@ def screens(
         screen.dealing.changed.connect(lambda: _remember_learner(frame, kept))
         return screen
 
+    def sittings(frame: WindowFrame) -> QWidget:
+        from trainer.sittings.screen import SittingsScreen
+
+        def compose() -> QWidget:
+            from trainer.sittings.compose_page import ComposePage
+            from trainer.sittings.roll import candidates
+
+            return ComposePage(frame, lambda: candidates(keeping()))
+
+        return SittingsScreen(frame, {"compose": compose})
+
     return [
         ("corners", QCoreApplication.translate("TopBar", "Four corners"), corners),
         ("reference", QCoreApplication.translate("TopBar", "Reference"), reference),
         ("shop", QCoreApplication.translate("TopBar", "Coupon shop"), shop),
         ("logbook", QCoreApplication.translate("TopBar", "Logbook"), logbook),
+        ("sittings", QCoreApplication.translate("TopBar", "Sittings"), sittings),
     ]
 
 

@@ -60,7 +60,7 @@ class ComposeBar(QFrame):
         self.actions_by_name = {}
         for words, name, keys in (
             (self.tr("&New"), "new", "Ctrl+N"),
-            (self.tr("&Open a sealed sitting..."), "open", "Ctrl+O"),
+            (self.tr("&Open a sealed sitting..."), "open", "Ctrl+Shift+O"),
             (self.tr("&Seal again, same file and passphrase"), "seal again", "Ctrl+S"),
             (self.tr("Seal and save &as..."), "seal", "Ctrl+Shift+S"),
         ):

@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
 from typing import Final
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
@@ -22,31 +21,15 @@ from exercises.sitting.plan import Entrant
 from trainer.look.tokens import Theme
 from trainer.shop.entry import Entry
 from trainer.shop.form import grid_of
+from trainer.sittings.roll import Candidate
 from trainer.sittings.tick_table import Row, TickTable
 from trainer.sittings.words import mark_words
 
-__all__ = ["Candidate", "EntrantsPanel"]
+__all__ = ["EntrantsPanel"]
 
 _EXTRAS: Final = (0.0, 0.25, 0.5, 1.0)
 _MOST: Final = 300.0
 """Per cent of the time that can be given more."""
-
-
-@dataclass(frozen=True, slots=True)
-class Candidate:
-    """Somebody who could sit.
-
-    Parameters
-    ----------
-    code, name
-        The name stays on this machine; it is empty where only the code is known.
-    groups
-        Names of the groups they are in.
-    """
-
-    code: str
-    name: str
-    groups: tuple[str, ...] = ()
 
 
 class EntrantsPanel(QWidget):
