@@ -26,7 +26,7 @@ from geometry.joint import MEMBERS, Member
 from geometry.leaf import Edge
 from geometry.measures import Measures
 
-__all__ = ["Check", "limit_checks", "size_checks"]
+__all__ = ["Check", "limit_checks", "plain_size_checks", "size_checks"]
 
 _ROUNDING: Final = 1e-9
 """mm, degrees: a measure that is its limit but for rounding meets it."""
@@ -90,6 +90,20 @@ def size_checks(
     coupon: Coupon, measures: Measures, compared: Sequence[Comparison]
 ) -> tuple[Check, ...]:
     """Return the checks of a row's comparisons, in its order."""
+    checks = plain_size_checks(coupon, measures, compared)
+    return tuple(
+        replace(check, decided_by_leaf=_settled(coupon, comparison, check))
+        for check, comparison in zip(checks, compared, strict=True)
+    )
+
+
+def plain_size_checks(
+    coupon: Coupon, measures: Measures, compared: Sequence[Comparison]
+) -> tuple[Check, ...]:
+    """Return the checks of a row's comparisons, none of them said to be decided by a leaf.
+
+    What a leaf decides takes most of the time, and where a size lies doesn't hang on it.
+    """
     return tuple(_size_check(coupon, measures, comparison) for comparison in compared)
 
 
@@ -99,7 +113,7 @@ def _size_check(coupon: Coupon, measures: Measures, comparison: Comparison) -> C
     asked = required(coupon, member)
     limit, per_size = _size_limit(coupon, comparison.key, asked.size)
     margin = (measured - limit) / per_size
-    check = Check(
+    return Check(
         key=comparison.key,
         measured=measured,
         limit=limit,
@@ -113,7 +127,6 @@ def _size_check(coupon: Coupon, measures: Measures, comparison: Comparison) -> C
         required=asked,
         short=asked.allowed > 0.0 and _in_part(coupon),
     )
-    return replace(check, decided_by_leaf=_settled(coupon, comparison, check))
 
 
 def _in_part(coupon: Coupon) -> bool:

@@ -28,7 +28,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 from typing import Final
 
-from exercises.checks import Check, limit_checks, size_checks
+from exercises.checks import Check, limit_checks, plain_size_checks, size_checks
 from exercises.coupon import DISPOSITIONS, Coupon, Disposition
 from exercises.doubt import doubt
 from exercises.gauging import right_leaves
@@ -49,6 +49,7 @@ __all__ = [
     "preferred_rack",
     "right_handling",
     "size_row",
+    "sizes_of",
 ]
 
 _SAME: Final = 1e-6
@@ -144,6 +145,24 @@ def judge(coupon: Coupon) -> Judgement:
         face=measures.face,
         measures=measures,
     )
+
+
+def sizes_of(coupon: Coupon) -> tuple[Check, ...]:
+    """Return the checks of the sizes of `coupon` as `judge` does, but for what leaves decide.
+
+    Examples
+    --------
+    >>> from exercises.coupon import Callout
+    >>> from geometry.bead import Bead
+    >>> from geometry.joint import Joint
+    >>> from geometry.section import Section
+    >>> section = Section.of(Joint(), Bead(8.0, 6.7))
+    >>> found = sizes_of(Coupon("hb-04", section, Callout(8.0, "leg", "8 mm")))
+    >>> [(check.key, round(check.margin, 2)) for check in found]
+    [('leg_base', 0.0), ('leg_upright', -1.3)]
+    """
+    measures = measure(coupon.section)
+    return plain_size_checks(coupon, measures, _row(coupon, measures.face).compared)
 
 
 def right_handling(coupon: Coupon) -> RightHandling:

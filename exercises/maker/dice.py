@@ -7,13 +7,15 @@ doubts off its limit as was drawn. So every rule set sets its own limit, and the
 from __future__ import annotations
 
 import random
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import Final
 
+from exercises.checks import Check
 from exercises.coupon import Coupon
 from exercises.disposition import Disposition
 from exercises.doubt import doubt
-from exercises.judging import Judgement, judge
+from exercises.judging import Judgement, judge, sizes_of
 from exercises.maker.recipe import Recipe, Trap
 from exercises.strict_json import Json
 from exercises.tray import read_tray
@@ -21,7 +23,7 @@ from exercises.versions import HEAD
 from geometry.leaf import Leaf, RackName, rack
 from geometry.measures import FaceShape
 
-__all__ = ["Throw", "coupon_of", "distance", "scaled", "throw", "vary"]
+__all__ = ["Scaled", "Throw", "coupon_of", "distance", "scaled", "throw", "vary"]
 
 _PLATES: Final = (6.0, 8.0, 10.0, 12.0, 15.0, 20.0, 25.0)
 _ROUNDS: Final = 5
@@ -224,24 +226,48 @@ def coupon_of(stated: dict[str, Json]) -> Coupon:
     return read_tray(from_file).coupons[0]
 
 
-def distance(judgement: Judgement) -> float:
+def distance(checks: Iterable[Check]) -> float:
     """Return how far the worst size lies from its limit, in doubts; negative: short of it."""
-    sizes = [check for check in judgement.checks if check.required is not None and check.doubt > 0]
+    sizes = [check for check in checks if check.required is not None and check.doubt > 0]
     return min((check.margin / check.doubt for check in sizes), default=float("nan"))
 
 
-def scaled(thrown: Throw, recipe: Recipe, name: str) -> tuple[dict[str, Json], Judgement] | None:
-    """Return the weld with its size brought to its aim, and its judgement; None if it can't be."""
+@dataclass(frozen=True)
+class Scaled:
+    """A weld whose size lies where it was asked for.
+
+    Parameters
+    ----------
+    stated, coupon
+        As a tray file states it, and as that is read.
+    judgement
+        The right call on it.
+    """
+
+    stated: dict[str, Json]
+    coupon: Coupon
+    judgement: Judgement
+
+
+def scaled(thrown: Throw, recipe: Recipe, name: str) -> Scaled | None:
+    """Return the weld with its size brought to its aim; None if it can't be.
+
+    Raises
+    ------
+    TrayError
+        If no section can be so.
+    """
     # Where the callout itself is the limit, this is the answer already.
     scale = 1.0 + thrown.aim * doubt("leg") / thrown.leaf.size
     for _ in range(_ROUNDS):
         stated = document(thrown, recipe, scale, id=name)
-        judgement = judge(coupon_of(stated))
-        off = thrown.aim - distance(judgement)
+        coupon = coupon_of(stated)
+        sizes = sizes_of(coupon)
+        off = thrown.aim - distance(sizes)
         if abs(off) <= _NEAR:
-            return stated, judgement
+            return Scaled(stated, coupon, judge(coupon))
         worst = min(
-            (c for c in judgement.checks if c.required is not None and c.doubt > 0),
+            (check for check in sizes if check.doubt > 0),
             key=lambda check: check.margin / check.doubt,
             default=None,
         )

@@ -11,7 +11,7 @@ from exercises.coupon import Coupon
 from exercises.disposition import Disposition
 from exercises.file_faults import TrayError
 from exercises.judging import Judgement
-from exercises.maker.dice import Throw, coupon_of, distance, scaled, throw
+from exercises.maker.dice import Throw, distance, scaled, throw
 from exercises.maker.recipe import Recipe, RecipeError
 from exercises.maker.words import HINTS, teaching_point, title
 from exercises.strict_json import Json
@@ -150,9 +150,9 @@ def draw(
         except TrayError:
             # A face that enters a member, a toe off its plate: thrown again.
             continue
-        if found is None or not is_as_asked(recipe, wanted, found[1], doubtful=doubtful):
+        if found is None or not is_as_asked(recipe, wanted, found.judgement, doubtful=doubtful):
             continue
-        drawn = Drawn(found[0], thrown, coupon_of(found[0]), found[1])
+        drawn = Drawn(found.stated, thrown, found.coupon, found.judgement)
         if not any(drawn.like(other) for other in before):
             return drawn
     text = f"no weld was found whose right call is {wanted!r}"
@@ -176,4 +176,4 @@ def is_as_asked(
         for check in judgement.checks
         if check.doubt > 0.0
     )
-    return clear and abs(distance(judgement)) <= recipe.farthest + 0.5
+    return clear and abs(distance(judgement.checks)) <= recipe.farthest + 0.5

@@ -70,12 +70,12 @@ def coupon_at(distance: float, rng: random.Random, recipe: Recipe, number: int) 
         except TrayError:
             # A face that enters a member, a toe off its plate: thrown again.
             continue
-        if found is not None and _fits(found[1], distance, wanted):
+        if found is not None and _fits(found.judgement, distance, wanted):
             stated = {
-                **found[0],
+                **found.stated,
                 "title": title(number),
                 "hints": HINTS,
-                "teaches": teaching_point(coupon_of(found[0]), found[1]),
+                "teaches": teaching_point(found.coupon, found.judgement),
             }
             return coupon_of(stated)
     text = f"no weld was found {distance:.2f} mm from its limit"

@@ -8,17 +8,19 @@ all of these and is another weld: another callout nearby, other legs, the trap o
 from __future__ import annotations
 
 import random
+from dataclasses import replace
 from functools import lru_cache
 from typing import Final
 
 from exercises.coupon import Coupon
 from exercises.file_faults import TrayError
 from exercises.judging import Judgement
-from exercises.maker.dice import coupon_of, scaled, vary
+from exercises.maker.dice import scaled, vary
 from exercises.maker.making import Drawn, answers_wanted, draw, is_as_asked
 from exercises.maker.recipe import Recipe, RecipeError
 from exercises.maker.words import teaching_point
 from exercises.strict_json import Json
+from exercises.text import Text
 
 __all__ = ["equal_coupon", "pattern"]
 
@@ -95,9 +97,9 @@ def equal_coupon(
         except TrayError:
             # A face that enters a member, a toe off its plate: thrown again.
             continue
-        if found is not None and _equal(recipe, drawn.judgement, found[1]):
-            return _worded(found[0], found[1], name, title)
-    return _worded(drawn.stated, drawn.judgement, name, title)
+        if found is not None and _equal(recipe, drawn.judgement, found.judgement):
+            return _worded(found.coupon, found.judgement, name, title)
+    return _worded(drawn.coupon, drawn.judgement, name, title)
 
 
 def _equal(recipe: Recipe, asked: Judgement, found: Judgement) -> bool:
@@ -112,6 +114,19 @@ def _equal(recipe: Recipe, asked: Judgement, found: Judgement) -> bool:
     )
 
 
-def _worded(stated: dict[str, Json], judgement: Judgement, name: str, title: Json) -> Coupon:
-    teaches = teaching_point(coupon_of(stated), judgement)
-    return coupon_of({**stated, "id": name, "title": title, "teaches": teaches})
+def _worded(coupon: Coupon, judgement: Judgement, name: str, title: Json) -> Coupon:
+    """The coupon with its words; no weld is built anew for them."""
+    teaches = teaching_point(coupon, judgement)
+    return replace(
+        coupon,
+        id=name,
+        title=_text(title),
+        teaches=_text(teaches),
+        source={**coupon.source, "id": name, "title": title, "teaches": teaches},
+    )
+
+
+def _text(words: Json) -> Text:
+    if isinstance(words, dict):
+        return Text(tuple((tag, str(said)) for tag, said in words.items()))
+    return Text.of(str(words))
