@@ -30,7 +30,7 @@ from trainer.taking.dialogs import HandInDialog, ProctorDialog
 from trainer.taking.drafts import Draft, draft_of, stated_of
 from trainer.taking.sitting import Sitting
 from trainer.taking.view import FullWindow, SittingView
-from trainer.taking.words import place_words
+from trainer.taking.words import place_words, stop_words
 from trainer.window import WindowFrame
 
 __all__ = ["Outcome", "Running", "terms_of"]
@@ -179,6 +179,11 @@ class Running(QObject):
         self._clock.start()
         self._lay_out(self.sitting.at)
         self.tick()
+
+    def welcome(self, words: str) -> None:
+        """Say what the sitting was interrupted by, quietly."""
+        if words and self._aside is not None:
+            self.view.band.say(Saying(words))
 
     def _leave(self, outcome: Outcome) -> None:
         """Give bench and window back as they were."""
@@ -336,6 +341,7 @@ class Running(QObject):
         if self._ending is not None:
             self._end(self._ending)
             return
+        stops = len(self.sitting.progress.interruptions)
         try:
             left = self.sitting.keeper.tick()
         except JournalError as error:
@@ -345,6 +351,8 @@ class Running(QObject):
             self._ticks += 1
             if self._said is not None or self._ticks % _OFTEN == 0:
                 self._keep_here()
+        for stop in self.sitting.progress.interruptions[stops:]:
+            self.view.band.say(Saying(stop_words(stop)))
         self.view.bar.time.show_left(left)
         if left <= 0:
             self._end("time up")

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from exercises.sitting.plan import HELPS, Help, Plan
+from exercises.sitting.progress import Interruption, Progress
 from trainer.bench.translation import QT_TRANSLATE_NOOP, translate
 from trainer.figures import number_words
 from trainer.taking.sitting import Place, Standing
@@ -14,12 +15,14 @@ __all__ = [
     "FINAL_MS",
     "TIME_MARKS",
     "count_words",
+    "interruption_words",
     "left_words",
     "mark_passed",
     "place_words",
     "rule_words",
     "spoken_left",
     "standing_word",
+    "stop_words",
 ]
 
 _CONTEXT: Final = "Sitting"
@@ -143,6 +146,36 @@ def mark_passed(before: int, now: int) -> int | None:
     """
     passed = [mark for mark in TIME_MARKS if now <= mark < before]
     return min(passed) if passed else None
+
+
+def interruption_words(progress: Progress) -> str:
+    """What is said to whoever goes on with a sitting: what it was interrupted by, what is left."""
+    stops = progress.interruptions
+    if not stops:
+        return ""
+    last = [each for each in stops if each.kind == "closed"] or list(stops)
+    return translate(_CONTEXT, "{stop} {left}. This stands in the result.").format(
+        stop=stop_words(last[-1]), left=left_words(progress.left_ms)
+    )
+
+
+def stop_words(stop: Interruption) -> str:
+    """One interruption in words."""
+    if stop.ms is None:
+        if stop.kind == "clock":
+            return translate(_CONTEXT, "The clock of this machine was set back.")
+        return translate(_CONTEXT, "The sitting stood still; how long, its clock can't tell.")
+    minutes, seconds = stop.ms // _MINUTE, stop.ms % _MINUTE // _SECOND
+    long = (
+        translate(_CONTEXT, "{minutes} min {seconds} s").format(minutes=minutes, seconds=seconds)
+        if minutes
+        else translate(_CONTEXT, "{seconds} s").format(seconds=seconds)
+    )
+    if stop.kind == "asleep":
+        words = translate(_CONTEXT, "The machine slept for {long}; that is not counted.")
+    else:
+        words = translate(_CONTEXT, "The sitting stood still for {long}; that is not counted.")
+    return words.format(long=long)
 
 
 def rule_words(plan: Plan, code: str) -> tuple[str, ...]:
