@@ -2,11 +2,12 @@
 
     python -m tests.measure.fuzz TARGET SECONDS [CORPUS]
 
-TARGET is one of csv, dxf, svg, picture, tray. A reader may answer with what it read or refuse with
-faults that say what, where and what would be right; anything else is a finding: kept in a file
-under `tests/out/fuzz/TARGET/findings`, one for each place, and the run goes on. An input that takes
-longer than twenty seconds or more than 2 GiB ends the run. The corpus grows in CORPUS, by default
-beside the findings, and the next run goes on from it. Needs the extra `fuzz`.
+TARGET is one of csv, dxf, svg, picture, tray, sitting, result, sealed, journal. A reader may answer
+with what it read or refuse with faults that say what, where and what would be right; anything else
+is a finding: kept in a file under `tests/out/fuzz/TARGET/findings`, one for each place, and the run
+goes on. An input that takes longer than twenty seconds or more than 2 GiB ends the run. The corpus
+grows in CORPUS, by default beside the findings, and the next run goes on from it. Needs the extra
+`fuzz`.
 """
 
 from __future__ import annotations
@@ -22,7 +23,16 @@ from pathlib import Path
 import atheris
 
 with atheris.instrument_imports(
-    include=["exercises", "ezdxf", "svgelements", "defusedxml", "xml", "json", "PIL"]
+    include=[
+        "exercises",
+        "trainer.sealing",
+        "ezdxf",
+        "svgelements",
+        "defusedxml",
+        "xml",
+        "json",
+        "PIL",
+    ]
 ):
     from PIL import Image
 
@@ -31,8 +41,12 @@ with atheris.instrument_imports(
     from exercises.intake.photo_file import picture_of
     from exercises.intake.svg import read_svg
     from exercises.intake.table import read_table
+    from exercises.sitting.plan_file import plan_bytes, read_plan
+    from exercises.sitting.result_file import read_result, result_bytes
     from exercises.strict_json import parse_json
     from exercises.tray import read_tray
+    from tests.exercises.sitting import specimens
+    from tests.measure import forging
 
 OUT = Path(__file__).resolve().parents[1] / "out" / "fuzz"
 TRAYS = Path(__file__).resolve().parents[2] / "assets" / "trays"
@@ -45,12 +59,28 @@ def read_tray_text(data: bytes) -> None:
         read_tray(parsed.value)
 
 
+def read_sitting(data: bytes) -> None:
+    """Read a sitting; what was read has to be written and read back the same."""
+    plan = read_plan(data, "a.sitting")
+    assert read_plan(plan_bytes(plan), "a.sitting") == plan
+
+
+def read_result_text(data: bytes) -> None:
+    """Read a result; what was read has to be written and read back the same."""
+    result = read_result(data, "a.result")
+    assert result_bytes(read_result(result_bytes(result), "a.result")) == result_bytes(result)
+
+
 READERS: dict[str, Callable[[bytes], object]] = {
     "csv": lambda data: read_table(data, "a.csv"),
     "dxf": lambda data: read_dxf(data, "a.dxf"),
     "svg": lambda data: read_svg(data, "a.svg"),
     "picture": lambda data: picture_of(data, "a.png"),
     "tray": read_tray_text,
+    "sitting": read_sitting,
+    "result": read_result_text,
+    "sealed": forging.open_forged,
+    "journal": forging.resume_forged,
 }
 
 _DXF = b"0\nSECTION\n2\nENTITIES\n%s0\nENDSEC\n0\nEOF\n"
@@ -100,6 +130,10 @@ SEEDS: dict[str, list[bytes]] = {
         next(TRAYS.glob("*.json")).read_bytes(),
         _TRAY,
     ],
+    "sitting": [plan_bytes(specimens.plan())],
+    "result": [result_bytes(specimens.result(of=specimens.plan(parts=(specimens.chosen(),))))],
+    "sealed": forging.SEALED,
+    "journal": forging.JOURNALS,
 }
 
 
@@ -116,6 +150,8 @@ class Watch:
         self.counts["executions"] += 1
         try:
             self._read(data)
+        except forging.SealError:
+            self.counts["refused"] += 1
         except FileError as error:
             self.counts["refused"] += 1
             if not all(f.text and f.right and f.code for f in error.faults) or not error.faults:
