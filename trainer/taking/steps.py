@@ -133,10 +133,8 @@ class FileStep(Step):
             row.setProperty("kind", "card")
             line = QHBoxLayout(row)
             line.setContentsMargins(12, 8, 12, 8)
-            when = QLocale().toString(
-                QDateTime.fromSecsSinceEpoch(round(last.timestamp())),
-                QLocale.FormatType.ShortFormat,
-            )
+            moment = QDateTime.fromSecsSinceEpoch(round(last.timestamp()))
+            when = QLocale().toString(moment, QLocale.FormatType.ShortFormat)
             words = wrapped(
                 self.tr(
                     "A sitting that was begun here is not handed in. It was last at work {when}."
