@@ -163,7 +163,8 @@ class Speech(QObject):
     def _made(self, language: str) -> list[QTranslator]:
         """Return the translators of a language; the last is asked first."""
         if language == "en":
-            return []
+            # All else stands in the sources; this knows one from several.
+            return [FileTranslator(asset("translations") / "en.qm", self)]
         if language == PSEUDO:
             return [PseudoTranslator(self._made("es"), self)]
         theirs = Path(QLibraryInfo.path(QLibraryInfo.LibraryPath.TranslationsPath))

@@ -1,12 +1,14 @@
 """Renews the translations: takes the texts out of the sources, and compiles what is translated.
 
 ``python -m trainer.translating`` adds new texts to ``assets/translations/es.ts`` and takes out
-those that are gone, compiles ``es.qm`` from it, and says what is still to be translated. The tools
-are Qt's own and come with PySide6.
+those that are gone, compiles ``es.qm`` from it, and says what is still to be translated. English
+itself needs a file for what is counted: ``3 coupon(s)`` is said as ``3 coupons``. The tools are
+Qt's own and come with PySide6.
 """
 
 from __future__ import annotations
 
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -18,9 +20,10 @@ import PySide6
 from trainer.assets import asset
 from trainer.language import LANGUAGES
 
-__all__ = ["catalogue", "compile_file", "extract", "main"]
+__all__ = ["catalogue", "compile_file", "counted", "extract", "main"]
 
 _SOURCES: Final = Path(__file__).parent
+_COUNTED: Final = re.compile(r"(?<=\w)\(s\)")
 
 
 def _run(tool: str, *words: str) -> None:
@@ -77,6 +80,27 @@ def catalogue(file: Path) -> dict[tuple[str, str], str]:
     return found
 
 
+def counted(file: Path, to: Path) -> None:
+    """Write a ``.ts`` file of English with one and several of all that is counted in `file`."""
+    found = ET.parse(file)
+    root = found.getroot()
+    root.set("language", "en")
+    for context in list(root.iter("context")):
+        for message in list(context.iter("message")):
+            text = message.findtext("source", "")
+            given = message.find("translation")
+            if message.get("numerus") != "yes" or given is None or not _COUNTED.search(text):
+                context.remove(message)
+                continue
+            given.clear()
+            for ending in ("", "s"):
+                ET.SubElement(given, "numerusform").text = _COUNTED.sub(ending, text)
+        if context.find("message") is None:
+            root.remove(context)
+    ET.indent(found)
+    found.write(to, encoding="utf-8", xml_declaration=True)
+
+
 def main() -> int:
     """Renew every language, and return 0 if nothing is left to translate."""
     left = 0
@@ -86,6 +110,9 @@ def main() -> int:
         file = asset("translations") / f"{language}.ts"
         extract(file, language)
         compile_file(file, file.with_suffix(".qm"))
+        english = file.with_stem("en")
+        counted(file, english)
+        compile_file(english, english.with_suffix(".qm"))
         for (context, text), words in catalogue(file).items():
             if not words:
                 left += 1

@@ -76,6 +76,13 @@
     </message>
 </context>
 <context>
+    <name>AskStep</name>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished">Atrás</translation>
+    </message>
+</context>
+<context>
     <name>Band</name>
     <message>
         <source>Send this message away</source>
@@ -466,6 +473,112 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
 </context>
 <context>
+    <name>ClassPage</name>
+    <message>
+        <source>Sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring in results...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Result files from a stick or a folder, several at once; or drop them here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation type="unfinished">Exportar</translation>
+    </message>
+    <message>
+        <source>This table as it is shown (CSV)...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every answer of this sitting (CSV)...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Statements of this sitting (xAPI)...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet of the class to print (PDF)...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sheet of the class for screen readers (HTML)...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coupons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wrong together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pictures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Who is ready</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Papers of the sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coupons of the sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coupons got wrong together</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the logbook</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n paper(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No two coupons were got wrong by the same learner.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was handed in yet. Sittings that are sat on this machine come here by themselves; results from other machines are brought in from their files: choose them above, or drop them here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{ready} ready, {not_yet} not yet, {unseen} not seen enough of. What counts: calls at the bench and in sittings, made before anything told how they went.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no learner yet: add the class under Class, or bring results in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ComposeBar</name>
     <message>
         <source>Sitting</source>
@@ -525,6 +638,101 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
     <message>
         <source>sealed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ComposePage</name>
+    <message>
+        <source>Coupons</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A learner&apos;s paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compose a sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sittings: compose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time and marks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seal and save...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seal and save (Ctrl+Shift+S)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coupons from a tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trays (*{suffix});;All files (*)</source>
+        <translation type="unfinished">Bandejas (*{suffix});;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>The coupon shop has no tray open: visit it first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its rules are not at hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some of these coupons are judged by rules of the shop&apos;s own, from a file beside their tray. Open the tray from its file instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Added: {coupons}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation type="unfinished">Añadir</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coupons from dice</source>
+        <translation type="unfinished">Cupones a los dados</translation>
+    </message>
+    <message>
+        <source>Each learner gets welds of their own by this recipe, equally hard. Nothing is kept but the recipe: the same learner always gets the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no paper to try yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learners ({n})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking it through...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not yet:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Can be sealed: {coupons} in {time}.</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -1894,6 +2102,82 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <message>
         <source>Stopping...</source>
         <translation>Deteniendo...</translation>
+    </message>
+</context>
+<context>
+    <name>DoneStep</name>
+    <message>
+        <source>Try again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a copy...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished">Hecho</translation>
+    </message>
+    <message>
+        <source>Handing in…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All you have stated is kept. One moment.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The result can&apos;t be written yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{reason}
+
+Nothing is lost: all you have stated is kept at this machine. Make room on the disk, and try again; or leave, and go on with it later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The time is up: your sitting is handed in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your sitting is handed in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of your coupons: {counts}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What you had stated by then counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n interruption(s) stand in the result, with their times.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Your instructor has the marks. You may leave now.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sealed result lies at {file}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It could not be taken into the logbook: {reason}. Open it on the page Results later; it is safe in its file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the logbook is not open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This code has handed in this sitting before: both results are kept, and the instructor is told.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -3740,6 +4024,29 @@ La bandeja abierta sigue como estaba.</translation>
     </message>
 </context>
 <context>
+    <name>FileStep</name>
+    <message>
+        <source>Take a sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sitting is a timed set of coupons without help, graded when you hand it in. The proctor has its file (it ends with .sitting) and types its passphrase.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a sitting...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sitting that was begun here is not handed in. It was last at work {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with it...</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Filing</name>
     <message>
         <source>Autosave does not work ({reason}). Nothing is lost while the program runs: free some space, or save the tray elsewhere.</source>
@@ -5189,6 +5496,25 @@ Nothing is left open.</source>
     <message>
         <source>True measures</source>
         <translation>Medidas reales</translation>
+    </message>
+</context>
+<context>
+    <name>MissingTray</name>
+    <message>
+        <source>This tray is not there</source>
+        <translation type="unfinished">Esta bandeja no está</translation>
+    </message>
+    <message>
+        <source>{file}
+
+It may have been moved or renamed, or its disk is not connected.</source>
+        <translation type="unfinished">{file}
+
+Puede que se haya movido o renombrado, o que su disco no esté conectado.</translation>
+    </message>
+    <message>
+        <source>Take it off the list</source>
+        <translation type="unfinished">Quitarla de la lista</translation>
     </message>
 </context>
 <context>
@@ -7593,6 +7919,100 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <source>Slowest, by the middle of the class: {coupons}.</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>%n call(s) after being told how such calls went count for nothing here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{hits} of {trials} bad welds caught: that shows, with {confidence} confidence, that {share} or more are.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{hits} of {trials} bad welds caught: {share} isn&apos;t shown; {more} more without a miss would.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{hits} of {trials} bad welds caught: {more} more without a miss would show {share}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{hits} of {trials} good welds let through: {share} or more, with {confidence} confidence.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{hits} of {trials} good welds let through: {share} isn&apos;t shown; {more} more without a false alarm would.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{hits} of {trials} good welds let through: {more} more without a false alarm would show {share}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{calls} of the {needed} calls near a limit that would say where the line is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The line lies {middle} (95 %: {low} to {high}), blurred by {blur}:</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{away} off the limit the calls are as sure as asked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{away} off the limit too many calls go wrong.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more calls would tell whether {away} off the limit is surely told.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at the limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{off} above it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{off} below it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ResultsPage</name>
+    <message>
+        <source>Results</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading...</source>
+        <translation type="unfinished">Leyendo...</translation>
+    </message>
+    <message>
+        <source>{who}: {sitting}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This paper can&apos;t be read by this version of the program.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This paper isn&apos;t there any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>RulesStep</name>
+    <message>
+        <source>Begin: the clock starts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished">Atrás</translation>
+    </message>
 </context>
 <context>
     <name>Running</name>
@@ -8779,6 +9199,58 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
         <source>Pages</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>begin a new one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>open a sealed one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seal again; with Shift: another passphrase or file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>undo a step; redo it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>try the paper that is shown, on no record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Space</source>
+        <translation type="unfinished">Espacio</translation>
+    </message>
+    <message>
+        <source>in a list: tick what is chosen, or untick it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coupons from a tray&apos;s file; from dice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation type="unfinished">Supr</translation>
+    </message>
+    <message>
+        <source>take the chosen part out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>to the coupons, a paper, time and marks, the learners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its parts</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>SittingView</name>
@@ -9432,6 +9904,131 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
 </context>
 <context>
+    <name>TakingPage</name>
+    <message>
+        <source>Take a sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The proctor&apos;s passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation type="unfinished">Abrir</translation>
+    </message>
+    <message>
+        <source>The learner&apos;s code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on</source>
+        <translation type="unfinished">Continuar</translation>
+    </message>
+    <message>
+        <source>{name} is a tray to practise with, not a sitting. A sitting is made of trays on the page Compose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your instructor gave you a code. It stands in the result; no name does.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{title}: what holds for {code}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go on with a sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The proctor&apos;s passphrase opens it again, at the coupon where it was. The clock runs from then on; the time in between is not counted, and stands in the result.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The proctor types the passphrase that this sitting was sealed with.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opening…</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open it on the bench</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sittings (*{suffix});;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the passphrase first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was sealed is no sitting that can be sat.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another version of this program began it, and would lay out another paper. Go on with that version.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type your code first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That can&apos;t be a code: it has signs that can&apos;t be seen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This code is not on the list of this sitting.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This code has begun this sitting here, from a file that was sealed differently. Go on with that one from the first page, with its passphrase.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This code has handed in a sitting of this title at this machine before. If it is sat again, both results are kept, and the instructor is told.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It could not be read back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a copy of the sealed result</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Results (*{suffix})</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The copy could not be saved</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file}: {reason}
+
+The result itself is safe.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A copy was saved as {file}</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>Talk</name>
     <message>
         <source>Size grows</source>
@@ -9716,6 +10313,10 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <message>
         <source>Logbook</source>
         <translation>Cuaderno</translation>
+    </message>
+    <message>
+        <source>Sittings</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -10052,22 +10653,6 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <message>
         <source>Trays and sittings (*{suffix} *.sitting);;All files (*)</source>
         <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>This tray is not there</source>
-        <translation>Esta bandeja no está</translation>
-    </message>
-    <message>
-        <source>{file}
-
-It may have been moved or renamed, or its disk is not connected.</source>
-        <translation>{file}
-
-Puede que se haya movido o renombrado, o que su disco no esté conectado.</translation>
-    </message>
-    <message>
-        <source>Take it off the list</source>
-        <translation>Quitarla de la lista</translation>
     </message>
 </context>
 <context>

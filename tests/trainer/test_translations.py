@@ -27,7 +27,7 @@ from trainer.language import (
     pseudo,
     spoken,
 )
-from trainer.translating import catalogue, compile_file, extract
+from trainer.translating import catalogue, compile_file, counted, extract
 
 ROOT = Path(__file__).resolve().parents[2]
 SPANISH = asset("translations", "es.ts")
@@ -75,6 +75,17 @@ def test_the_compiled_file_says_the_same(qapp: QApplication) -> None:
         for key in WORDS
     }
     assert {key: (said[key], words) for key, words in WORDS.items() if said[key] != words} == {}
+
+
+def test_english_knows_one_from_several(speech: Speech, tmp_path: Path) -> None:
+    """`python -m trainer.translating` writes its file anew."""
+    counted(SPANISH, tmp_path / "en.ts")
+    assert catalogue(tmp_path / "en.ts") == catalogue(asset("translations", "en.ts"))
+    speech.speak("en")
+    said = QCoreApplication.translate("LogbookScreen", "%n call(s) kept aside.", "", 1)
+    assert said == "1 call kept aside."
+    said = QCoreApplication.translate("LogbookScreen", "%n call(s) kept aside.", "", 3)
+    assert said == "3 calls kept aside."
 
 
 def test_no_text_hides_in_an_f_string() -> None:

@@ -1,0 +1,101 @@
+<?xml version='1.0' encoding='utf-8'?>
+<TS version="2.1" language="en" sourcelanguage="en">
+  <context>
+    <name>ClassPage</name>
+    <message numerus="yes">
+      <source>%n paper(s)</source>
+      <translation>
+        <numerusform>%n paper</numerusform>
+        <numerusform>%n papers</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>Counts</name>
+    <message numerus="yes">
+      <source>%n outline(s)</source>
+      <translation>
+        <numerusform>%n outline</numerusform>
+        <numerusform>%n outlines</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n point(s)</source>
+      <translation>
+        <numerusform>%n point</numerusform>
+        <numerusform>%n points</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n point(s) farther off than the others scatter</source>
+      <translation>
+        <numerusform>%n point farther off than the others scatter</numerusform>
+        <numerusform>%n points farther off than the others scatter</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n point(s) in patches that stand off</source>
+      <translation>
+        <numerusform>%n point in patches that stand off</numerusform>
+        <numerusform>%n points in patches that stand off</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n place(s) where nothing was seen</source>
+      <translation>
+        <numerusform>%n place where nothing was seen</numerusform>
+        <numerusform>%n places where nothing was seen</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>DoneStep</name>
+    <message numerus="yes">
+      <source>%n interruption(s) stand in the result, with their times.</source>
+      <translation>
+        <numerusform>%n interruption stand in the result, with their times.</numerusform>
+        <numerusform>%n interruptions stand in the result, with their times.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>EntrantsPanel</name>
+    <message numerus="yes">
+      <source>%n learner(s) sit it; nobody else may.</source>
+      <translation>
+        <numerusform>%n learner sit it; nobody else may.</numerusform>
+        <numerusform>%n learners sit it; nobody else may.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>LogbookScreen</name>
+    <message numerus="yes">
+      <source>%n call(s) kept aside.</source>
+      <translation>
+        <numerusform>%n call kept aside.</numerusform>
+        <numerusform>%n calls kept aside.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>PaperPage</name>
+    <message numerus="yes">
+      <source>Call: {called}. Right call: {right}. {seconds} s in %n visit(s).</source>
+      <translation>
+        <numerusform>Call: {called}. Right call: {right}. {seconds} s in %n visit.</numerusform>
+        <numerusform>Call: {called}. Right call: {right}. {seconds} s in %n visits.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>PassphraseDialog</name>
+    <message numerus="yes">
+      <source>Bring in %n result file(s)</source>
+      <translation>
+        <numerusform>Bring in %n result file</numerusform>
+        <numerusform>Bring in %n result files</numerusform>
+      </translation>
+    </message>
+  </context>
+</TS>
