@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Collection
 from pathlib import Path
 from typing import Any, Final, Protocol, runtime_checkable
 
-__all__ = ["GoesOn", "LooksUp", "OpensTrays", "screen_for"]
+__all__ = ["GoesOn", "LooksUp", "OpensTrays", "ShowsScreens", "opened_by_its_screen"]
 
 _FILES: Final = {".sitting": "sittings", ".result": "sittings"}
+"""Files that only one screen opens, by what their names end in."""
 
 
 @runtime_checkable
@@ -35,13 +35,34 @@ class LooksUp(Protocol):
         """Show an entry; `came_from` is the key of the screen to go back to."""
 
 
-def screen_for(path: Path, screens: Collection[str]) -> str | None:
-    """Return the key of the screen that alone opens such a file; None if whichever is shown may.
+class ShowsScreens(Protocol):
+    """What has screens by their keys."""
+
+    def has_screen(self, key: str) -> bool:
+        """Whether there is one of that key."""
+
+    def make_screen(self, key: str) -> object:
+        """Return a screen; make it, unless that has been done."""
+
+    def show_screen(self, key: str) -> None:
+        """Show it."""
+
+
+def opened_by_its_screen(frame: ShowsScreens, path: Path | None) -> bool:
+    """Open a file that is one screen's alone, and show that screen; return whether it is such.
 
     Examples
     --------
-    >>> screen_for(Path("friday.sitting"), ["bench", "sittings"]), screen_for(Path("a"), ["bench"])
-    ('sittings', None)
+    >>> from types import SimpleNamespace
+    >>> bare = SimpleNamespace(has_screen=lambda key: False)
+    >>> opened_by_its_screen(bare, Path("friday.sitting"))
+    False
     """
-    key = _FILES.get(path.suffix)
-    return key if key in screens else None
+    key = None if path is None else _FILES.get(path.suffix)
+    if path is None or key is None or not frame.has_screen(key):
+        return False
+    screen = frame.make_screen(key)
+    if isinstance(screen, OpensTrays):
+        screen.open_path(path)
+    frame.show_screen(key)
+    return True

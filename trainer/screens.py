@@ -104,7 +104,7 @@ def screens(
 
             return ComposePage(frame, lambda: candidates(keeping()))
 
-        return SittingsScreen(frame, {"compose": compose})
+        return SittingsScreen(frame, {"compose": compose, "take": lambda: _take(frame, keeping)})
 
     return [
         ("corners", QCoreApplication.translate("TopBar", "Four corners"), corners),
@@ -113,6 +113,20 @@ def screens(
         ("logbook", QCoreApplication.translate("TopBar", "Logbook"), logbook),
         ("sittings", QCoreApplication.translate("TopBar", "Sittings"), sittings),
     ]
+
+
+def _take(frame: WindowFrame, keeping: Callable[[], Keeping]) -> QWidget:
+    """The page that a sitting is taken from; it borrows the bench of this window."""
+    from trainer.bench.screen import BenchScreen
+    from trainer.places import places
+    from trainer.taking.page import TakingPage
+
+    def bench() -> BenchScreen:
+        found = frame.findChild(BenchScreen)
+        assert found is not None
+        return found
+
+    return TakingPage(frame, bench, keeping, places())
 
 
 def _remember_learner(frame: WindowFrame, keeping: Keeping) -> None:

@@ -18,7 +18,6 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import (
     QApplication,
-    QDialogButtonBox,
     QFileDialog,
     QMainWindow,
     QMenu,
@@ -35,11 +34,12 @@ from trainer.first_start import FirstStartCard
 from trainer.key_table import KeyGroup
 from trainer.language import LANGUAGES
 from trainer.look.theme import DARK, LIGHT, Theme, apply, theme_for
+from trainer.missing_tray import MissingTray
 from trainer.notices import FaultRow, FaultsDialog, KeysDialog, Notice, UnforeseenDialog
 from trainer.open_trays import OpenTrays
 from trainer.places import places
 from trainer.recent_menu import TRAY_SUFFIX, RecentMenu
-from trainer.screen_kinds import LooksUp, OpensTrays, screen_for
+from trainer.screen_kinds import LooksUp, OpensTrays, opened_by_its_screen
 from trainer.settings import Appearance, LengthUnit, Settings
 from trainer.sheet import screen_sheet
 from trainer.shipped_menu import ShippedMenu
@@ -219,6 +219,10 @@ class WindowFrame(QObject):
             screen.widget = screen.make()
             self.screens.addWidget(screen.widget)
         return screen.widget
+
+    def has_screen(self, key: str) -> bool:
+        """Whether there is a screen of that key."""
+        return any(screen.key == key for screen in self._screens)
 
     def _place(self, key: str) -> int:
         return next(at for at, screen in enumerate(self._screens) if screen.key == key)
@@ -436,12 +440,11 @@ class WindowFrame(QObject):
 
     def open_tray(self, path: Path) -> None:
         """Have a file opened: by the screen that it is for, by the one shown, or on the bench."""
-        key = screen_for(path, [screen.key for screen in self._screens])
-        shown: object = self.screens.currentWidget() if key is None else self.make_screen(key)
+        shown: object = self.screens.currentWidget()
+        if opened_by_its_screen(self, path):
+            return
         if isinstance(shown, OpensTrays):
             shown.open_path(path)
-            if key is not None:
-                self.show_screen(key)
         else:
             self.tray_asked.emit(path)
 
@@ -462,21 +465,10 @@ class WindowFrame(QObject):
 
     def _miss_tray(self, path: Path) -> None:
         """Say that a tray is gone; it may come back, so only who wants to forgets it."""
-        notice = Notice(
-            self.tr("This tray is not there"),
-            self.tr(
-                "{file}\n\nIt may have been moved or renamed, or its disk is not connected."
-            ).format(file=path),
-            self.window,
-        )
-        forget = notice.buttons.addButton(
-            self.tr("Take it off the list"), QDialogButtonBox.ButtonRole.DestructiveRole
-        )
-        forget.clicked.connect(
+        notice = MissingTray(path, self.window)
+        notice.forgotten.connect(
             lambda: self.change_settings(self.settings.without_recent(str(path)))
         )
-        forget.clicked.connect(notice.accept)
-        notice.finish()
         self._show(notice)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
