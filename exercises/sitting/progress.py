@@ -58,7 +58,8 @@ class Event:
     kind
         What happened. ``begun`` says ``limit_ms`` and how many ``items``; ``shown``, ``answered``
         and ``flagged`` say which ``item``, from 0; ``answered`` says the ``answer``, null for one
-        that was taken back; ``flagged`` whether it is ``on``; ``finished`` how it ``ended``.
+        that was taken back; ``flagged`` whether it is ``on``; ``finished`` how it ``ended``, and
+        in ``held`` what was stated in time but no disk would take: pairs of item and answer.
     wall
         Ms since 1970 by the wall's clock.
     awake
@@ -324,8 +325,21 @@ def _doing(progress: Progress, event: Event) -> Progress:
         ended = next((each for each in _ENDS if each == event.said.get("ended")), None)
         if ended is None:
             raise ValueError(f"no sitting ends as {event.said.get('ended')!r}")
-        return replace(progress, at=None, ended=ended, finished=event.at)
+        all_given = (*progress.given, *_held(progress, event))
+        return replace(progress, given=all_given, at=None, ended=ended, finished=event.at)
     return progress
+
+
+def _held(progress: Progress, event: Event) -> list[Given]:
+    """What was stated in time, and is on the disk only with the end."""
+    held = event.said.get("held", [])
+    found: list[Given] = []
+    for pair in held if isinstance(held, list) else [held]:
+        if not isinstance(pair, list) or len(pair) != 2:
+            raise ValueError("what was held is pairs of item and answer")
+        item = _item(progress, replace(event, said={"item": pair[0]}))
+        found.append(Given(item, pair[1], min(progress.used_ms, progress.limit_ms), event.at))
+    return found
 
 
 def _item(progress: Progress, event: Event) -> int:

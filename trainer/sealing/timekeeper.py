@@ -164,9 +164,19 @@ class Timekeeper:
         """Mark a coupon for review, or no more."""
         self._note("flagged", {"item": item, "on": on})
 
-    def finish(self, ended: Ended) -> None:
-        """Note the end."""
-        self._note("finished", {"ended": ended})
+    def finish(self, ended: Ended, held: Mapping[int, Json] | None = None) -> None:
+        """Note the end.
+
+        Parameters
+        ----------
+        ended
+            How.
+        held
+            By item, what was stated in time but the disk would not take then. It comes with the
+            end or not at all, and counts however late that is.
+        """
+        pairs: list[Json] = [[item, answer] for item, answer in (held or {}).items()]
+        self._note("finished", {"ended": ended, **({"held": pairs} if pairs else {})})
 
     def tick(self) -> int:
         """Return the time that is left, ms; write a beat if it is time for one."""

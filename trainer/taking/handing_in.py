@@ -1,6 +1,7 @@
 """What was sat, handed in: graded, sealed, on the disk; then into the logbook. No Qt.
 
-The sitting's journal goes only once its result lies sealed on the disk and has been read back.
+The sitting's journal goes only once its result lies sealed on the disk, has been read back, and
+has been offered to the logbook: a kill before that hands the same result in again.
 """
 
 from __future__ import annotations
@@ -17,7 +18,7 @@ from trainer.school.merging import Merged, merge
 from trainer.sealing.result_files import SUFFIXES, open_sealed, result_name, write_sealed
 from trainer.taking.sitting import Place, Sitting, counts
 
-__all__ = ["HandedIn", "earlier_results", "hand_in", "save_copy", "take_in"]
+__all__ = ["HandedIn", "earlier_results", "hand_in", "let_go", "save_copy", "take_in"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -51,7 +52,7 @@ class HandedIn:
 
 
 def hand_in(sitting: Sitting, folder: Path) -> HandedIn:
-    """Grade what was sat, seal it into a file below `folder`, and let go of its journal.
+    """Grade what was sat, and seal it into a file below `folder`.
 
     Raises
     ------
@@ -65,11 +66,16 @@ def hand_in(sitting: Sitting, folder: Path) -> HandedIn:
     folder.mkdir(parents=True, exist_ok=True)
     write_sealed(file, "result", result_bytes(result), key)
     read_result(open_sealed(file, key, "result").body, file.name)
-    places = sitting.places
-    # One that stays is handed in again at the next start: the same result, so it changes nothing.
+    return HandedIn(result, file, sitting.places)
+
+
+def let_go(sitting: Sitting) -> None:
+    """Remove a sitting's journal, now that its result is safe elsewhere.
+
+    One that stays is handed in again at the next start: the same result, so it changes nothing.
+    """
     with suppress(OSError):
         sitting.keeper.discard()
-    return HandedIn(result, file, places)
 
 
 def take_in(handed: HandedIn, logbook: Logbook | None, trouble: str = "") -> HandedIn:

@@ -25,7 +25,14 @@ from trainer.sealing.journal import JournalError, left
 from trainer.sealing.key import SealError
 from trainer.sealing.result_files import SUFFIXES
 from trainer.sealing.words import journal_words, seal_words
-from trainer.taking.handing_in import HandedIn, earlier_results, hand_in, save_copy, take_in
+from trainer.taking.handing_in import (
+    HandedIn,
+    earlier_results,
+    hand_in,
+    let_go,
+    save_copy,
+    take_in,
+)
 from trainer.taking.keys import KEYS
 from trainer.taking.opening import Opened, kind_of, open_sitting
 from trainer.taking.running import Running
@@ -438,6 +445,8 @@ class TakingPage(QWidget):
             return
         keeping = self._keeping()
         handed = take_in(written, keeping.logbook, str(keeping.trouble or ""))
+        if self._sitting is not None:
+            let_go(self._sitting)
         self._sitting, self._copied = None, ""
         self._become(Taking("handed in", handed=handed))
         self.done_step.begin()

@@ -85,6 +85,7 @@ class Sitting:
     def __init__(self, keeper: Timekeeper, plan: Plan, code: str) -> None:
         self.keeper, self.plan, self.code = keeper, plan, code
         self.questions: tuple[Question, ...] = questions_of(plan, code)
+        self._held: dict[int, Draft] = {}
         self._drafts = {
             item: Draft.of(cast("Mapping[str, Json]", answer))
             for item, answer in keeper.progress.answers.items()
@@ -221,8 +222,13 @@ class Sitting:
         """Keep what has been done with a coupon; on the disk when this returns."""
         if self.is_kept(item, draft):
             return
+        before = len(self.progress.given)
         self.keeper.answer(item, draft.as_dict())
         self._drafts[item] = draft
+        self._held.pop(item, None)
+        if len(self.progress.given) == before:
+            # The window stood still until after the end: it goes in with that.
+            self._held[item] = draft
 
     def is_kept(self, item: int, draft: Draft) -> bool:
         """Whether the disk has all of it; a clock that has run on is no change."""
@@ -232,8 +238,11 @@ class Sitting:
         return replace(before, spent=None, zoom={}) == replace(draft, spent=None, zoom={})
 
     def hold(self, item: int, draft: Draft) -> None:
-        """Count a draft that the disk would not take: the time is up, and it was stated before."""
-        self._drafts[item] = draft
+        """Count a draft that the disk would not take: the time is up, and it was stated before.
+
+        It is written down together with the end.
+        """
+        self._drafts[item] = self._held[item] = draft
 
     def show(self, item: int) -> None:
         """Note that a coupon is laid out."""
@@ -246,7 +255,7 @@ class Sitting:
     def finish(self, ended: Ended) -> None:
         """Note the end."""
         if self.progress.ended is None:
-            self.keeper.finish(ended)
+            self.keeper.finish(ended, {item: d.as_dict() for item, d in self._held.items()})
 
     # What comes of it
 

@@ -252,6 +252,20 @@ def test_it_ends_once_and_nothing_follows(ended: str) -> None:
             progress.after(Event(kind, room.wall, room.awake, {"item": 0, "ended": ended}))
 
 
+def test_what_was_stated_in_time_counts_however_late_the_disk_takes_it() -> None:
+    room = Room().notes("answered", item=1, answer="a").passes(LIMIT + 10 * BEAT_MS)
+    room.notes("answered", item=0, answer="too late")
+    room.notes("finished", ended="time up", held=[[1, "b"], [2, {"face": "flat"}]])
+    assert room.progress.answers == {1: "b", 2: {"face": "flat"}}
+    assert [each.used_ms for each in room.progress.given] == [0, LIMIT, LIMIT]
+
+
+@pytest.mark.parametrize("held", [{}, "a", [1], [[1]], [[1, "a", 2]], [[9, "a"]], [["1", "a"]]])
+def test_what_was_held_is_pairs(held: Json) -> None:
+    with pytest.raises(ValueError, match=r"pairs|no item|no whole number"):
+        Room().notes("finished", ended="finished", held=held).progress  # noqa: B018  # as above
+
+
 def test_one_that_ended_can_be_resumed_to_be_handed_in() -> None:
     room = Room().passes(9_000).notes("finished", ended="finished")
     before = room.progress

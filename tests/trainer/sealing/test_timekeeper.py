@@ -216,6 +216,17 @@ def test_a_journal_of_something_else_is_refused(path: Path, hands: Hands) -> Non
     assert caught.value.trouble == "changed"
 
 
+def test_what_no_disk_would_take_comes_with_the_end(path: Path, hands: Hands) -> None:
+    keeper = begin(path, hands)
+    hands.turn(11 * MINUTE)
+    keeper.finish("time up", {3: "stated in time"})
+    killed(keeper)
+    again = Timekeeper.resume(path, KEY, hands)
+    assert again.progress.answers == {3: "stated in time"}
+    assert again.progress.ended == "time up"
+    killed(again)
+
+
 def test_one_that_was_finished_is_resumed_to_be_handed_in(path: Path, hands: Hands) -> None:
     keeper = begin(path, hands)
     keeper.answer(2, "a")
