@@ -3,16 +3,16 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from functools import cached_property
-from typing import Any, Final
+from typing import Final
 
 from exercises.learner.demonstration import Share
 from exercises.sitting.class_agreement import ClassAgreement, class_agreement
-from exercises.sitting.class_table import Answer, ClassTable, class_table
+from exercises.sitting.class_table import Answer, ClassTable, answer_of, class_table
 from exercises.sitting.items import ItemFigures, item_figures
-from exercises.sitting.marking import Standing, mark, marked
+from exercises.sitting.marking import Standing, mark
 from exercises.sitting.plan import SKILLS
 from exercises.sitting.reliability import Reliability, reliability
 from exercises.sitting.together import Pair, wrong_together
@@ -21,9 +21,6 @@ from trainer.school.reading import Answer as Given
 from trainer.school.reading import Sat
 
 __all__ = ["Reckoned", "Slot", "reckon"]
-
-_FINAL: Final = ("disposition", "size", "fault", "reading")
-"""The mark that says whether an answer is right: the first of these that applies."""
 
 _STEP: Final = 0.1
 """mm: how finely distances to the limit are told apart."""
@@ -121,32 +118,11 @@ def reckon(papers: Sequence[Sat]) -> Reckoned:
 
 def _answers(paper: Sat) -> list[Answer]:
     overrides = [one.override for one in paper.overrides]
-    found = []
-    for item in paper.items:
-        worth = marked(item, overrides)
-        grade: Mapping[str, Any] = item.grade or {}
-        attempt: Mapping[str, Any] = item.attempt or {}
-        found.append(
-            Answer(
-                learner=paper.id,
-                slot=item.slot,
-                answered=item.answered,
-                right=_is_right(worth.marks),
-                score=worth.score,
-                bad=item.outcome.bad,
-                called_bad=item.outcome.called_bad,
-                in_doubt=item.outcome.in_doubt,
-                said=attempt.get("disposition"),
-                truth=grade.get("right"),
-                ms=item.ms,
-            )
-        )
-    return found
-
-
-def _is_right(marks: Mapping[str, float | None]) -> bool:
-    given = (marks.get(name) for name in _FINAL)
-    return next((value for value in given if value is not None), 0.0) >= 1.0
+    # A paper is a row: two papers of one code are two, until somebody has seen whose they are.
+    return [
+        answer_of(paper.id, item.slot, item, item.outcome, item.ms, overrides)
+        for item in paper.items
+    ]
 
 
 def _slots(papers: Sequence[Sat], table: ClassTable) -> tuple[Slot, ...]:

@@ -61,6 +61,8 @@ class Tabled(QWidget, Generic[Row]):
         self.empty = wrapped("", "quiet")
         self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self._rooms.addWidget(self.empty)
+        self._below = QVBoxLayout()
+        column.addLayout(self._below)
         column.addLayout(self._foot(opens))
         self.table: RowsTable[Row]
         self.sieve: SieveBar[Row]
@@ -86,6 +88,10 @@ class Tabled(QWidget, Generic[Row]):
         self.open.clicked.connect(self._open)
         row.addWidget(self.open)
         return row
+
+    def insert_below(self, widget: QWidget) -> None:
+        """Put something between the table and what its columns mean."""
+        self._below.addWidget(widget)
 
     def lay(self, columns: Sequence[Column[Row]]) -> None:
         """Have these columns; another sitting asks for other skills."""

@@ -1,0 +1,294 @@
+"""The page of results: the class, one learner's paper, files brought in, marks set by hand."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from contextlib import closing
+from datetime import UTC, datetime
+from functools import partial
+from pathlib import Path
+from typing import TypeVar
+
+from PySide6.QtCore import QSize, QTimer
+from PySide6.QtGui import QDragEnterEvent, QDropEvent, QShowEvent
+from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
+
+from exercises.file_faults import FileError
+from exercises.sitting.marking import Override
+from trainer.fault_words import fault_words
+from trainer.loading import Loading
+from trainer.logbook.keeping import Keeping
+from trainer.logbook.opening import LogbookError
+from trainer.logbook.words import trouble_words
+from trainer.notices import Notice
+from trainer.results.bringing import Bringing, Brought, sitting_title
+from trainer.results.class_page import ClassPage
+from trainer.results.exporting import Exporting
+from trainer.results.gathering import verdict_sentence
+from trainer.results.opening import Opened
+from trainer.results.override_dialog import Setting
+from trainer.results.paper_page import Paper, PaperPage
+from trainer.results.reading import Look, look
+from trainer.results.ready import ready_rows
+from trainer.school.merging import Merged, merge
+from trainer.school.overriding import override
+from trainer.school.reading import ClassBook, Sat
+from trainer.window import WindowFrame
+
+__all__ = ["ResultsPage"]
+
+Made = TypeVar("Made")
+
+
+class ResultsPage(QWidget):
+    """The page.
+
+    Parameters
+    ----------
+    window
+        Its settings, theme and dialogs are used.
+    keeping
+        What keeps the logbook that results come into.
+    """
+
+    def __init__(
+        self, window: WindowFrame, keeping: Keeping, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self._window, self._keeping = window, keeping
+        self.look = Look()
+        self._wanted = ""
+        self._loading: Loading[Look] | None = None
+        self._again = False
+        self.setAcceptDrops(True)
+        self.setAccessibleName(self.tr("Results"))
+        self.rooms = QStackedWidget()
+        self.of_class = ClassPage()
+        self.of_learner = PaperPage(window)
+        self.rooms.addWidget(self.of_class)
+        self.rooms.addWidget(self.of_learner)
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.rooms)
+        self.setFocusProxy(self.of_class)
+        self.bringing = Bringing(window, self._merge, self)
+        self.exporting = Exporting(window, self)
+        self._listen()
+
+    def _listen(self) -> None:
+        page = self.of_class
+        page.sitting_chosen.connect(self.choose_sitting)
+        page.paper_asked.connect(self.open_paper)
+        page.logbook_asked.connect(self.open_logbook)
+        page.bring_asked.connect(self.bringing.ask_for_files)
+        page.export_asked.connect(self._export_class)
+        self.bringing.brought.connect(self._show_brought)
+        self.of_learner.left.connect(self.show_class)
+        self.of_learner.overridden.connect(self._override)
+        self.of_learner.export_asked.connect(self._export_paper)
+        self._window.theme_changed.connect(self._show)
+        self._window.settings_changed.connect(self._show_ready)
+
+    # --- what is read ---------------------------------------------------------------------------
+
+    def refresh(self) -> None:
+        """Read all of it anew, beside the window."""
+        if self._loading is not None:
+            self._again = True
+            return
+        logbook = self._keeping.logbook
+        if logbook is None:
+            self.look = Look(trouble=self._keeping.trouble)
+            self._show()
+            return
+        self.of_class.show_busy(self.tr("Reading..."))
+        self._loading = Loading(partial(look, logbook.path, self._wanted))
+        self._loading.over.connect(self._take)
+        self._loading.start()
+
+    @property
+    def busy(self) -> bool:
+        """Whether something is being read, or brought in."""
+        return self._loading is not None or self.bringing.busy
+
+    def _take(self) -> None:
+        assert self._loading is not None
+        loading, self._loading = self._loading, None
+        self.of_class.show_busy("")
+        self.look = loading.result
+        if self._again:
+            self._again = False
+            self.refresh()
+            return
+        self._show()
+        self._show_paper_again()
+
+    def wait(self) -> None:
+        """Wait until what is being read has been, as when the window closes."""
+        if self._loading is not None:
+            self._loading.wait()
+        self.bringing.stop()
+
+    def choose_sitting(self, sitting: str) -> None:
+        """Look at another sitting."""
+        self._wanted = sitting
+        self.refresh()
+
+    # --- what is shown --------------------------------------------------------------------------
+
+    def _show(self) -> None:
+        found, theme = self.look, self._window.theme
+        trouble = ""
+        if found.trouble is not None:
+            trouble = "\n".join(trouble_words(found.trouble.trouble, str(found.trouble.path)))
+        self.of_class.show_trouble(trouble)
+        self.of_class.show_sittings(found.sittings, found.chosen)
+        self.of_class.show_class(found.reckoned, found.groups, theme)
+        self._show_ready()
+
+    def _show_ready(self) -> None:
+        unit = self._window.settings.unit or "mm"
+        self.of_class.show_ready(ready_rows(self.look.seen, unit), self._window.theme)
+
+    def show_class(self) -> None:
+        """Back to the class, at the learner that was looked at."""
+        self.of_learner.hide_handling()
+        self.rooms.setCurrentWidget(self.of_class)
+        self.setFocusProxy(self.of_class)
+        if self.of_learner.paper is not None:
+            self.of_class.learners.table.choose(self.of_learner.paper.id)
+        self.of_class.setFocus()
+
+    def _sat(self, paper: str) -> Sat | None:
+        papers = self.look.reckoned.papers if self.look.reckoned is not None else ()
+        return next((one for one in papers if one.id == paper), None)
+
+    def open_paper(self, paper: str) -> None:
+        """Go through a paper."""
+        if self._show_paper(paper):
+            self.rooms.setCurrentWidget(self.of_learner)
+            self.setFocusProxy(self.of_learner)
+            self.of_learner.setFocus()
+
+    def _show_paper(self, paper: str) -> bool:
+        sat, reckoned = self._sat(paper), self.look.reckoned
+        if sat is None or reckoned is None:
+            return False
+        result = self._tried(lambda: self._book(lambda book: book.result(paper)))
+        if result is None:
+            return False
+        standing = reckoned.standings[reckoned.papers.index(sat)]
+        who = sat.code if sat.name in ("", sat.code) else f"{sat.code}, {sat.name}"
+        title = self.tr("{who}: {sitting}").format(who=who, sitting=sitting_title(sat.plan))
+        overrides = tuple(one.override for one in sat.overrides)
+        self.of_learner.show_paper(
+            Paper(paper, title, verdict_sentence(standing), result.items, overrides)
+        )
+        return True
+
+    def _show_paper_again(self) -> None:
+        """What is gone through may have been marked anew, or erased."""
+        paper = self.of_learner.paper
+        if self.rooms.currentWidget() is not self.of_learner or paper is None:
+            return
+        if not self._show_paper(paper.id):
+            self.show_class()
+
+    def open_logbook(self, learner: str) -> None:
+        """Open a learner's logbook: they are at the bench from then on, as chosen there."""
+        logbook = self._keeping.logbook
+        if logbook is None:
+            return
+        known = self._tried(logbook.learners) or []
+        for one in known:
+            if one.id == learner:
+                self._keeping.choose(one)
+                self._window.show_screen("logbook")
+
+    # --- what is done ---------------------------------------------------------------------------
+
+    def _book(self, do: Callable[[ClassBook], Made]) -> Made:
+        logbook = self._keeping.logbook
+        if logbook is None:
+            raise self._keeping.trouble or LogbookError("unwritable", self._keeping.path)
+        with closing(ClassBook.of_logbook(logbook.path)) as book:
+            return do(book)
+
+    def _merge(self, opened: Opened) -> Merged:
+        logbook, result = self._keeping.logbook, opened.result
+        if logbook is None or result is None:
+            raise self._keeping.trouble or LogbookError("unwritable", self._keeping.path)
+        return merge(logbook, result)
+
+    def _show_brought(self, rows: Sequence[Brought]) -> None:
+        if any(row.came in ("new", "clash") for row in rows):
+            # What has just come in is what somebody wants to see.
+            self.refresh()
+
+    def _override(self, number: int, said: Setting) -> None:
+        paper = self.of_learner.paper
+        if paper is None:
+            return
+        one = Override(number, said.mark, said.value, said.reason, said.by, datetime.now(UTC))
+        if self._tried(lambda: self._book(lambda book: override(book, paper.id, one))):
+            self.refresh()
+
+    def _export_class(self, kind: str) -> None:
+        self.exporting.export_class(kind, self.look, self.of_class.shown_lines(), self._keeping)
+
+    def _export_paper(self, kind: str) -> None:
+        sat = self._sat(self.of_learner.paper.id) if self.of_learner.paper is not None else None
+        if sat is not None:
+            self.exporting.export_paper(kind, sat, self.of_learner.lines(), self._keeping)
+
+    def _tried(self, act: Callable[[], Made]) -> Made | None:
+        """Do something, or say why it couldn't be done."""
+        try:
+            return act()
+        except LogbookError as error:
+            first, more = trouble_words(error.trouble, str(error.path))
+        except FileError as error:
+            first = self.tr("This paper can't be read by this version of the program.")
+            more = "\n".join(fault_words(fault)[0] for fault in error.faults[:3])
+        except KeyError:
+            first, more = self.tr("This paper isn't there any more."), ""
+        notice = Notice(first, more, self.window())
+        notice.finish()
+        self._window.show_dialog(notice)
+        return None
+
+    # --- files that come by themselves ----------------------------------------------------------
+
+    def open_path(self, path: Path) -> None:
+        """Bring a file in that was chosen elsewhere."""
+        self.bringing.bring([path])
+
+    def go_on_from(self, other: ResultsPage) -> None:
+        """Go on at the sitting, the view and the paper that another one shows."""
+        other.wait()
+        self._wanted, self.look = other._wanted, other.look
+        self._show()
+        self.of_class.show_view(other.of_class.shown_view)
+        paper = other.of_learner.paper
+        if other.rooms.currentWidget() is other.of_learner and paper is not None:
+            self.open_paper(paper.id)
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:
+        """Files may be dropped here, several at once."""
+        if any(url.isLocalFile() for url in event.mimeData().urls()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:
+        """Bring in what was dropped, once the drop is over."""
+        paths = [Path(url.toLocalFile()) for url in event.mimeData().urls() if url.isLocalFile()]
+        event.acceptProposedAction()
+        QTimer.singleShot(0, self, lambda: self.bringing.bring(paths))
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """What was handed in since is in it."""
+        super().showEvent(event)
+        self.refresh()
+
+    def sizeHint(self) -> QSize:
+        """Room for a table."""
+        return QSize(1100, 600)
