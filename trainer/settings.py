@@ -81,6 +81,8 @@ class Settings:
         Id of who was at the bench last, in the logbook; None is its first.
     sittings
         The sittings that were sealed or opened to be composed last, the latest first.
+    server
+        Where the school's PostgreSQL server is, without a password; empty if there is none.
     """
 
     appearance: Appearance = "system"
@@ -96,6 +98,7 @@ class Settings:
     placement: Placement | None = None
     learner: str | None = None
     sittings: tuple[str, ...] = ()
+    server: str = ""
 
     def with_recent(self, tray: Path) -> Settings:
         """Return the settings with `tray` as the one that was opened last.
@@ -202,7 +205,7 @@ def _known(found: Mapping[str, object]) -> Settings:
         and any(value == choice and type(value) is type(choice) for choice in _CHOICES[key])
     }
     recent, folders, learner = (found.get(key) for key in ("recent", "folders", "learner"))
-    sittings = found.get("sittings")
+    sittings, server = found.get("sittings"), found.get("server")
     settings: Settings = replace(Settings(), **kept)  # type: ignore[arg-type]  # each is a choice
     return replace(
         settings,
@@ -213,6 +216,7 @@ def _known(found: Mapping[str, object]) -> Settings:
         placement=kept_placement(found.get("placement")),
         learner=learner if isinstance(learner, str) else None,
         sittings=_texts(sittings)[:MOST_RECENT] if isinstance(sittings, list) else (),
+        server=server if isinstance(server, str) else "",
     )
 
 
