@@ -106,6 +106,7 @@ class ComposePage(QWidget):
         self.middle = QTabWidget()
         self.middle.setDocumentMode(True)
         self.part = PartView(self.truths)
+        self.part.from_tray.setMenu(self.parts.tray_menu(self))
         self.paper = PaperView(self.truths)
         self.middle.addTab(self.part, self.tr("Coupons"))
         self.middle.addTab(self.paper, self.tr("A learner's paper"))
@@ -423,6 +424,8 @@ class ComposePage(QWidget):
         self.verdict.setText(words)
         if self.verdict.property("tone") != tone:
             self.verdict.setProperty("tone", tone)
+            # Unpolished first: what a tone has about its words would stay as it was.
+            self.verdict.style().unpolish(self.verdict)
             self.verdict.style().polish(self.verdict)
 
     # The screen around it

@@ -32,7 +32,7 @@ class PartView(QWidget):
     ticked(places, on)
         These coupons of the tray are to be asked, or not.
     asked(name)
-        ``all``, ``none``, ``recipe``.
+        ``all``, ``none``, ``recipe``, ``dice``.
     """
 
     ticked = Signal(object, bool)
@@ -60,12 +60,23 @@ class PartView(QWidget):
         self.empty.setWordWrap(True)
         self.empty.setProperty("tone", "quiet")
         self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.empty.setMaximumWidth(440)
+        self.empty.setFixedWidth(420)
         holder = QWidget()
-        row = QHBoxLayout(holder)
+        column = QVBoxLayout(holder)
+        column.setSpacing(12)
+        column.addStretch(2)
+        column.addWidget(self.empty, alignment=Qt.AlignmentFlag.AlignHCenter)
+        self.from_tray = QPushButton(self.tr("From a tray"))
+        self.from_dice = QPushButton(self.tr("From dice..."))
+        self.from_dice.clicked.connect(lambda: self.asked.emit("dice"))
+        row = QHBoxLayout()
         row.addStretch(1)
-        row.addWidget(self.empty, 8)
+        for button in (self.from_tray, self.from_dice):
+            button.setProperty("kind", "tall")
+            row.addWidget(button)
         row.addStretch(1)
+        column.addLayout(row)
+        column.addStretch(3)
         return holder
 
     def _tray(self) -> QWidget:

@@ -80,7 +80,7 @@ class PartsPanel(QFrame):
         self.list.setProperty("kind", "tray")
         self.list.setAccessibleName(self.tr("Where the coupons come from"))
         self.list.setSpacing(1)
-        self.list.setWordWrap(True)
+        self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.currentRowChanged.connect(self._open)
         column.addWidget(self.list, 1)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Final
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QCheckBox,
     QDialogButtonBox,
@@ -24,6 +25,7 @@ from trainer.sittings.passphrases import LEAST, Worth, suggested, worth_of
 __all__ = ["SealDialog", "UnsealDialog"]
 
 _CONTEXT: Final = "Seal"
+_WIDE: Final = 700
 
 _WORTH: Final[dict[Worth, str]] = {
     "none": QT_TRANSLATE_NOOP(
@@ -108,8 +110,14 @@ class SealDialog(Notice):
         self._add_limits()
         self._add_buttons()
         self.finish()
+        self.setMinimumWidth(_WIDE)
         self._check()
         self.first.setFocus()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Stand as high as its words are, which Qt by itself doesn't ask of a dialog."""
+        super().showEvent(event)
+        self.setMinimumHeight(self.body.totalHeightForWidth(self.width()))
 
     def _add_fields(self) -> None:
         grid = QGridLayout()

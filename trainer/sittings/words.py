@@ -170,7 +170,7 @@ def right_words(coupon: Coupon, truth: Truth) -> str:
     if coupon.task == "size":
         return truth.leaf or translate("Sittings", "no leaf")
     if coupon.task == "read":
-        return translate("Sittings", "what the leaf shows")
+        return translate("Sittings", "What the leaf shows")
     call = disposition_word(truth.disposition)
     return translate("Sittings", "{call} (in doubt)").format(call=call) if truth.in_doubt else call
 
@@ -198,10 +198,11 @@ def outline_words(outline: Outline, minutes: float) -> list[str]:
 
 def faults_words(faults: Sequence[Fault], shown: int) -> list[str]:
     """What keeps a sitting from being sealed: the first of it, and how much more there is."""
-    lines = [fault_sentence(fault) for fault in faults[:shown]]
+    said = [fault_sentence(fault) for fault in faults[:shown]]
+    lines = ["\u2013 " + words[:1].upper() + words[1:] for words in said]
     more = len(faults) - len(lines)
     if more > 0:
-        lines.append(translate("Sittings", "and %n more", None, more))
+        lines.append("\u2013 " + translate("Sittings", "and %n more", None, more))
     return lines
 
 
