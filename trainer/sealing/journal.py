@@ -1,10 +1,10 @@
 """The journal of a sitting that runs: what was done, sealed, on the disk before anything goes on.
 
-The first line says how the key is derived; each line after it is an event, sealed by itself
-(ChaCha20-Poly1305) together with its number and the seal of the line before. So a line that was
-changed, taken out, moved or repeated is refused. What a crash or a power cut tore is the last line
-only: it is dropped, and that is said. That lines are missing at the end can't be seen from the file
-itself: whoever owns the machine can put an older copy in its place.
+The first line says how the key is derived; each line after it is an event, packed (a handling
+repeats much) and sealed by itself (ChaCha20-Poly1305) together with its number and the seal of the
+line before. So a line that was changed, taken out, moved or repeated is refused. What a crash or a
+power cut tore is the last line only: it is dropped, and that is said. That lines are missing at the
+end can't be seen from the file itself: whoever owns the machine can put an older copy in its place.
 """
 
 from __future__ import annotations
@@ -17,6 +17,7 @@ import json
 import os
 import re
 import secrets
+import zlib
 from collections.abc import Mapping
 from dataclasses import dataclass
 from pathlib import Path
@@ -45,6 +46,7 @@ _HEADER: Final = re.compile(
     rb" (?P<salt>[0-9a-f]{32}) (?P<check>[0-9a-f]{64}) (?P<id>[0-9a-f]{64})) (?P<sum>[0-9a-f]{64})"
 )
 _LARGEST: Final = 256 * 1024 * 1024
+_LARGEST_EVENT: Final = 64 * 1024 * 1024
 _NONCE: Final = 12
 _TAG: Final = 16
 
@@ -153,7 +155,7 @@ class Journal:
         costs = f"{key.cost.log_n} {key.cost.r} {key.cost.p}"
         salts = f"{key.salt.hex()} {key.check.hex()} {secrets.token_hex(32)}"
         begin = f"{FORMAT} {VERSION} {costs} {salts}".encode()
-        first, chain = _Chain.begun(key, begin).closed(_json(head))
+        first, chain = _Chain.begun(key, begin).closed(_packed(head))
         line = b"%s %s\n" % (begin, hashlib.sha256(begin).hexdigest().encode())
         try:
             file = _new_file(path, line + first)
@@ -211,7 +213,7 @@ class Journal:
         JournalError
             If it can't be. What was there is untouched, and the next call tries the same place.
         """
-        line, chain = self._chain.closed(_json(event))
+        line, chain = self._chain.closed(_packed(event))
         try:
             self._stand_ready()
             self._file.seek(len(self._whole))
@@ -301,9 +303,25 @@ def _changed(path: Path) -> float:
         return 0.0
 
 
-def _json(value: Mapping[str, Json]) -> bytes:
+def _packed(value: Mapping[str, Json]) -> bytes:
     text = json.dumps(dict(value), ensure_ascii=False, allow_nan=False, separators=(",", ":"))
-    return text.encode("utf-8", "surrogatepass")
+    # The quickest level: a learner waits for it.
+    return zlib.compress(text.encode("utf-8", "surrogatepass"), 1)
+
+
+def _unpacked(data: bytes, line: int) -> dict[str, Json]:
+    """The event that was packed; only who has the key can have made it, so it is ours or a slip."""
+    opening = zlib.decompressobj()
+    try:
+        text = opening.decompress(data, _LARGEST_EVENT)
+        if opening.unconsumed_tail:
+            raise SealError("too large", mib=_LARGEST_EVENT // 1024 // 1024)
+        event = json.loads(text.decode("utf-8", "surrogatepass"))
+    except (zlib.error, ValueError, RecursionError) as error:
+        raise error if isinstance(error, SealError) else SealError("changed", line=line) from error
+    if not isinstance(event, dict):
+        raise SealError("changed", line=line)
+    return event
 
 
 def _new_file(path: Path, data: bytes) -> BinaryIO:
@@ -412,7 +430,7 @@ def _events(data: bytes, header: _Header, key: Key) -> _Read:
                 break
             raise SealError("changed", line=index + 2)
         event, chain = chain.opened(sealed)
-        events.append(json.loads(event.decode("utf-8", "surrogatepass")))
+        events.append(_unpacked(event, index + 2))
         size += len(line) + 1
     if not events:
         raise SealError("truncated")
