@@ -16,6 +16,7 @@ import sqlalchemy as sa
 from sqlalchemy import event
 from sqlalchemy.engine import Connection, Engine
 from sqlalchemy.exc import DBAPIError, IntegrityError
+from sqlalchemy.pool import NullPool
 
 __all__ = ["HEAD", "KNOWN", "LogbookError", "Trouble", "engine_of", "revision_of", "told"]
 
@@ -63,7 +64,7 @@ def revision_of(path: Path) -> str | None:
     return str(row[0]) if row else None
 
 
-def engine_of(path: Path, *, reading: bool = False) -> Engine:
+def engine_of(path: Path, *, reading: bool = False, pooled: bool = True) -> Engine:
     """Return an engine for the file, each of its connections set up to lose nothing.
 
     Parameters
@@ -73,8 +74,14 @@ def engine_of(path: Path, *, reading: bool = False) -> Engine:
     reading
         Whether its transactions read before they write, if they write at all: then they hold up
         nobody who writes.
+    pooled
+        Whether connections are kept; else each use opens the file anew, and none holds it.
     """
-    engine = sa.create_engine(f"sqlite:///{path}", connect_args={"timeout": _WAIT_MS / 1000})
+    engine = sa.create_engine(
+        f"sqlite:///{path}",
+        connect_args={"timeout": _WAIT_MS / 1000},
+        poolclass=None if pooled else NullPool,
+    )
 
     @event.listens_for(engine, "connect")
     def _(connection: sqlite3.Connection, _record: object) -> None:

@@ -9,7 +9,7 @@ import numpy as np
 from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.figure import Figure
 from PySide6.QtCore import QSize, QTimer
-from PySide6.QtGui import QImage, QPainter, QPaintEvent, QResizeEvent
+from PySide6.QtGui import QImage, QPainter, QPaintEvent, QResizeEvent, QShowEvent
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from trainer.logbook.findings import Findings
@@ -78,6 +78,11 @@ class FigureView(QWidget):
         """Be drawn for the new size soon; until then the old picture is stretched."""
         super().resizeEvent(event)
         self._timer.start()
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Draw what was to be shown while nobody could see it."""
+        super().showEvent(event)
+        self._timer.start(0)
 
     def paintEvent(self, event: QPaintEvent) -> None:
         """Show what was drawn."""

@@ -245,7 +245,7 @@ class ClassBook:
     @classmethod
     def of_logbook(cls, path: Path) -> ClassBook:
         """Return the book of a logbook's file, which must be of this version."""
-        return cls(engine_of(path, reading=True), path)
+        return cls(engine_of(path, reading=True, pooled=False), path)
 
     def close(self) -> None:
         """Let go of the file or the server."""
