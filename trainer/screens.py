@@ -104,7 +104,15 @@ def screens(
 
             return ComposePage(frame, lambda: candidates(keeping()))
 
-        return SittingsScreen(frame, {"compose": compose, "take": lambda: _take(frame, keeping)})
+        def results() -> QWidget:
+            from trainer.results.page import ResultsPage
+
+            return ResultsPage(frame, keeping())
+
+        return SittingsScreen(
+            frame,
+            {"compose": compose, "take": lambda: _take(frame, keeping), "results": results},
+        )
 
     return [
         ("corners", QCoreApplication.translate("TopBar", "Four corners"), corners),

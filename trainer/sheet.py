@@ -66,7 +66,7 @@ def _rows(t: Theme) -> str:
             background: {t.accent_wash}; color: {t.accent_wash_ink};
         }}
         QTableView[kind="rows"]::item:focus {{ border: 2px solid {t.accent}; padding: 0 6px; }}
-        QTableView[kind="rows"] QHeaderView::section {{ padding: 5px 8px; }}
+        QTableView[kind="rows"] QHeaderView::section {{ padding: 5px 11px; }}
         QTableView[kind="rows"] QHeaderView::section:hover {{
             background: {t.accent_wash}; color: {t.accent_wash_ink};
         }}

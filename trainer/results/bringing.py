@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from functools import partial
 from pathlib import Path
-from typing import Final
+from typing import Any, Final
 
 from PySide6.QtCore import QObject, QTimer, Signal
 from PySide6.QtWidgets import (
@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from exercises.text import Text
 from trainer.bench import words
 from trainer.bench.translation import translate
 from trainer.fault_words import fault_words
@@ -373,13 +374,10 @@ class Bringing(QObject):
         self._window.show_dialog(dialog)
 
 
-def sitting_title(plan: object) -> str:
+def sitting_title(plan: Mapping[str, Any]) -> str:
     """What a sitting is called, in the language that is spoken."""
-    title = plan.get("title") if isinstance(plan, dict) else ""
-    if isinstance(title, dict):
-        tag = words.language()[:2]
-        return str(title.get(tag) or title.get("en") or next(iter(title.values()), ""))
-    return str(title or "")
+    title: Any = plan.get("title", "")
+    return Text.of(title).in_language(words.language())
 
 
 def merged_words(merged: Merged) -> str:

@@ -120,7 +120,7 @@ def slot_words(slot: Slot) -> str:
     """What a place of the plan is called."""
     if slot.made:
         # A title of the dice's says nothing, and each learner's is another.
-        return translate("Results", "made, each their own")
+        return translate("Results", "by dice, each their own")
     return slot.given.title.in_language(words.language()) or slot.given.coupon
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from contextlib import closing
+from dataclasses import replace
 from datetime import UTC, datetime
 from functools import partial
 from pathlib import Path
@@ -203,6 +204,8 @@ class ResultsPage(QWidget):
         for one in known:
             if one.id == learner:
                 self._keeping.choose(one)
+                # As when somebody is chosen there: they are at the bench at the next start too.
+                self._window.change_settings(replace(self._window.settings, learner=one.id))
                 self._window.show_screen("logbook")
 
     # --- what is done ---------------------------------------------------------------------------

@@ -20,6 +20,9 @@ from geometry.pose import Pose
 
 __all__ = ["ItemRow", "MarkRow", "attempt_of", "grade_of", "handling_of", "item_rows", "mark_rows"]
 
+_FINAL: Final = ("disposition", "size", "fault", "reading")
+"""The mark that says whether an answer is right: the first of these that applies."""
+
 _WHOLE: Final = ("critical", "score")
 """What is overridden beside single marks."""
 
@@ -36,8 +39,9 @@ class ItemRow:
         What it is worth now.
     was
         What it was worth as graded; None where that is the same.
-    critical
-        Whether it accepts what the rules reject, overrides included.
+    critical, right
+        Whether it accepts what the rules reject, and whether what is asked for is right, overrides
+        included.
     overridden
         How many of its marks were set by hand.
     """
@@ -46,6 +50,7 @@ class ItemRow:
     score: float
     was: float | None
     critical: bool
+    right: bool
     overridden: int
 
     @property
@@ -90,7 +95,9 @@ def item_rows(items: Iterable[Item], overrides: Sequence[Override]) -> list[Item
     for item in items:
         now, graded = marked(item, overrides), marked(item)
         was = graded.score if now.score != graded.score else None
-        rows.append(ItemRow(item, now.score, was, now.critical, len(now.overridden)))
+        asked = (now.marks.get(name) for name in _FINAL)
+        right = next((mark for mark in asked if mark is not None), 0.0) >= 1.0
+        rows.append(ItemRow(item, now.score, was, now.critical, right, len(now.overridden)))
     return rows
 
 

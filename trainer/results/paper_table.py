@@ -60,13 +60,9 @@ def paper_columns() -> list[Column[ItemRow]]:
             lambda row: str(row.item.number), lambda row: float(row.item.number), number=True,
         ),
         Column(
-            "title", translate("Results", "Coupon"), translate("Results", "What it is called."),
-            lambda row: title_of(row.item),
-        ),
-        Column(
             "called", translate("Results", "Call"), translate("Results", "What was stated."),
             lambda row: called_words(row.item),
-            tone=lambda row: "quiet" if not row.item.answered else "plain",
+            tone=_call_tone,
         ),
         Column(
             "right", translate("Results", "Right call"),
@@ -94,7 +90,17 @@ def paper_columns() -> list[Column[ItemRow]]:
             translate("Results", "Critical, in doubt, marked for review, or overridden."), _note,
             tone=lambda row: "bad" if row.critical else "plain",
         ),
+        Column(
+            "title", translate("Results", "Coupon"), translate("Results", "What it is called."),
+            lambda row: title_of(row.item),
+        ),
     ]  # fmt: skip
+
+
+def _call_tone(row: ItemRow) -> str:
+    if not row.item.answered:
+        return "quiet"
+    return "plain" if row.right else "bad"
 
 
 def _score(row: ItemRow) -> str:

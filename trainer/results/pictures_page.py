@@ -42,7 +42,7 @@ def picture_words() -> dict[str, str]:
     return {
         "score": translate("Results", "Score (dots: learners; bar: their middle half)"),
         "minutes": translate("Results", "Minutes (dots: learners; bar: their middle half)"),
-        "difficulty": translate("Results", "Share of the marks that the class got"),
+        "difficulty": translate("Results", "Share of the papers that are right"),
         "discrimination": translate("Results", "Discrimination"),
         "backwards": translate("Results", "below 0: the better do worse here"),
         "misses": translate("Results", "misses \u25a0"),
@@ -117,7 +117,7 @@ class PicturesPage(QWidget):
             card.view.show_figure(partial(_draw, name, picture, style))
 
     def _arrange(self) -> None:
-        columns = 2 if self._scroll.viewport().width() >= _TWO_COLUMNS else 1
+        columns = 2 if self.width() >= _TWO_COLUMNS else 1
         if columns == self._columns:
             return
         self._columns = columns

@@ -7,7 +7,7 @@ its 95 % as a line; limits are dashed lines with their name. Shapes differ as we
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 import numpy as np
@@ -157,7 +157,7 @@ def _items(axes: Axes, shown: Picture, style: Style) -> None:
     theme, words = style.theme, style.words
     axes.axhspan(-1.05, 0.0, color=theme.role("fault"), alpha=0.09, linewidth=0, zorder=0)
     axes.axhline(0.0, color=theme.role("fault"), linewidth=1.2, linestyle=(0, (5, 3)), zorder=1)
-    for spot in shown.spots:
+    for spot in _apart(shown.spots):
         if spot.low is not None and spot.high is not None:
             axes.vlines(spot.difficulty, spot.low, spot.high, color=theme.outline, linewidth=0.9,
                         zorder=2)  # fmt: skip
@@ -178,6 +178,17 @@ def _items(axes: Axes, shown: Picture, style: Style) -> None:
     _percent(axes, on="x")
     axes.yaxis.set_major_locator(MultipleLocator(0.5))
     axes.yaxis.set_major_formatter(FuncFormatter(lambda y, _: style.number(y)))
+
+
+def _apart(spots: Sequence[Spot]) -> list[Spot]:
+    """Spots that lie on each other as one, with all their names."""
+    found: dict[tuple[float, float], Spot] = {}
+    for spot in spots:
+        at = (round(spot.difficulty, 2), round(spot.discrimination, 2))
+        before = found.get(at)
+        name = f"{before.name}, {spot.name}" if before is not None else spot.name
+        found[at] = replace(spot, name=name)
+    return list(found.values())
 
 
 def _distance(axes: Axes, shown: Picture, style: Style) -> None:

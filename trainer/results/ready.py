@@ -157,6 +157,17 @@ def evidence_words(evidence: Evidence, unit: Unit) -> str:
     text = known.get(evidence.code)
     if text is None:
         return evidence.text
+    if not params["trials"]:
+        text = (
+            translate(
+                "Results", "No bad weld called yet: {more} caught in a row would show {share}."
+            )
+            if evidence.kind == "bad welds caught"
+            else translate(
+                "Results",
+                "No good weld called yet: {more} let through in a row would show {share}.",
+            )
+        )
     return text.format(
         hits=params["hits"], trials=params["trials"], more=params["still_needed"],
         share=percent(params["share"]), confidence=percent(params["confidence"]),

@@ -28,7 +28,7 @@ Index = QModelIndex | QPersistentModelIndex
 _ROW: Final = 28
 """Logical px: how high a row is, so that a finger finds it."""
 
-_AIR: Final = 26
+_AIR: Final = 28
 """Logical px beside a column's words: padding, and the sign of the order."""
 
 _WIDEST: Final = 320
