@@ -8,7 +8,7 @@ here too, so that they never load Qt, nor the window them.
 from __future__ import annotations
 
 import sys
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from functools import partial
 from pathlib import Path
@@ -32,6 +32,7 @@ if TYPE_CHECKING:
     from exercises.file_faults import TrayError
     from exercises.tray import Tray
     from trainer.bench.layout import BenchLayout
+    from trainer.bench.panels import BenchPanels
     from trainer.bench.screen import BenchScreen
     from trainer.crash import Session
     from trainer.drill.drilling import Drilling
@@ -130,11 +131,6 @@ class _Opening:
         What was named on the command line, if anything.
     session
         The file of this program that runs, if there is one.
-
-    Attributes
-    ----------
-    hindrance
-        What the core can't be loaded for, if that is known.
     """
 
     def __init__(
@@ -148,9 +144,10 @@ class _Opening:
         from trainer.unforeseen import Unforeseen
 
         self.app = app
-        self.hindrance: StartError | None = None
+        self.hindrance: StartError | None = None  # what the core can't be loaded for
         self._tray = tray
         self._session = session
+        self.settled = False  # whether all is there, and what comes first has been said
         self._farewell: Farewell | None = None
         self._places = places()
         move_in(old_places(), self._places)
@@ -272,6 +269,7 @@ class _Opening:
     def _fill(self) -> None:
         """Fill the window, beneath what was painted first."""
         from trainer.language import Speech
+        from trainer.turns import in_turns
 
         if self._loading is None:
             return
@@ -283,19 +281,25 @@ class _Opening:
         # Before any widget: each says its words once, when it is made.
         self._speech = Speech(self.app)
         self._speech.speak(self._settings.language)
+        in_turns(self._filling(loaded))
+
+    def _filling(self, loaded: _Loaded) -> Iterator[None]:
+        """Fill it, a part in each turn; what is placed in one is laid out by the next."""
+        from trainer.bench.panels import BenchPanels
+        from trainer.look.fonts import load_fonts
+
+        load_fonts()
+        yield
         frame, bench = self._make_frame()
         self.first.raise_()
-        self._fill_bench(frame, bench, loaded)
-
-    def _fill_bench(self, frame: WindowFrame, bench: BenchLayout, loaded: _Loaded) -> None:
-        """Fill the bench in the frame, still beneath what was painted first."""
-        from PySide6.QtCore import QTimer
-
-        screen = self._make_bench(frame, bench, loaded.tray)
+        yield
+        yield from (panels := BenchPanels(bench))
+        screen = self._make_bench(frame, bench, loaded.tray, panels)
         self.first.raise_()
         screen.canvas.setFocus()
-        # A turn of the loop for the parts to find their places.
-        QTimer.singleShot(0, lambda: self._hand_over(screen, loaded.broken))
+        # For the parts to find their places.
+        yield
+        self._hand_over(screen, loaded.broken)
 
     def _say_hindrance(self, error: StartError) -> None:
         """Say what the core can't be loaded for, and end the program."""
@@ -319,7 +323,9 @@ class _Opening:
         self.frame = WindowFrame(self.window, settings, bench)
         return self.frame, bench
 
-    def _make_bench(self, frame: WindowFrame, bench: BenchLayout, tray: Tray) -> BenchScreen:
+    def _make_bench(
+        self, frame: WindowFrame, bench: BenchLayout, tray: Tray, panels: BenchPanels | None = None
+    ) -> BenchScreen:
         """Make what stands on the bench, and let the frame have what it asks for."""
         from PySide6.QtCore import QCoreApplication
 
@@ -333,7 +339,7 @@ class _Opening:
             first = QCoreApplication.translate("Logbook", "Learner 1")
             load = partial(self._load_logbook, first=first)
             self._logbook = LogbookOpener(Records(self._places.calls), load)
-        screen = BenchScreen(frame, bench, tray, self._logbook.relay)
+        screen = BenchScreen(frame, bench, tray, self._logbook.relay, panels)
         Trying(frame, screen)
         self._opener = TrayOpener(frame)
         self._opener.opened.connect(self._lay_out)
@@ -387,10 +393,7 @@ class _Opening:
         return made
 
     def _speak_anew(self) -> None:
-        """Make everything anew in another language; what lies on the bench goes on there.
-
-        Nearly all words are said when a widget is made: made anew, none can be forgotten.
-        """
+        """Make all anew in another language, since words are said once; the bench goes on."""
         from PySide6.QtWidgets import QLayout
 
         from trainer.guide.guiding import Guiding
@@ -420,6 +423,7 @@ class _Opening:
     def _hand_over(self, screen: BenchScreen, broken: TrayError | None) -> None:
         """Let the bench have what was done on the first paint, and what is being done."""
         from trainer.guide.guiding import Guiding
+        from trainer.turns import in_turns
 
         self.screen = screen
         if self.frame is not None:
@@ -432,11 +436,11 @@ class _Opening:
             for gesture in hands.hand_over():
                 screen.catch_up(gesture)
         if hands is not None and hands.holding:
-            hands.freed.connect(lambda: self._settle(broken))
+            hands.freed.connect(lambda: in_turns(self._settling(broken)))
         else:
-            self._settle(broken)
+            in_turns(self._settling(broken))
 
-    def _settle(self, broken: TrayError | None) -> None:
+    def _settling(self, broken: TrayError | None) -> Iterator[None]:
         """Say what has to be said first, now that no hand is on a leaf."""
         from trainer.afterwards import say_what_was
         from trainer.fault_words import fault_rows
@@ -445,8 +449,10 @@ class _Opening:
         # A press that is already on its way is the bench's.
         self.first.hide()
         self.first.deleteLater()
+        yield
         self.app.setWindowIcon(program_icon())
         self._listen_for_the_end()
+        yield
         if self.frame is None:
             return
         if self._logbook is not None:
@@ -458,6 +464,7 @@ class _Opening:
             self.frame.show_first_start()
         elif self.guiding is not None:
             self.guiding.offer()
+        self.settled = True
 
     def _lay_out(self, tray: Tray, path: Path) -> None:
         """Lay out another tray, and remember it."""

@@ -29,11 +29,11 @@ import faulthandler, os, signal, sys
 from PySide6.QtCore import QTimer, qFatal
 from PySide6.QtWidgets import QApplication
 from trainer import late
-settle = late._Opening._settle
+settling = late._Opening._settling
 def settled(opening, broken):
-    settle(opening, broken)
+    yield from settling(opening, broken)
     {do}
-late._Opening._settle = settled
+late._Opening._settling = settled
 sys.exit(late.open_window(["x"], None))
 """
 

@@ -347,14 +347,16 @@ def test_a_press_on_its_way_when_the_bench_comes_is_the_bench_s(
 ) -> None:
     """The first paint is taken down a turn of the loop later; until then it would swallow it."""
     beneath: list[object] = []
-    settle = late._Opening._settle
+    settling = late._Opening._settling
 
-    def settled(opening: late._Opening, broken: TrayError | None) -> None:
+    def settled(opening: late._Opening, broken: TrayError | None) -> Iterator[None]:
         spot = early.leaf()
-        settle(opening, broken)
+        parts = settling(opening, broken)
+        next(parts)
         beneath.append(opening.window.childAt(spot))
+        yield from parts
 
-    monkeypatch.setattr(late._Opening, "_settle", settled)
+    monkeypatch.setattr(late._Opening, "_settling", settled)
     early.bench_comes()
     (widget,) = beneath
     assert isinstance(widget, LeafButton)
@@ -368,7 +370,9 @@ def test_the_first_card_waits_until_the_hand_is_free(new: Early) -> None:
     assert new.opening.frame is not None
     assert not new.opening.frame.dialogs
     new.let_go(new.spot(FREE))
-    (card,) = new.opening.frame.dialogs
+    frame = new.opening.frame
+    new.qtbot.waitUntil(lambda: bool(frame.dialogs))
+    (card,) = frame.dialogs
     assert isinstance(card, FirstStartCard)
     card.reject()
 

@@ -42,7 +42,7 @@ def opened(qtbot: QtBot, settings: Settings | None = None) -> tuple[late._Openin
     qtbot.addWidget(opening.window)
     opening.keep_on_screen()
     opening.show()
-    qtbot.waitUntil(lambda: opening.screen is not None, timeout=20000)
+    qtbot.waitUntil(lambda: opening.settled, timeout=20000)
     assert opening.frame is not None
     return opening, opening.frame
 

@@ -50,9 +50,10 @@ class Opened:
         assert isinstance(self.app, QApplication)
         self.opening = late._Opening(self.app, tray)
         self.window = self.opening.window
-        qtbot.addWidget(self.window)
+        # Its logbook is closed before the next one's is opened.
+        qtbot.addWidget(self.window, before_close_func=lambda _: self.opening.finish())
         self.opening.show()
-        qtbot.waitUntil(lambda: self.opening.screen is not None, timeout=20000)
+        qtbot.waitUntil(lambda: self.opening.settled, timeout=20000)
 
     @property
     def frame(self) -> WindowFrame:

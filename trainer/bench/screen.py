@@ -16,17 +16,15 @@ from geometry.curves import Vec
 from geometry.leaf import RackName
 from trainer.bench import spoken, words
 from trainer.bench import state as changes
-from trainer.bench.call_panel import CallPanel, RecordBar
 from trainer.bench.controller import BenchController
 from trainer.bench.course import Course
 from trainer.bench.focus_ring import FocusRing
 from trainer.bench.hands import Hands
-from trainer.bench.job_card import JobCard
 from trainer.bench.keys import KEYS, BenchKeys
 from trainer.bench.layout import BenchLayout
+from trainer.bench.panels import BenchPanels
 from trainer.bench.picture import handling_scene, unit_of
 from trainer.bench.rack import LeafButton
-from trainer.bench.rack_panel import RackPanel
 from trainer.bench.recording import record_of
 from trainer.bench.review import Review
 from trainer.bench.saying import Saying
@@ -59,6 +57,8 @@ class BenchScreen(QObject):
         What to begin with.
     records
         Where calls go; None keeps none.
+    panels
+        What has been made of it before.
 
     Signals
     -------
@@ -69,7 +69,12 @@ class BenchScreen(QObject):
     announced = Signal(str)
 
     def __init__(
-        self, window: WindowFrame, bench: BenchLayout, tray: Tray, records: Keeper | None
+        self,
+        window: WindowFrame,
+        bench: BenchLayout,
+        tray: Tray,
+        records: Keeper | None,
+        panels: BenchPanels | None = None,
     ) -> None:
         super().__init__(window)
         self.window = window
@@ -85,7 +90,7 @@ class BenchScreen(QObject):
         self.hands = Hands(self.controller, self.canvas, window.window)
         self._said = ""
         self._shown_terms = FREE
-        self._fill()
+        self._fill(panels or BenchPanels(bench))
         self.stating = Stating(self.controller, self.call_panel, self)
         self._listen(window)
         self._keys = BenchKeys(self.do, self)
@@ -95,17 +100,10 @@ class BenchScreen(QObject):
         self._show_course()
         self.show_state()
 
-    def _fill(self) -> None:
-        bench = self.bench
-        self.rack_panel = RackPanel()
-        bench.foot_box.addWidget(self.rack_panel)
-        self.job_card = JobCard()
-        self.call_panel = CallPanel()
-        self.record_bar = RecordBar()
-        bench.side_box.insertWidget(0, self.job_card)
-        bench.side_box.insertWidget(1, self.call_panel)
-        bench.pinned_box.addWidget(self.record_bar)
-        self.review = Review(bench, self.controller, self)
+    def _fill(self, panels: BenchPanels) -> None:
+        self.rack_panel, self.job_card = panels.rack, panels.card
+        self.call_panel, self.record_bar = panels.call, panels.record
+        self.review = Review(self.bench, self.controller, self)
         self.canvas.setAccessibleName(self.tr("Section of the weld"))
         self.saying = Saying(self.canvas)
         self.stray = StrayCue(self.canvas)

@@ -30,7 +30,7 @@ def opening(qtbot: QtBot, qapp: QApplication, home: Path) -> Iterator[late._Open
     opening = late._Opening(qapp, None)
     qtbot.addWidget(opening.window)
     opening.show()
-    qtbot.waitUntil(lambda: opening.screen is not None, timeout=20000)
+    qtbot.waitUntil(lambda: opening.settled, timeout=20000)
     yield opening
     shop = opening._screens.get("shop")
     if isinstance(shop, ShopScreen):
