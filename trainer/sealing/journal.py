@@ -18,7 +18,7 @@ import os
 import re
 import secrets
 import zlib
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import BinaryIO, Final, Literal
@@ -27,9 +27,10 @@ from cryptography.exceptions import InvalidTag
 from cryptography.hazmat.primitives.ciphers.aead import ChaCha20Poly1305
 
 from exercises.strict_json import Json
+from trainer.sealing.held_files import hold_soon, is_at, new_file, write_out
 from trainer.sealing.key import Cost, Key, SealError
 from trainer.sealing.seal import Opener
-from trainer.shop.locking import hold, is_free
+from trainer.shop.locking import is_free
 
 __all__ = ["FORMAT", "SUFFIX", "VERSION", "Hindrance", "Journal", "JournalError", "Resumed", "left"]
 
@@ -135,7 +136,13 @@ class Journal:
         self._file, self._whole, self._chain = file, bytearray(whole), chain
 
     @classmethod
-    def create(cls, path: Path, key: Key, head: Mapping[str, Json]) -> Journal:
+    def create(
+        cls,
+        path: Path,
+        key: Key,
+        head: Mapping[str, Json],
+        first: Sequence[Mapping[str, Json]] = (),
+    ) -> Journal:
         """Begin a journal; when this returns it is on the disk.
 
         Parameters
@@ -146,6 +153,8 @@ class Journal:
             Of the sitting; whoever has its passphrase can resume.
         head
             What it takes to resume: the sitting itself.
+        first
+            Events that it begins with: there with it, or not at all.
 
         Raises
         ------
@@ -155,13 +164,16 @@ class Journal:
         costs = f"{key.cost.log_n} {key.cost.r} {key.cost.p}"
         salts = f"{key.salt.hex()} {key.check.hex()} {secrets.token_hex(32)}"
         begin = f"{FORMAT} {VERSION} {costs} {salts}".encode()
-        first, chain = _Chain.begun(key, begin).closed(_packed(head))
-        line = b"%s %s\n" % (begin, hashlib.sha256(begin).hexdigest().encode())
+        chain = _Chain.begun(key, begin)
+        whole = b"%s %s\n" % (begin, hashlib.sha256(begin).hexdigest().encode())
+        for event in (head, *first):
+            line, chain = chain.closed(_packed(event))
+            whole += line
         try:
-            file = _new_file(path, line + first)
+            file = new_file(path, whole)
         except OSError as error:
             raise JournalError("unwritable", path, error.strerror or str(error)) from error
-        return cls(path, file, line + first, chain, key)
+        return cls(path, file, whole, chain, key)
 
     @classmethod
     def resume(cls, path: Path, secret: Key | str | Opener) -> Resumed:
@@ -187,7 +199,7 @@ class Journal:
             hindrance: Hindrance = "gone" if isinstance(error, FileNotFoundError) else "unwritable"
             raise JournalError(hindrance, path, error.strerror or str(error)) from error
         try:
-            if not hold(file):
+            if not hold_soon(file):
                 raise JournalError("held", path, "another program has it")
             data = _all_of(file)
             header = _header(data)
@@ -217,7 +229,7 @@ class Journal:
         try:
             self._stand_ready()
             self._file.seek(len(self._whole))
-            _write(self._file, line)
+            write_out(self._file, line)
         except OSError as error:
             self._cut()
             raise JournalError("unwritable", self.path, error.strerror or str(error)) from error
@@ -228,18 +240,18 @@ class Journal:
         """See that the file is there, as long as it should be; make it anew if somebody took it."""
         size = len(self._whole)
         try:
-            there, here = self.path.stat(), os.fstat(self._file.fileno())
+            if not is_at(self._file, self.path):
+                raise JournalError("gone", self.path, "another file lies in its place")
         except FileNotFoundError:
             self._file.close()
-            self._file = _new_file(self.path, bytes(self._whole))
+            self._file = new_file(self.path, bytes(self._whole))
             return
-        if (there.st_dev, there.st_ino) != (here.st_dev, here.st_ino):
-            raise JournalError("gone", self.path, "another file lies in its place")
-        if here.st_size > size:
+        found = os.fstat(self._file.fileno()).st_size
+        if found > size:
             self._file.truncate(size)
-        elif here.st_size < size:
+        elif found < size:
             self._file.seek(0)
-            _write(self._file, bytes(self._whole))
+            write_out(self._file, bytes(self._whole))
 
     def _cut(self) -> None:
         """Take a torn line off again, if that can be; else the next call does, or `resume`."""
@@ -322,40 +334,6 @@ def _unpacked(data: bytes, line: int) -> dict[str, Json]:
     if not isinstance(event, dict):
         raise SealError("changed", line=line)
     return event
-
-
-def _new_file(path: Path, data: bytes) -> BinaryIO:
-    """Make a file that holds `data`, on the disk, and hold it; or leave none."""
-    path.parent.mkdir(parents=True, exist_ok=True)
-    # Unbuffered: what fails fails here, and not when it is closed. Read as well, for Windows' lock.
-    file = path.open("x+b", buffering=0)
-    try:
-        if not hold(file):
-            raise BlockingIOError("another program has it")
-        _write(file, data)
-        _sync_folder(path.parent)
-    except BaseException:
-        file.close()
-        path.unlink(missing_ok=True)
-        raise
-    return file
-
-
-def _write(file: BinaryIO, data: bytes) -> None:
-    rest = memoryview(data)
-    while rest:
-        rest = rest[file.write(rest) :]
-    os.fsync(file.fileno())
-
-
-def _sync_folder(folder: Path) -> None:
-    """Put a folder's list of files on the disk; Windows does so by itself."""
-    if os.name != "nt":
-        descriptor = os.open(folder, os.O_RDONLY)
-        try:
-            os.fsync(descriptor)
-        finally:
-            os.close(descriptor)
 
 
 # --- reading it back ------------------------------------------------------------------------------

@@ -111,12 +111,7 @@ class Timekeeper:
         said: dict[str, Json] = {"limit_ms": limit_ms, "items": items}
         begun = Event("begun", clock.wall(), clock.awake(), said)
         progress = Progress.begun(begun)
-        journal = Journal.create(path, key, head)
-        try:
-            journal.append(begun.as_dict())
-        except BaseException:
-            journal.discard()
-            raise
+        journal = Journal.create(path, key, head, [begun.as_dict()])
         return cls(journal, head, progress, clock)
 
     @classmethod

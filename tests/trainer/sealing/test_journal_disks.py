@@ -10,13 +10,16 @@ import subprocess
 import sys
 import textwrap
 from pathlib import Path
+from typing import BinaryIO
 
 import pytest
 
 from exercises.strict_json import Json
+from trainer.sealing import held_files
 from trainer.sealing import journal as module
 from trainer.sealing.journal import SUFFIX, Journal, JournalError, left
 from trainer.sealing.key import Cost, Key, SealError
+from trainer.shop.locking import hold
 
 ROOT = Path(__file__).resolve().parents[3]
 KEY = Key.made("three weathered herons", Cost(log_n=4))
@@ -183,11 +186,13 @@ def test_another_file_in_its_place_is_not_overwritten(path: Path) -> None:
 def test_a_journal_that_can_t_be_begun_leaves_nothing(
     path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    failing(monkeypatch, "fsync", [errno.ENOSPC])
-    with pytest.raises(JournalError) as caught:
-        Journal.create(path, KEY, HEAD)
-    assert caught.value.hindrance == "unwritable"
-    assert not path.exists()
+    tries: list[list[int | None]] = [[errno.ENOSPC], [None, errno.EIO]]
+    for errors in tries:
+        failing(monkeypatch, "fsync", errors)
+        with pytest.raises(JournalError) as caught:
+            Journal.create(path, KEY, HEAD)
+        assert caught.value.hindrance == "unwritable"
+        assert list(path.parent.iterdir()) == []
     Journal.create(path, KEY, HEAD).close()
     with pytest.raises(JournalError):
         Journal.create(path, KEY, HEAD)
@@ -268,6 +273,48 @@ def test_one_program_holds_its_own_journal_against_itself(path: Path) -> None:
         Journal.resume(path, KEY)
     journal.close()
     assert left(path.parent) == (path,)
+
+
+def test_a_journal_that_another_program_is_making_is_left_alone(path: Path) -> None:
+    """Both would write the same file before it takes its name."""
+    path.parent.mkdir()
+    part = path.with_name(f"{path.name}.part")
+    with part.open("w+b") as other:
+        other.write(b"half")
+        other.flush()
+        assert hold(other)
+        with pytest.raises(JournalError, match="another program"):
+            Journal.create(path, KEY, HEAD)
+        assert part.read_bytes() == b"half"
+    Journal.create(path, KEY, HEAD).close()
+    assert not part.exists()
+
+
+def test_a_journal_in_the_making_that_became_one_is_not_emptied(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """Between opening and holding the other program gave its file the name, and let go of it."""
+    true = held_files.hold_soon
+
+    def late(file: BinaryIO) -> bool:
+        path.with_name(f"{path.name}.part").rename(path)
+        path.write_bytes(b"a journal of the other program")
+        return true(file)
+
+    monkeypatch.setattr(held_files, "hold_soon", late)
+    with pytest.raises(JournalError):
+        Journal.create(path, KEY, HEAD)
+    assert path.read_bytes() == b"a journal of the other program"
+
+
+def test_who_only_looks_whether_a_journal_is_free_keeps_nobody_out(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    written(path, 1)
+    answers = [False, False, True]
+    monkeypatch.setattr(held_files, "hold", lambda _: answers.pop(0))
+    Journal.resume(path, KEY).journal.close()
+    assert answers == []
 
 
 def test_what_was_left_comes_with_the_last_changed_first(path: Path) -> None:

@@ -187,18 +187,44 @@ def test_what_makes_no_sense_is_never_written(path: Path, hands: Hands) -> None:
 def test_a_sitting_that_can_t_begin_leaves_nothing(
     path: Path, hands: Hands, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    def refuse(*_: object) -> None:
-        raise JournalError("unwritable", path, "No space left on device")
+    def full(_: int) -> None:
+        raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
 
     with monkeypatch.context() as patched:
-        patched.setattr(Journal, "append", refuse)
-        with pytest.raises(JournalError):
+        patched.setattr(os, "fsync", full)
+        with pytest.raises(JournalError, match="No space"):
             begin(path, hands)
-    assert not path.exists()
+    assert list(path.parent.iterdir()) == []
     begin(path, hands).leave()
 
 
-def test_a_journal_killed_before_its_beginning_is_refused(path: Path, hands: Hands) -> None:
+@pytest.mark.parametrize("step", ["write_out", "sync_folder"])
+def test_a_sitting_killed_while_it_begins_can_be_begun(
+    path: Path, hands: Hands, monkeypatch: pytest.MonkeyPatch, step: str
+) -> None:
+    """A journal takes its name once it is whole; what was left half lies under another."""
+
+    class Killed(BaseException):
+        pass
+
+    def kill(*_: object) -> None:
+        raise Killed
+
+    with monkeypatch.context() as patched:
+        patched.setattr(f"trainer.sealing.held_files.{step}", kill)
+        patched.setattr(Path, "unlink", lambda *_, **__: None)
+        with pytest.raises(Killed):
+            begin(path, hands)
+    if step == "write_out":
+        assert [each.name for each in path.parent.iterdir()] == [f"a{SUFFIX}.part"]
+        begin(path, hands).leave()
+    keeper = Timekeeper.resume(path, KEY, hands)
+    assert keeper.progress.items == 4
+    killed(keeper)
+    assert list(path.parent.iterdir()) == [path]
+
+
+def test_a_journal_without_a_beginning_is_refused(path: Path, hands: Hands) -> None:
     Journal.create(path, KEY, {"code": "k-07"}).close()
     with pytest.raises(SealError) as caught:
         Timekeeper.resume(path, KEY, hands)
