@@ -310,7 +310,9 @@ class RowsTable(QTableView, Generic[Row]):
         arranged, identity = self.rows.arranged, self.rows.identity
         for place, at in enumerate(arranged.order):
             if identity(arranged.rows[at]) == name:
-                self.setCurrentIndex(self.rows.index(place, max(0, self.currentIndex().column())))
+                index = self.rows.index(place, max(0, self.currentIndex().column()))
+                flags = QItemSelectionModel.SelectionFlag
+                self.selectionModel().setCurrentIndex(index, flags.ClearAndSelect | flags.Rows)
                 return True
         return False
 
