@@ -118,9 +118,10 @@ class CutLabel(QLabel):
         words = self.fontMetrics().elidedText(
             self.text(), Qt.TextElideMode.ElideRight, room.width()
         )
-        flags = Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter
         role = self.foregroundRole()
-        self.style().drawItemText(painter, room, flags, self.palette(), True, words, role)
+        self.style().drawItemText(
+            painter, room, self.alignment(), self.palette(), True, words, role
+        )
         painter.end()
 
 
@@ -165,6 +166,7 @@ class TopBar(QFrame):
         row.addWidget(self.menus)
         self._tray = CutLabel()
         self._tray.setProperty("tone", "quiet")
+        self._tray.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self._tray.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
         row.addWidget(self._tray, 1)
         self._add_coupons(row)

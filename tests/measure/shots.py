@@ -33,6 +33,8 @@ from tests.measure.shop_shots import (
     shop_wrong,
 )
 from tests.measure.stage import Stage, stage
+from tests.measure.taking_shots import SHOTS as TAKING_SHOTS
+from tests.measure.taking_shots import end_sitting, sitting_hand_in, sitting_leave
 from trainer.notices import FaultRow
 from trainer.settings import Appearance
 
@@ -153,6 +155,7 @@ SCREENS: Final[dict[str, Callable[[Stage], object]]] = {
     "shop-traced": shop_traced,
     "logbook-empty": logbook_empty,
     "logbook": logbook,
+    **TAKING_SHOTS,
 }
 
 FAULTS: Final = (
@@ -175,6 +178,8 @@ DIALOGS: Final[dict[str, Callable[[Stage], object]]] = {
     "faults": lambda on: on.frame.show_faults("railings.tray.json", FAULTS),
     "dice": dice,
     "rules": lambda on: on.click(on.bench.job_card.rules),
+    "sitting-hand-in": sitting_hand_in,
+    "sitting-leave": sitting_leave,
 }
 
 
@@ -194,11 +199,13 @@ def shots(on: Stage, *, dialogs: bool, word: str) -> Iterator[tuple[str, QImage]
             play(on)
             yield name, on.picture()
             on.guiding.close()
+            end_sitting(on)
             on.frame.show_screen("bench")
             if on.bench.course.tray is not first:
                 on.bench.open_tray(first)
     for name, show in DIALOGS.items():
         if dialogs and word in name:
+            end_sitting(on)
             on.lay_out(0)
             yield name, on.dialog(lambda show=show: show(on))  # type: ignore[misc]  # bound now
 

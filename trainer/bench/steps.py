@@ -85,10 +85,7 @@ class StepButton(WordedButton):
         key = translate(_CONTEXT, step.key) if step.key else ""
         super().__init__("step", step.said, key, (34, 28), parent)
         self.step = step
-        policy = QSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        # Left out, it leaves its place empty: those beside it stand where hands know them.
-        policy.setRetainSizeWhenHidden(True)
-        self.setSizePolicy(policy)
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         row = QHBoxLayout(self)
         row.setContentsMargins(5, 2, 5, 2)
         row.setSpacing(3)
@@ -126,6 +123,8 @@ class StepPanel(QWidget):
         self.buttons = {step.name: StepButton(step, self) for step in (*MOVES, *STEPS)}
         for name, button in self.buttons.items():
             button.clicked.connect(lambda _=False, name=name: self.stepped.emit(name))
+        self._left_out: frozenset[str] = frozenset()
+        self._columns = 2
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setSpacing(4)
@@ -133,19 +132,23 @@ class StepPanel(QWidget):
 
     def arrange(self, *, columns: int) -> None:
         """Lay the named steps out in `columns` columns beside the pad."""
+        self._columns = columns
         for button in self.buttons.values():
             self._grid.removeWidget(button)
         for index, step in enumerate(MOVES):
             self._grid.addWidget(self.buttons[step.name], index // 3, index % 3)
-        rows = len(STEPS) // columns
-        for index, step in enumerate(STEPS):
+        shown = [step for step in STEPS if step.name not in self._left_out]
+        rows = -(-len(shown) // columns)
+        for index, step in enumerate(shown):
             self._grid.addWidget(self.buttons[step.name], index % rows, 4 + index // rows)
         self._grid.setColumnMinimumWidth(3, 6)
 
     def leave_out(self, names: Collection[str]) -> None:
-        """Show every button but these."""
+        """Show every button but these; the others close up."""
+        self._left_out = frozenset(names)
         for name, button in self.buttons.items():
             button.setVisible(name not in names)
+        self.arrange(columns=self._columns)
 
     def show_state(self, state: BenchState) -> None:
         """Grey what can't be done now, for reasons that a glance at the bench shows too."""

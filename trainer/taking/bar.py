@@ -38,6 +38,7 @@ class TimeView(QWidget):
         self.words = QLabel()
         self.words.setProperty("tone", "heading")
         self.words.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        self.words.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
         # A name of its own: a text that changes by the second must not be told by the second.
         self.words.setAccessibleName(self.tr("Time left"))
         row.addWidget(self.words)
@@ -77,12 +78,13 @@ class TimeView(QWidget):
     def _show(self) -> None:
         final = self._ms is not None and self._ms <= FINAL_MS
         words = left_words(self._ms) if self._ms is not None else ""
-        self.words.setText(words if self.shown else self.tr("time is hidden"))
         # At the end it stands in a box: told by more than a colour.
         tone = "saying" if final else "heading"
         if self.words.property("tone") != tone:
             self.words.setProperty("tone", tone)
+            self.words.style().unpolish(self.words)
             self.words.style().polish(self.words)
+        self.words.setText(words if self.shown else self.tr("time is hidden"))
         self.switch.setVisible(not final)
         self.switch.setText(self.tr("show  Y") if self._hidden else self.tr("hide  Y"))
         self.switch.setAccessibleName(

@@ -85,6 +85,7 @@ class HandInDialog(Notice):
             row = QPushButton(place_words(place))
             row.setProperty("kind", "segment")
             row.setAutoDefault(False)
+            row.setStyleSheet("text-align: left;")
             row.clicked.connect(lambda _=False, at=place.number - 1: self._go_to(at))
             self.rows.append(row)
             rows.addWidget(row)

@@ -10,7 +10,14 @@ from pathlib import Path
 
 from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import QFileDialog, QScrollArea, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFileDialog,
+    QHBoxLayout,
+    QScrollArea,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from exercises.file_faults import FileError
 from exercises.sitting.plan import Plan
@@ -126,7 +133,12 @@ class TakingPage(QWidget):
         holder.setProperty("kind", "holder")
         column = QVBoxLayout(holder)
         column.setContentsMargins(12, 24, 12, 24)
-        column.addWidget(step, alignment=Qt.AlignmentFlag.AlignHCenter)
+        # Not by an alignment: with that lines are broken for another width than they get.
+        row = QHBoxLayout()
+        row.addStretch(1)
+        row.addWidget(step)
+        row.addStretch(1)
+        column.addLayout(row)
         column.addStretch(1)
         scroll = QScrollArea()
         scroll.setWidgetResizable(True)
@@ -197,9 +209,7 @@ class TakingPage(QWidget):
             )
         elif state.step == "rules" and state.opened is not None:
             plan = state.opened.plan
-            title = self.tr("{title}: what holds for {code}").format(
-                title=self._title(plan), code=state.code
-            )
+            title = f"{self._title(plan)} \u00b7 {state.code}"
             self.rules_step.show_rules(title, rule_words(plan, state.code))
             self._warn_of_earlier(plan)
         elif state.step == "handing in":

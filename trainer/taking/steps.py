@@ -44,7 +44,7 @@ class Step(QFrame):
     def __init__(self, title: str) -> None:
         super().__init__()
         self.setProperty("kind", "panel")
-        self.setMaximumWidth(_WIDTH)
+        self.setFixedWidth(_WIDTH)
         self.setAccessibleName(title)
         self.body = QVBoxLayout(self)
         self.body.setContentsMargins(28, 22, 28, 22)

@@ -189,7 +189,7 @@ def _time_words(plan: Plan, code: str) -> tuple[str, ...]:
         _CONTEXT, "You have {minutes} minutes for {count} coupons, in any order."
     ).format(minutes=number_words(round(minutes, 1)), count=plan.count)
     if found is not None and found.extra > 0.0:
-        more = translate(_CONTEXT, "{minutes} of them are your extra time.").format(
+        more = translate(_CONTEXT, "{minutes} minutes of that are your extra time.").format(
             minutes=number_words(round(minutes - plan.minutes, 1))
         )
         words = f"{words} {more}"
