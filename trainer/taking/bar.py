@@ -6,7 +6,7 @@ from typing import Final
 
 from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QMenu, QPushButton, QSizePolicy, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QPushButton, QSizePolicy, QWidget
 
 from trainer.bench.worded import toned
 from trainer.taking.sitting import Place
@@ -35,13 +35,12 @@ class TimeView(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(4)
-        self.words = QLabel()
-        self.words.setProperty("tone", "heading")
-        self.words.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        self.words.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Fixed)
-        # A name of its own: a text that changes by the second must not be told by the second.
-        self.words.setAccessibleName(self.tr("Time left"))
-        row.addWidget(self.words)
+        self.words, self.boxed = toned("", "heading"), toned("", "saying")
+        for label in (self.words, self.boxed):
+            label.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+            # A name of its own: a text that changes by the second must not be told by the second.
+            label.setAccessibleName(self.tr("Time left"))
+            row.addWidget(label, alignment=Qt.AlignmentFlag.AlignVCenter)
         self.switch = QPushButton()
         self.switch.setProperty("kind", "link")
         self.switch.setFocusPolicy(Qt.FocusPolicy.TabFocus)
@@ -79,11 +78,9 @@ class TimeView(QWidget):
         final = self._ms is not None and self._ms <= FINAL_MS
         words = left_words(self._ms) if self._ms is not None else ""
         # At the end it stands in a box: told by more than a colour.
-        tone = "saying" if final else "heading"
-        if self.words.property("tone") != tone:
-            self.words.setProperty("tone", tone)
-            self.words.style().unpolish(self.words)
-            self.words.style().polish(self.words)
+        self.boxed.setVisible(final)
+        self.words.setVisible(not final)
+        self.boxed.setText(words)
         self.words.setText(words if self.shown else self.tr("time is hidden"))
         self.switch.setVisible(not final)
         self.switch.setText(self.tr("show  Y") if self._hidden else self.tr("hide  Y"))

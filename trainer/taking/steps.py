@@ -348,7 +348,9 @@ class DoneStep(Step):
             lines.append(
                 self.tr("%n interruption(s) stand in the result, with their times.", "", stops)
             )
-        lines.append(self.tr("Your instructor has the marks. You may leave now."))
+        lines.append(
+            self.tr("Your instructor opens it and tells you the marks. You may leave now.")
+        )
         self.say("\n\n".join(lines))
         self._show(copy=True, retry=False, close=True, notes=self._notes(handed, copied))
 
