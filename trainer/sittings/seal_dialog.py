@@ -93,9 +93,9 @@ class SealDialog(Notice):
 
     def __init__(self, note: str = "", parent: QWidget | None = None) -> None:
         super().__init__(
-            translate(_CONTEXT, "Seal the sitting"),
+            translate("Seal", "Seal the sitting"),
             translate(
-                _CONTEXT,
+                "Seal",
                 "The proctor types this passphrase to begin, and whenever the sitting has to be "
                 "left or taken up again. Don't send it along with the file.",
             ),
@@ -125,8 +125,8 @@ class SealDialog(Notice):
         grid.setVerticalSpacing(6)
         grid.setColumnStretch(1, 1)
         words = (
-            translate(_CONTEXT, "Passphrase"),
-            translate(_CONTEXT, "The same again"),
+            translate("Seal", "Passphrase"),
+            translate("Seal", "The same again"),
         )
         self.first, self.again = (_line(name) for name in words)
         for row, (name, field) in enumerate(zip(words, (self.first, self.again), strict=True)):
@@ -137,13 +137,13 @@ class SealDialog(Notice):
             field.textChanged.connect(self._check)
         self.body.addLayout(grid)
         row_of = QHBoxLayout()
-        self.seen = QCheckBox(translate(_CONTEXT, "Show what is typed"))
+        self.seen = QCheckBox(translate("Seal", "Show what is typed"))
         self.seen.toggled.connect(self._show_typed)
-        self.suggest = QPushButton(translate(_CONTEXT, "Suggest one"))
+        self.suggest = QPushButton(translate("Seal", "Suggest one"))
         self.suggest.setProperty("kind", "segment")
         self.suggest.setAutoDefault(False)
         self.suggest.setToolTip(
-            translate(_CONTEXT, "Ten syllables drawn by the machine: write them down")
+            translate("Seal", "Ten syllables drawn by the machine: write them down")
         )
         self.suggest.clicked.connect(self._suggest)
         row_of.addWidget(self.seen)
@@ -162,14 +162,14 @@ class SealDialog(Notice):
         grid.setHorizontalSpacing(28)
         grid.setVerticalSpacing(4)
         sides = (
-            (translate(_CONTEXT, "What the seal does"), _PROTECTS),
-            (translate(_CONTEXT, "What it can't do"), _NOT),
+            (translate("Seal", "What the seal does"), _PROTECTS),
+            (translate("Seal", "What it can't do"), _NOT),
         )
         for column, (title, lines) in enumerate(sides):
             heading = QLabel(title)
             heading.setProperty("tone", "heading")
             grid.addWidget(heading, 0, column)
-            told = QLabel("\n".join(f"\u2013 {translate(_CONTEXT, line)}" for line in lines))
+            told = QLabel("\n".join("\u2013 " + translate(_CONTEXT, line) for line in lines))
             told.setWordWrap(True)
             told.setProperty("tone", "quiet")
             told.setAlignment(Qt.AlignmentFlag.AlignTop)
@@ -179,7 +179,7 @@ class SealDialog(Notice):
         self.body.addLayout(grid)
         advice = QLabel(
             translate(
-                _CONTEXT,
+                "Seal",
                 "For marks that matter, let it be sat on machines that you look after, with "
                 "somebody in the room.",
             )
@@ -189,11 +189,11 @@ class SealDialog(Notice):
 
     def _add_buttons(self) -> None:
         self.buttons.clear()
-        self.seal = QPushButton(translate(_CONTEXT, "Seal and save..."))
+        self.seal = QPushButton(translate("Seal", "Seal and save..."))
         self.seal.setProperty("kind", "primary")
         self.seal.setDefault(True)
         self.seal.clicked.connect(self._enter)
-        self.leave = QPushButton(translate(_CONTEXT, "Cancel"))
+        self.leave = QPushButton(translate("Seal", "Cancel"))
         self.leave.setProperty("kind", "tall")
         self.leave.setAutoDefault(False)
         self.leave.clicked.connect(self.reject)
@@ -218,7 +218,7 @@ class SealDialog(Notice):
         lines = [translate(_CONTEXT, _WORTH[worth]).format(least=LEAST)]
         same = self.first.text() == self.again.text()
         if self.again.text() and not same:
-            lines.append(translate(_CONTEXT, "The two are not the same yet."))
+            lines.append(translate("Seal", "The two are not the same yet."))
         self.hint.setText("\n".join(lines))
         self.first.setAccessibleDescription(self.hint.text())
         self.seal.setEnabled(same and worth not in ("none", "short"))
@@ -247,13 +247,13 @@ class UnsealDialog(Notice):
 
     def __init__(self, file: str, parent: QWidget | None = None) -> None:
         super().__init__(
-            translate(_CONTEXT, "Open a sealed sitting"),
+            translate("Seal", "Open a sealed sitting"),
             translate(
-                _CONTEXT, "{file}\n\nIt is opened to be composed further. Type its passphrase."
+                "Seal", "{file}\n\nIt is opened to be composed further. Type its passphrase."
             ).format(file=file),
             parent,
         )
-        name = translate(_CONTEXT, "Passphrase")
+        name = translate("Seal", "Passphrase")
         label = QLabel(name)
         self.field = _line(name)
         label.setBuddy(self.field)
@@ -262,11 +262,11 @@ class UnsealDialog(Notice):
         self.message = message_label()
         self.body.addWidget(self.message)
         self.buttons.clear()
-        self.open_button = QPushButton(translate(_CONTEXT, "Open"))
+        self.open_button = QPushButton(translate("Seal", "Open"))
         self.open_button.setProperty("kind", "primary")
         self.open_button.setDefault(True)
         self.open_button.clicked.connect(self._enter)
-        leave = QPushButton(translate(_CONTEXT, "Cancel"))
+        leave = QPushButton(translate("Seal", "Cancel"))
         leave.setProperty("kind", "tall")
         leave.setAutoDefault(False)
         leave.clicked.connect(self.reject)
@@ -284,12 +284,12 @@ class UnsealDialog(Notice):
     def _enter(self) -> None:
         if self.open_button.isEnabled():
             self.open_button.setEnabled(False)
-            self.open_button.setText(translate(_CONTEXT, "Opening..."))
+            self.open_button.setText(translate("Seal", "Opening..."))
             self.entered.emit(self.field.text())
 
     def tried(self, wrong: str) -> None:
         """Say what came of the one that was tried."""
-        self.open_button.setText(translate(_CONTEXT, "Open"))
+        self.open_button.setText(translate("Seal", "Open"))
         self.open_button.setEnabled(True)
         self.message.setText(wrong)
         self.message.show()

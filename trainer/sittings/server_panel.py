@@ -1,0 +1,265 @@
+"""At the right of the class: the school's server, and how pushing to it stands."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from functools import partial
+
+from PySide6.QtCore import QDateTime, QLocale, Qt, Signal
+from PySide6.QtGui import QShowEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+
+from trainer.bench.translation import translate
+from trainer.loading import Loading
+from trainer.logbook.opening import LogbookError
+from trainer.logbook.words import trouble_words
+from trainer.school.address import Address, address_of, keep_password, password_file
+from trainer.school.pushing import PushState
+from trainer.school.server import try_server
+from trainer.school.trouble import SchoolError
+from trainer.school.words import school_words
+from trainer.shop.entry import message_label
+from trainer.shop.question import Answer, Question
+from trainer.sittings.station import Station
+from trainer.window import WindowFrame
+
+__all__ = ["ServerPanel", "state_lines"]
+
+
+def state_lines(state: PushState | None) -> list[str]:
+    """How pushing stands, in sentences.
+
+    Examples
+    --------
+    >>> from trainer.school.outbox import Waiting
+    >>> state_lines(PushState(Waiting(attempts=0)))
+    ['The server has all that is here.']
+    """
+    if state is None:
+        return [translate("Server", "No server: what is done here stays on this machine.")]
+    lines = []
+    waiting = state.waiting
+    if waiting is None:
+        if state.trouble is None:
+            lines.append(translate("Server", "Looking what there is to send..."))
+    elif not waiting:
+        lines.append(translate("Server", "The server has all that is here."))
+    else:
+        parts = (
+            (waiting.attempts, translate("Server", "%n answer(s)", None, waiting.attempts)),
+            (waiting.papers, translate("Server", "%n paper(s)", None, waiting.papers)),
+            (
+                waiting.overrides,
+                translate("Server", "%n mark(s) set by hand", None, waiting.overrides),
+            ),
+        )
+        words = (
+            translate("Server", "Being sent: {what}.")
+            if state.busy
+            else translate("Server", "Waiting here: {what}. Nothing of it is lost.")
+        )
+        lines.append(words.format(what=", ".join(said for count, said in parts if count)))
+    if state.last is not None:
+        last = QDateTime.fromSecsSinceEpoch(round(state.last.timestamp()))
+        when = QLocale().toString(last, QLocale.FormatType.ShortFormat)
+        lines.append(translate("Server", "Last acknowledged: {when}.").format(when=when))
+    return lines
+
+
+class ServerPanel(QWidget):
+    """The address, a test of it, and how pushing stands.
+
+    Parameters
+    ----------
+    window
+        Its settings keep the address.
+    station
+        Pushes there.
+    """
+
+    told = Signal()
+
+    def __init__(
+        self, window: WindowFrame, station: Station, parent: QWidget | None = None
+    ) -> None:
+        super().__init__(parent)
+        self.setProperty("kind", "holder")
+        self.window_frame, self.station = window, station
+        self._work: Loading[None] | None = None
+        column = QVBoxLayout(self)
+        column.setContentsMargins(0, 8, 0, 0)
+        column.setSpacing(8)
+        self._add_address(column)
+        heading = QLabel(self.tr("What is here and what is there"))
+        heading.setProperty("tone", "heading")
+        column.addWidget(heading)
+        self.state = QLabel()
+        self.state.setWordWrap(True)
+        self.state.setProperty("tone", "quiet")
+        self.trouble = QLabel()
+        self.trouble.setWordWrap(True)
+        self.trouble.setProperty("tone", "warning")
+        self.trouble.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
+        self.now = QPushButton(self.tr("Send now"))
+        self.now.setProperty("kind", "tall")
+        self.now.clicked.connect(station.retry)
+        for widget in (self.state, self.trouble, self.now):
+            column.addWidget(widget)
+        column.addStretch(1)
+        station.changed.connect(self.show_state)
+        self._show_address()
+        self.show_state()
+
+    def _add_address(self, column: QVBoxLayout) -> None:
+        said = QLabel(
+            self.tr(
+                "Each machine keeps what is done on it, and sends it to the school's PostgreSQL "
+                "server when that can be reached. Names are never sent, codes are. Learners "
+                "without a code stay here."
+            )
+        )
+        said.setWordWrap(True)
+        said.setProperty("tone", "gloss")
+        column.addWidget(said)
+        label = QLabel(self.tr("Address of the server"))
+        label.setProperty("tone", "quiet")
+        self.address = QLineEdit()
+        self.address.setAccessibleName(label.text())
+        self.address.setPlaceholderText("postgresql://station@host/school")
+        self.address.setMaxLength(1000)
+        label.setBuddy(self.address)
+        self.address.textEdited.connect(lambda _: self._say("", wrong=False))
+        self.address.returnPressed.connect(self.keep)
+        column.addWidget(label)
+        column.addWidget(self.address)
+        self.message = message_label()
+        column.addWidget(self.message)
+        row = QHBoxLayout()
+        row.setSpacing(6)
+        self.use = QPushButton(self.tr("Use it"))
+        self.use.clicked.connect(self.keep)
+        self.test = QPushButton(self.tr("Test the connection"))
+        self.test.clicked.connect(self.test_address)
+        for button in (self.use, self.test):
+            button.setProperty("kind", "segment")
+            button.setMinimumHeight(28)
+            row.addWidget(button)
+        column.addLayout(row)
+
+    # The address
+
+    def _show_address(self) -> None:
+        kept = self.window_frame.settings.server
+        if not self.address.hasFocus():
+            self.address.setText(kept)
+            self.address.setCursorPosition(0)
+
+    def _address(self) -> Address | None:
+        """What was typed; says what is wrong with it if it is none."""
+        try:
+            typed = address_of(self.address.text())
+        except SchoolError as error:
+            self._say(". ".join(school_words(error)), wrong=True)
+            return None
+        known = self.station.address
+        # The field shows no password: one that was typed before goes on holding.
+        return (
+            known if known is not None and known.url == typed.url and not typed.password else typed
+        )
+
+    def keep(self) -> None:
+        """Push there from now on; to none where nothing is typed."""
+        if not self.address.text().strip():
+            self._keep("")
+            self.station.serve(None)
+            self._say(self.tr("No server any more."), wrong=False)
+            return
+        address = self._address()
+        if address is None:
+            return
+        self._keep(address.url)
+        self.address.setText(address.url)
+        self.station.serve(address)
+        self._say(self.tr("Kept. It is sent to from now on."), wrong=False)
+        if address.password:
+            self._offer_to_keep(address)
+
+    def _keep(self, url: str) -> None:
+        self.window_frame.change_settings(replace(self.window_frame.settings, server=url))
+
+    def _offer_to_keep(self, address: Address) -> None:
+        file = password_file()
+        self.window_frame.show_dialog(
+            Question(
+                self.tr("Keep the password?"),
+                self.tr(
+                    "It is not kept in this program's settings. It can be kept in the file where "
+                    "PostgreSQL's own programs look for it, which only you may read:\n\n{file}\n\n"
+                    "Otherwise it holds until the program ends."
+                ).format(file=file),
+                (
+                    Answer(self.tr("Keep it there"), partial(self._keep_password, address)),
+                    Answer(self.tr("Don't keep it")),
+                ),
+                self.window_frame.window,
+            )
+        )
+
+    def _keep_password(self, address: Address) -> None:
+        try:
+            keep_password(address)
+        except (OSError, ValueError) as error:
+            self._say(str(error), wrong=True)
+
+    def test_address(self) -> None:
+        """See whether the server can be reached and has its tables, beside the window."""
+        address = self._address()
+        if address is None or self._work is not None:
+            return
+        self.test.setEnabled(False)
+        self._say(self.tr("Asking the server..."), wrong=False)
+        self._work = Loading(partial(try_server, address))
+        self._work.over.connect(self._tested)
+        self._work.start()
+
+    def _tested(self) -> None:
+        work, self._work = self._work, None
+        self.test.setEnabled(True)
+        if work is None:
+            return
+        try:
+            _ = work.result
+        except SchoolError as error:
+            self._say(". ".join(school_words(error)), wrong=True)
+        else:
+            self._say(self.tr("The server is there, and has its tables."), wrong=False)
+        self.told.emit()
+
+    def _say(self, words: str, *, wrong: bool) -> None:
+        self.message.setText(words)
+        self.message.setProperty("tone", "wrong" if wrong else "quiet")
+        self.message.style().unpolish(self.message)
+        self.message.style().polish(self.message)
+        self.message.setVisible(bool(words))
+        self.address.setAccessibleDescription(words)
+
+    # How it stands
+
+    def show_state(self) -> None:
+        """Show what waits, when something was acknowledged last, and what is in the way."""
+        state = self.station.state
+        self.state.setText("\n".join(state_lines(state)))
+        trouble = state.trouble if state is not None else None
+        self.trouble.setVisible(trouble is not None)
+        self.now.setVisible(state is not None)
+        self.now.setEnabled(state is not None and not state.busy)
+        if isinstance(trouble, SchoolError):
+            self.trouble.setText("\n".join(school_words(trouble)))
+        elif isinstance(trouble, LogbookError):
+            self.trouble.setText("\n".join(trouble_words(trouble.trouble, str(trouble.path))))
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """The settings may have another address since."""
+        super().showEvent(event)
+        self._show_address()
+        self.show_state()
