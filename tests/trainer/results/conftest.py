@@ -87,9 +87,7 @@ def handed_in(results: list[Result], tmp_path_factory: pytest.TempPathFactory) -
     assert keeping.logbook is not None
     roster = Roster(keeping)
     group = roster.add_group("Tuesday")
-    roster.add(
-        [Newcomer(f"Learner {n}", f"K-{n:02d}", n) for n in range(1, LEARNERS, 2)], group.id
-    )
+    roster.add([Newcomer(f"Learner {n}", f"K-{n:02d}", n) for n in range(1, LEARNERS, 2)], group.id)
     for result in results:
         merge(keeping.logbook, result)
     keeping.close()
