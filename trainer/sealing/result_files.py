@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+import time
 import unicodedata
+from contextlib import suppress
 from pathlib import Path
 from typing import Final
 
@@ -12,12 +14,14 @@ from exercises.writing import replace_file
 from trainer.sealing.key import Key
 from trainer.sealing.seal import LARGEST, Kind, Opener, Unsealed, seal, unseal
 
-__all__ = ["SUFFIXES", "open_sealed", "result_name", "write_sealed"]
+__all__ = ["SUFFIXES", "open_sealed", "result_name", "sweep", "write_sealed"]
 
 SUFFIXES: Final[dict[Kind, str]] = {"sitting": ".sitting", "result": ".result"}
 
 _UNSAFE: Final = re.compile(r"[^\w.-]+")
 _LONGEST: Final = 60
+_PART: Final = ".part"
+"""How names end of what `exercises.writing.replace_file` has not finished."""
 
 
 def result_name(title: str, code: str, mark: str) -> str:
@@ -65,6 +69,20 @@ def write_sealed(path: Path, kind: Kind, body: bytes, secret: Key | str) -> Key:
     key = secret if isinstance(secret, Key) else Key.made(secret)
     replace_file(path, seal(kind, body, key))
     return key
+
+
+def sweep(folder: Path, older: float = 3600.0) -> None:
+    """Remove what kills have left half written in a folder of results.
+
+    Parameters
+    ----------
+    older
+        Seconds: what was written since may be another program's that still writes.
+    """
+    for part in folder.glob(f".*{_PART}"):
+        with suppress(OSError):
+            if time.time() - part.stat().st_mtime > older:
+                part.unlink()
 
 
 def open_sealed(path: Path, secret: Key | str | Opener, kind: Kind | None = None) -> Unsealed:

@@ -15,7 +15,7 @@ from exercises.sitting.result_file import read_result, result_bytes
 from exercises.writing import replace_file
 from trainer.logbook.store import Logbook, LogbookError
 from trainer.school.merging import Merged, merge
-from trainer.sealing.result_files import SUFFIXES, open_sealed, result_name, write_sealed
+from trainer.sealing.result_files import SUFFIXES, open_sealed, result_name, sweep, write_sealed
 from trainer.taking.sitting import Place, Sitting, counts
 
 __all__ = ["HandedIn", "earlier_results", "hand_in", "let_go", "save_copy", "take_in"]
@@ -66,6 +66,7 @@ def hand_in(sitting: Sitting, folder: Path) -> HandedIn:
     folder.mkdir(parents=True, exist_ok=True)
     write_sealed(file, "result", result_bytes(result), key)
     read_result(open_sealed(file, key, "result").body, file.name)
+    sweep(folder)
     return HandedIn(result, file, sitting.places)
 
 

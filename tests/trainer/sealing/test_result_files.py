@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from exercises.file_faults import FileError
 from trainer.sealing.key import Cost, Key, SealError
-from trainer.sealing.result_files import open_sealed, result_name, write_sealed
+from trainer.sealing.result_files import open_sealed, result_name, sweep, write_sealed
 from trainer.sealing.seal import Opener
 
 KEY = Key.made("three weathered herons", Cost(log_n=4))
@@ -69,3 +69,23 @@ def test_any_title_and_code_give_a_name_that_a_disk_takes(
 def test_a_name_that_says_nothing_is_still_one() -> None:
     assert result_name("..", "/", "3fa9") == "3fa9.result"
     assert result_name("Übung «7»", "k\u0301-07", "a") == "Übung-7_ḱ-07_a.result"
+
+
+def test_what_kills_left_half_written_is_swept_once_it_is_old(
+    tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    path = tmp_path / "a.result"
+    write_sealed(path, "result", b"old", KEY)
+    with monkeypatch.context() as patched:
+        # As a kill would: what is half written stays.
+        patched.setattr(Path, "unlink", lambda *_, **__: None)
+        patched.setattr(os, "replace", lambda *_: 1 / 0)
+        with pytest.raises(ZeroDivisionError):
+            write_sealed(path, "result", b"new", KEY)
+    (part,) = (each for each in tmp_path.iterdir() if each != path)
+    sweep(tmp_path)
+    assert part.exists()
+    os.utime(part, (1, 1))
+    sweep(tmp_path)
+    assert list(tmp_path.iterdir()) == [path]
+    assert open_sealed(path, KEY).body == b"old"
