@@ -25,8 +25,18 @@ LOOKS: Final[tuple[Appearance, ...]] = ("light", "dark")
 _HIGH: Final = 600
 
 
-def _no_logbook() -> NoReturn:
-    raise RuntimeError("only titles are recorded, no screen is made")
+class _NoBooks:
+    """No screen is made here, so none asks for anything."""
+
+    @property
+    def keeping(self) -> NoReturn:
+        """Nothing."""
+        raise RuntimeError("only titles are recorded, no screen is made")
+
+    @property
+    def station(self) -> NoReturn:
+        """Nothing."""
+        raise RuntimeError("only titles are recorded, no screen is made")
 
 
 def told_of(look: Appearance) -> dict[str, Any]:
@@ -36,7 +46,7 @@ def told_of(look: Appearance) -> dict[str, Any]:
     """
     window = QMainWindow()
     frame = WindowFrame(window, Settings(appearance=look), QWidget())
-    for key, title, _ in screens(_no_logbook):
+    for key, title, _ in screens(_NoBooks()):
         frame.add_screen(key, title, QWidget)
     bar = frame.bar
     # Once, for all to be dressed: what they need is asked before they have their places.

@@ -348,7 +348,8 @@ class _Opening:
         frame.drill_asked.connect(self._drill)
         self._drilling = None
         bench.setFocusProxy(bench.canvas)
-        self._add_screens(frame)
+        self._add_screens(frame, self._logbook)
+        self._logbook.serve(frame.settings.server)
         return screen
 
     def _load_logbook(self, aside: Records, first: str) -> Keeping:
@@ -371,11 +372,11 @@ class _Opening:
                 self._drilling = Drilling(self.frame, self.screen, self._keeping)
             self._drilling.ask()
 
-    def _add_screens(self, frame: WindowFrame) -> None:
+    def _add_screens(self, frame: WindowFrame, books: LogbookOpener) -> None:
         """Let each screen be shown; nothing of it is loaded before that."""
         from trainer.screens import screens
 
-        for key, title, make in screens(self._keeping):
+        for key, title, make in screens(books):
             action = frame.add_screen(key, title, partial(self._made_screen, frame, key, make))
             if key == "reference":
                 frame.help_menu.insertAction(frame.keys_action, action)

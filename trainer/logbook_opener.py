@@ -10,9 +10,11 @@ from PySide6.QtGui import QGuiApplication
 
 from trainer.loading import Loading
 from trainer.records import Records, Relay
+from trainer.screens import load_station
 
 if TYPE_CHECKING:
     from trainer.logbook.keeping import Keeping
+    from trainer.sittings.station import Station
 
 __all__ = ["LogbookOpener"]
 
@@ -39,6 +41,8 @@ class LogbookOpener(QObject):
         self._loading.over.connect(self._hand_over)
         self._begun = False
         self._handed = False
+        self._server = ""
+        self._station: Station | None = None
         self._quiet = QTimer(self)
         self._quiet.setSingleShot(True)
         self._quiet.setInterval(_QUIET)
@@ -68,9 +72,28 @@ class LogbookOpener(QObject):
         self._hand_over()
         return keeping
 
+    @property
+    def station(self) -> Station:
+        """What pushes the logbook to the school's server; waits for it, if it is being opened."""
+        if self._station is None:
+            self._station = load_station(self.keeping.path)
+        return self._station
+
+    def serve(self, url: str) -> None:
+        """Push to that server once the logbook is open; to none if it is empty."""
+        self._server = url
+        if self._handed:
+            self._push()
+
+    def _push(self) -> None:
+        if self._server or self._station is not None:
+            self.station.serve_kept(self._server)
+
     def end(self) -> None:
         """Wait for what is going on, and let go of the file."""
         self._quiet.stop()
+        if self._station is not None:
+            self._station.stop()
         if self._begun:
             self.keeping.close()
 
@@ -84,3 +107,4 @@ class LogbookOpener(QObject):
         # What was called while it was being opened went aside.
         if keeping.logbook is not None and keeping.waiting:
             keeping.open(keeping.learner.id if keeping.learner is not None else None)
+        self._push()

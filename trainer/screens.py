@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import replace
-from typing import TYPE_CHECKING
+from functools import partial
+from typing import TYPE_CHECKING, Protocol
 
 from PySide6.QtCore import QCoreApplication
 
@@ -16,9 +17,22 @@ if TYPE_CHECKING:
 
     from trainer.logbook.keeping import Keeping
     from trainer.records import Records
+    from trainer.sittings.station import Station
     from trainer.window import WindowFrame
 
-__all__ = ["load_logbook", "screens"]
+__all__ = ["Books", "load_logbook", "load_station", "screens"]
+
+
+class Books(Protocol):
+    """What is kept for good: asked for when a screen that shows it is made, and waited for."""
+
+    @property
+    def keeping(self) -> Keeping:
+        """What keeps the calls."""
+
+    @property
+    def station(self) -> Station:
+        """What pushes them to the school's server."""
 
 
 def load_logbook(path: Path, aside: Records, learner: str | None, first: str) -> Keeping:
@@ -49,17 +63,22 @@ def load_logbook(path: Path, aside: Records, learner: str | None, first: str) ->
     return keeping
 
 
-def screens(
-    keeping: Callable[[], Keeping],
-) -> list[tuple[str, str, Callable[[WindowFrame], QWidget]]]:
+def load_station(logbook: Path) -> Station:
+    """Return what pushes a logbook to the school's server; it pushes to none yet."""
+    from trainer.sittings.station import Station
+
+    return Station(logbook)
+
+
+def screens(books: Books) -> list[tuple[str, str, Callable[[WindowFrame], QWidget]]]:
     """Return the screens beside the bench: key, title, and what makes one when it is first shown.
 
     Another one is another line here, and `python -m trainer.bar_recorder` for the first paint.
 
     Parameters
     ----------
-    keeping
-        What keeps the calls: asked when the logbook is first shown, and waited for.
+    books
+        What is kept for good.
     """
 
     def corners(frame: WindowFrame) -> QWidget:
@@ -90,40 +109,52 @@ def screens(
     def logbook(frame: WindowFrame) -> QWidget:
         from trainer.logbook.screen import LogbookScreen
 
-        kept = keeping()
+        kept = books.keeping
         screen = LogbookScreen(frame, kept)
         screen.dealing.changed.connect(lambda: _remember_learner(frame, kept))
         return screen
-
-    def sittings(frame: WindowFrame) -> QWidget:
-        from trainer.sittings.screen import SittingsScreen
-
-        def compose() -> QWidget:
-            from trainer.sittings.compose_page import ComposePage
-            from trainer.sittings.roll import candidates
-
-            return ComposePage(frame, lambda: candidates(keeping()))
-
-        def results() -> QWidget:
-            from trainer.results.page import ResultsPage
-
-            return ResultsPage(frame, keeping())
-
-        return SittingsScreen(
-            frame,
-            {"compose": compose, "take": lambda: _take(frame, keeping), "results": results},
-        )
 
     return [
         ("corners", QCoreApplication.translate("TopBar", "Four corners"), corners),
         ("reference", QCoreApplication.translate("TopBar", "Reference"), reference),
         ("shop", QCoreApplication.translate("TopBar", "Coupon shop"), shop),
         ("logbook", QCoreApplication.translate("TopBar", "Logbook"), logbook),
-        ("sittings", QCoreApplication.translate("TopBar", "Sittings"), sittings),
+        ("sittings", QCoreApplication.translate("TopBar", "Sittings"), partial(_sittings, books)),
     ]
 
 
-def _take(frame: WindowFrame, keeping: Callable[[], Keeping]) -> QWidget:
+def _sittings(books: Books, frame: WindowFrame) -> QWidget:
+    """The screen of sittings, each of its pages loaded when it is first shown."""
+    from trainer.sittings.screen import SittingsScreen
+
+    def compose() -> QWidget:
+        from trainer.sittings.compose_page import ComposePage
+        from trainer.sittings.roll import candidates
+
+        return ComposePage(frame, lambda: candidates(books.keeping))
+
+    def class_page() -> QWidget:
+        from trainer.sittings.class_page import ClassPage
+
+        return ClassPage(frame, books.keeping, books.station)
+
+    def results() -> QWidget:
+        from trainer.results.page import ResultsPage
+
+        return ResultsPage(frame, books.keeping)
+
+    return SittingsScreen(
+        frame,
+        {
+            "compose": compose,
+            "take": lambda: _take(frame, books),
+            "class": class_page,
+            "results": results,
+        },
+    )
+
+
+def _take(frame: WindowFrame, books: Books) -> QWidget:
     """The page that a sitting is taken from; it borrows the bench of this window."""
     from trainer.bench.screen import BenchScreen
     from trainer.places import places
@@ -134,7 +165,7 @@ def _take(frame: WindowFrame, keeping: Callable[[], Keeping]) -> QWidget:
         assert found is not None
         return found
 
-    return TakingPage(frame, bench, keeping, places())
+    return TakingPage(frame, bench, lambda: books.keeping, places())
 
 
 def _remember_learner(frame: WindowFrame, keeping: Keeping) -> None:

@@ -12,7 +12,7 @@ from pytestqt.qtbot import QtBot
 
 from trainer.arrangement import BAR
 from trainer.assets import asset
-from trainer.bar_recorder import _no_logbook, told_of
+from trainer.bar_recorder import _NoBooks, told_of
 from trainer.first_bar import FORMAT, FirstBar, file_name
 from trainer.language import LANGUAGES, Speech
 from trainer.screens import screens
@@ -43,7 +43,7 @@ def test_nothing_jumps_when_the_real_bar_comes(qtbot: QtBot, look: Appearance, w
     window = QMainWindow()
     qtbot.addWidget(window)
     frame = WindowFrame(window, Settings(appearance=look), QWidget())
-    for key, title, _ in screens(_no_logbook):
+    for key, title, _ in screens(_NoBooks()):
         frame.add_screen(key, title, QWidget)
     window.resize(width, 600)
     window.grab()
