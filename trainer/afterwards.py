@@ -6,15 +6,18 @@ from pathlib import Path
 
 from PySide6.QtCore import QCoreApplication
 
+from exercises.file_faults import FileError
 from trainer.about import show_folder
 from trainer.band import Saying
 from trainer.crash import Aftermath, aftermath
+from trainer.fault_words import fault_rows
 from trainer.places import Places
+from trainer.screen_kinds import ShowsPages, opened_by_its_screen
 from trainer.settings import Kept
 from trainer.shop.locking import is_free
 from trainer.window import WindowFrame
 
-__all__ = ["damaged_settings", "ended_badly", "say_unsaved"]
+__all__ = ["damaged_settings", "ended_badly", "say_broken", "say_unfinished", "say_unsaved"]
 
 
 def say_what_was(frame: WindowFrame, kept: Kept, places: Places) -> None:
@@ -25,6 +28,13 @@ def say_what_was(frame: WindowFrame, kept: Kept, places: Places) -> None:
     if ended is not None:
         frame.band.say(ended_badly(ended))
     say_unsaved(frame, places.unsaved)
+    say_unfinished(frame, places.sittings)
+
+
+def say_broken(frame: WindowFrame, error: FileError, path: Path | None) -> None:
+    """Say why a file that was named is no tray, unless a screen of its own opens it."""
+    if not opened_by_its_screen(frame, path):
+        frame.show_faults(*fault_rows(error))
 
 
 def ended_badly(ended: Aftermath) -> Saying:
@@ -88,6 +98,28 @@ def say_unsaved(frame: WindowFrame, folder: Path) -> None:
         frame.band.say(saying)
         # There it is offered anew, however one came there.
         frame.screen_shown.connect(lambda key: frame.band.end(saying) if key == "shop" else None)
+
+
+def say_unfinished(frame: WindowFrame, folder: Path) -> None:
+    """Say that a sitting waits which was begun here and not handed in, if one does."""
+    if not any(is_free(path) for path in folder.glob("*.sitting-journal")):
+        return
+    words = QCoreApplication.translate(
+        "Afterwards",
+        "A sitting was begun here and is not handed in. All that was called is kept; the proctor's "
+        "passphrase opens it again.",
+    )
+
+    def go_there() -> None:
+        frame.show_screen("sittings")
+        screen: object = frame.make_screen("sittings")
+        if isinstance(screen, ShowsPages):
+            screen.show_page("take")
+
+    show = QCoreApplication.translate("Afterwards", "Go there")
+    saying = Saying(words, ((show, go_there),))
+    frame.band.say(saying, first=True)
+    frame.bench_lent.connect(lambda: frame.band.end(saying))
 
 
 def _show_words() -> str:

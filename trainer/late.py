@@ -443,8 +443,7 @@ class _Opening:
 
     def _settling(self, broken: TrayError | None) -> Iterator[None]:
         """Say what has to be said first, now that no hand is on a leaf."""
-        from trainer.afterwards import say_what_was
-        from trainer.fault_words import fault_rows
+        from trainer.afterwards import say_broken, say_what_was
         from trainer.look.program_icon import program_icon
 
         # A press that is already on its way is the bench's.
@@ -460,7 +459,7 @@ class _Opening:
             self._logbook.begin_soon()
         say_what_was(self.frame, self._kept, self._places)
         if broken is not None:
-            self.frame.show_faults(*fault_rows(broken))
+            say_broken(self.frame, broken, self._tray)
         elif not self._settings.first_start_seen:
             self.frame.show_first_start()
         elif self.guiding is not None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from pathlib import Path
 from typing import Any, Final, Protocol, runtime_checkable
 
-__all__ = ["GoesOn", "LooksUp", "OpensTrays", "ShowsScreens", "opened_by_its_screen"]
+__all__ = ["GoesOn", "LooksUp", "OpensTrays", "ShowsPages", "ShowsScreens", "opened_by_its_screen"]
 
 _FILES: Final = {".sitting": "sittings", ".result": "sittings"}
 """Files that only one screen opens, by what their names end in."""
@@ -33,6 +33,14 @@ class LooksUp(Protocol):
 
     def look_up(self, key: str, came_from: str) -> None:
         """Show an entry; `came_from` is the key of the screen to go back to."""
+
+
+@runtime_checkable
+class ShowsPages(Protocol):
+    """A screen of several pages, each by its name."""
+
+    def show_page(self, name: str) -> None:
+        """Show a page."""
 
 
 class ShowsScreens(Protocol):

@@ -17,7 +17,7 @@ from exercises.sitting.paper import Question, questions_of
 from exercises.sitting.plan import Chosen, Plan
 from exercises.sitting.plan_file import plan_as_dict, read_plan
 from exercises.sitting.progress import Ended, Progress
-from exercises.sitting.result import Interruption, Item, Result, item_of, learner_id, plan_head
+from exercises.sitting.result import Item, Result, item_of, learner_id, plan_head
 from exercises.strict_json import Json
 from trainer.bench.state import BenchState, attempt_of
 from trainer.sealing.clocks import Clock
@@ -283,9 +283,7 @@ class Sitting:
             finished=progress.finished,
             ended=progress.ended,
             items=tuple(self._item(item) for item in range(self.count)),
-            interruptions=tuple(
-                Interruption(each.at, each.ms, each.kind) for each in progress.interruptions
-            ),
+            interruptions=progress.interruptions,
             shop_rules=_shop_rules(self.plan),
         )
 
