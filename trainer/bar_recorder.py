@@ -51,10 +51,10 @@ def told_of(look: Appearance) -> dict[str, Any]:
     bar = frame.bar
     # Once, for all to be dressed: what they need is asked before they have their places.
     window.grab()
-    ample, least = bar.full_width, bar.minimumSizeHint().width()
+    widths, least = bar.widths, bar.minimumSizeHint().width()
     recorded = []
-    # A pixel less than all of it needs leaves the name out.
-    for width, since in ((ample, ample), (ample - 1, least)):
+    # Each as it stands with room for all of its menus; the last also where they are shortened.
+    for width, since in zip(widths, (*widths[:-1], least), strict=True):
         window.resize(width, _HIGH)
         # Never shown: so nothing is laid out unless it is asked for.
         window.grab()

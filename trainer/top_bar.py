@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Collection, Sequence
-from typing import Final
+from typing import Final, NamedTuple
 
 from PySide6.QtCore import QEvent, QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QResizeEvent, QWheelEvent
@@ -34,12 +34,37 @@ _GAPS: Final = 6 * 8
 _FEWEST_MENUS: Final = 60
 """What the menus can be shortened to, px."""
 
-_LETTERS: Final = 22
-_FEWEST_LETTERS: Final = 12
-"""Of a coupon's title, that the chooser shows."""
+_MOST_LETTERS: Final = 36
+"""Of a coupon's title, that the chooser shows where nothing else wants the room."""
+
+_TELLING: Final = 12
+"""Letters: what is left of a tray's title says nothing if there are fewer."""
 
 _ABOUT_TITLES: Final = 20
 """Beside the titles in the list, px: what a row has to their left and right."""
+
+
+class _Room(NamedTuple):
+    """One way to arrange the bar; lengths in logical pixels."""
+
+    named: bool
+    """Whether the product's name stands there."""
+    letters: int
+    """Of a coupon's title, that the chooser shows at least."""
+    between: int
+    """From tab to tab."""
+    left: int
+    right: int
+    """Before the first thing, and after the last."""
+
+
+_ROOMS: Final = (
+    _Room(named=True, letters=22, between=14, left=20, right=16),
+    _Room(named=False, letters=12, between=14, left=20, right=16),
+    # The job card says the coupon's title: its number will do here.
+    _Room(named=False, letters=6, between=8, left=10, right=8),
+)
+"""The widest first."""
 
 _OPENS = (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_F4)
 
@@ -112,12 +137,14 @@ class CutLabel(QLabel):
         self.setToolTip(text)
 
     def paintEvent(self, event: QPaintEvent) -> None:
-        """Paint as much as there is room for."""
+        """Paint as much as there is room for, if that says anything."""
         painter = QPainter(self)
         room = self.contentsRect()
         words = self.fontMetrics().elidedText(
             self.text(), Qt.TextElideMode.ElideRight, room.width()
         )
+        if words != self.text() and len(words) < _TELLING:
+            words = ""
         role = self.foregroundRole()
         self.style().drawItemText(
             painter, room, self.alignment(), self.palette(), True, words, role
@@ -145,26 +172,23 @@ class TopBar(QFrame):
         self.setProperty("kind", "bar")
         self.setFixedHeight(BAR)
         row = QHBoxLayout(self)
-        row.setContentsMargins(20, 0, 16, 0)
         row.setSpacing(8)
         self.product = QLabel("Toe & Throat")
         self.product.setProperty("tone", "product")
         self.product.setContentsMargins(0, 0, 20, 0)
         row.addWidget(self.product)
         self._tabs = QHBoxLayout()
-        self._tabs.setSpacing(14)
         self.tabs: list[QPushButton] = []
         row.addLayout(self._tabs)
         self.menus = QMenuBar()
         self.previous, self.next = QPushButton("\u2039"), QPushButton("\u203a")
-        self.chooser = CouponChooser()
+        self.chooser, self._tray = CouponChooser(), CutLabel()
         self.add_tab(self.tr("Bench"))
         row.addSpacing(_BEFORE_MENUS)
         # Where there is no room for all of them, it has a button for the rest.
         self.menus.setSizePolicy(QSizePolicy.Policy.Maximum, QSizePolicy.Policy.Fixed)
         self.menus.setMinimumWidth(_FEWEST_MENUS)
         row.addWidget(self.menus)
-        self._tray = CutLabel()
         self._tray.setProperty("tone", "quiet")
         self._tray.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         self._tray.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
@@ -198,29 +222,29 @@ class TopBar(QFrame):
     # Room
 
     @property
-    def full_width(self) -> int:
-        """The width from which on there is room for the product's name as well, logical pixels."""
-        return self._least(_LETTERS) + self.product.sizeHint().width()
+    def widths(self) -> tuple[int, ...]:
+        """From which widths on there is room for each arrangement, the widest first, px."""
+        return tuple(self._needed(room) for room in _ROOMS)
 
-    def _least(self, letters: int) -> int:
-        """What tabs, menus and a chooser that shows so many letters need, px."""
+    def _needed(self, room: _Room) -> int:
+        """What an arrangement needs, px."""
         tabs = sum(tab.sizeHint().width() for tab in self.tabs)
-        tabs += self._tabs.spacing() * (len(self.tabs) - 1)
+        tabs += room.between * (len(self.tabs) - 1)
         # Also where they aren't shown: what is left of them must not jump between two screens.
-        letter = self.chooser.fontMetrics().horizontalAdvance("X")
-        more = letters - self.chooser.minimumContentsLength()
-        chooser = self.chooser.sizeHint().width() + more * letter
+        more = room.letters - self.chooser.minimumContentsLength()
+        chooser = self.chooser.sizeHint().width() + more * self._letter
         coupons = self.previous.minimumWidth() + chooser + self.next.minimumWidth()
-        row = self.layout()
-        around = row.contentsMargins() if row is not None else self.contentsMargins()
         menus = self.menus.sizeHint().width()
-        return around.left() + around.right() + tabs + _BEFORE_MENUS + menus + coupons + _GAPS
+        name = self.product.sizeHint().width() if room.named else 0
+        return room.left + room.right + name + tabs + _BEFORE_MENUS + menus + coupons + _GAPS
+
+    @property
+    def _letter(self) -> int:
+        return self.chooser.fontMetrics().horizontalAdvance("X")
 
     def minimumSizeHint(self) -> QSize:
-        """A narrow window does without the product's name, and then shortens the menus."""
-        return QSize(
-            self._least(_FEWEST_LETTERS) - self.menus.sizeHint().width() + _FEWEST_MENUS, BAR
-        )
+        """A narrow window does without the product's name, and in the end shortens the menus."""
+        return QSize(self.widths[-1] - self.menus.sizeHint().width() + _FEWEST_MENUS, BAR)
 
     def resizeEvent(self, event: QResizeEvent) -> None:
         """Leave out what there is no room for."""
@@ -228,16 +252,24 @@ class TopBar(QFrame):
         self._fit()
 
     def _fit(self) -> None:
-        ample = self.width() >= self.full_width
-        self.product.setVisible(ample)
-        self.chooser.setMinimumContentsLength(_LETTERS if ample else _FEWEST_LETTERS)
+        fitting = [room for room in _ROOMS if self.width() >= self._needed(room)]
+        room = fitting[0] if fitting else _ROOMS[-1]
+        row = self.layout()
+        if row is not None:
+            row.setContentsMargins(room.left, 0, room.right, 0)
+        self.product.setVisible(room.named)
+        spare = self.width() - self._needed(room)
+        self._tabs.setSpacing(room.between)
+        more = (spare - self._tray.sizeHint().width()) // self._letter if room.named else 0
+        letters = min(max(room.letters + more, room.letters), _MOST_LETTERS)
+        self.chooser.setMinimumContentsLength(letters)
         # Its own least size stays what it was for more letters.
         self.chooser.setMinimumWidth(self.chooser.sizeHint().width())
 
     def _add_coupons(self, row: QHBoxLayout) -> None:
         self._make_arrow(self.previous, self.tr("Previous coupon"), -1)
         self.chooser.setAccessibleName(self.tr("Coupon"))
-        self.chooser.setMaximumWidth(300)
+        self.chooser.setMaximumWidth(420)
         self.chooser.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         self.chooser.setSizeAdjustPolicy(
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
@@ -272,6 +304,7 @@ class TopBar(QFrame):
             self.chooser.setCurrentIndex(index)
         self._title = title
         self._tray.setText(title if self.chooser.isVisibleTo(self) else "")
+        self._fit()
         self.chooser.setEnabled(count > 1)
         self.previous.setEnabled(index > 0)
         self.next.setEnabled(index < count - 1)

@@ -37,7 +37,7 @@ def test_the_recording_is_of_the_bar(qapp: QApplication, language: str, look: Ap
     assert [one["from"] for one in stored["bars"]] == pytest.approx(widths, abs=12)
 
 
-@pytest.mark.parametrize("width", [1280, 900])
+@pytest.mark.parametrize("width", [1280, 1024, 900])
 @pytest.mark.parametrize("look", ["light", "dark"])
 def test_nothing_jumps_when_the_real_bar_comes(qtbot: QtBot, look: Appearance, width: int) -> None:
     window = QMainWindow()
@@ -76,3 +76,22 @@ def test_no_recording_is_no_reason_not_to_start(tmp_path: Path) -> None:
     (tmp_path / file_name("en", "light")).write_text('{"format": "x"}', encoding="utf-8")
     with pytest.raises(ValueError, match=FORMAT):
         FirstBar(tmp_path, "light", "en")
+
+
+@pytest.mark.parametrize("language", LANGUAGES)
+def test_tabs_menus_and_coupons_have_room_in_the_smallest_window(
+    qapp: QApplication, language: str
+) -> None:
+    speech = Speech(qapp)
+    speech.speak(language)
+    try:
+        window = QMainWindow()
+        frame = WindowFrame(window, Settings(), QWidget())
+        for key, title, _ in screens(_no_logbook):
+            frame.add_screen(key, title, QWidget)
+        window.grab()
+        assert frame.bar.widths[-1] <= 1024
+        assert list(frame.bar.widths) == sorted(frame.bar.widths, reverse=True)
+        window.deleteLater()
+    finally:
+        speech.speak("en")
