@@ -72,11 +72,11 @@ class ComposePage(QWidget):
 
     Signals
     -------
-    class_asked()
-        The page of the class is to be shown.
+    page_asked(name)
+        Another page is to be shown.
     """
 
-    class_asked = Signal()
+    page_asked = Signal(str)
 
     def __init__(
         self,
@@ -141,9 +141,11 @@ class ComposePage(QWidget):
         self.side.addTab(self.terms, self.tr("Time and marks"))
         self.side.addTab(self.entrants, self.tr("Learners"))
         column.addWidget(self.side, 1)
-        self.verdict = QLabel()
-        self.verdict.setWordWrap(True)
-        column.addWidget(self.verdict)
+        self.faults, self.verdict = QLabel(), QLabel()
+        for label, tone in ((self.faults, "warning"), (self.verdict, "quiet")):
+            label.setWordWrap(True)
+            label.setProperty("tone", tone)
+            column.addWidget(label)
         self.seal = QPushButton(self.tr("Seal and save..."))
         self.seal.setProperty("kind", "primary")
         self.seal.setToolTip(self.tr("Seal and save (Ctrl+Shift+S)"))
@@ -176,7 +178,7 @@ class ComposePage(QWidget):
                 lambda d: changes.with_extra(d, codes, share), "extra"
             )
         )
-        self.entrants.class_asked.connect(self.class_asked)
+        self.entrants.class_asked.connect(lambda: self.page_asked.emit("class"))
         self.bar.asked.connect(self.do)
         self.bar.recent_chosen.connect(filing.open_path)
         self.bar.recent_missed.connect(filing.say_missing)
@@ -406,27 +408,17 @@ class ComposePage(QWidget):
         self.paper.show_checked(found, minutes, self.window_frame.theme)
         faults = found.faults if found is not None else ()
         self.seal.setEnabled(found is not None and not faults and not self.filing.busy)
-        if found is None:
-            self._say_verdict(self.tr("Looking it through..."), "quiet")
-        elif faults:
+        self.faults.setVisible(bool(faults))
+        self.verdict.setVisible(not faults)
+        if faults:
             lines = [self.tr("Not yet:"), *faults_words(faults, _FAULTS)]
-            self._say_verdict("\n".join(lines), "warning")
+            self.faults.setText("\n".join(lines))
+        elif found is None:
+            self.verdict.setText(self.tr("Looking it through..."))
         else:
+            coupons, time = coupons_word(draft.count), duration_words(draft.base.minutes)
             words = self.tr("Can be sealed: {coupons} in {time}.")
-            self._say_verdict(
-                words.format(
-                    coupons=coupons_word(draft.count), time=duration_words(draft.base.minutes)
-                ),
-                "quiet",
-            )
-
-    def _say_verdict(self, words: str, tone: str) -> None:
-        self.verdict.setText(words)
-        if self.verdict.property("tone") != tone:
-            self.verdict.setProperty("tone", tone)
-            # Unpolished first: what a tone has about its words would stay as it was.
-            self.verdict.style().unpolish(self.verdict)
-            self.verdict.style().polish(self.verdict)
+            self.verdict.setText(words.format(coupons=coupons, time=time))
 
     # The screen around it
 

@@ -21,6 +21,7 @@ from exercises.sitting.plan import Entrant
 from trainer.look.tokens import Theme
 from trainer.shop.entry import Entry
 from trainer.shop.form import grid_of
+from trainer.sittings.hint import Hint
 from trainer.sittings.roll import Candidate
 from trainer.sittings.tick_table import Row, TickTable
 from trainer.sittings.words import mark_words
@@ -66,16 +67,14 @@ class EntrantsPanel(QWidget):
         holder = QWidget()
         column = QVBoxLayout(holder)
         column.addStretch(2)
-        self.empty = QLabel(
+        self.empty = Hint(
+            240,
             self.tr(
                 "No learner has a code yet. Put them into the class first; or seal it without: "
                 "then anybody may sit it, with a code that they type."
-            )
+            ),
         )
-        self.empty.setWordWrap(True)
-        self.empty.setProperty("tone", "quiet")
-        self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        column.addWidget(self.empty)
+        column.addWidget(self.empty, alignment=Qt.AlignmentFlag.AlignHCenter)
         self.to_class = QPushButton(self.tr("To the class"))
         self.to_class.setProperty("kind", "tall")
         self.to_class.clicked.connect(self.class_asked)
@@ -173,7 +172,7 @@ class EntrantsPanel(QWidget):
         for one in self._listed():
             extra = sits.get(code_key(one.code))
             more = f"+{mark_words(extra)}" if extra else ""
-            name = one.name or self.tr("not in the class")
+            name = one.name or self.tr("unknown here")
             cells = (one.code, name, more)
             rows.append(Row(one.code, cells, extra is not None, quiet=extra is None))
         self.table.show_rows(rows, self._theme)

@@ -17,6 +17,7 @@ from trainer.bench.words import face_word
 from trainer.look.tokens import Theme
 from trainer.shop.tray_list import callout_word, title_word
 from trainer.sittings.draft import Draft, FromDice, FromTray
+from trainer.sittings.hint import Hint
 from trainer.sittings.tick_table import Row, TickTable
 from trainer.sittings.truths import Truths
 from trainer.sittings.words import part_lines, recipe_lines, right_words
@@ -51,16 +52,13 @@ class PartView(QWidget):
         self.rooms.addWidget(self._dice())
 
     def _nothing(self) -> QWidget:
-        self.empty = QLabel(
+        self.empty = Hint(
+            420,
             self.tr(
                 "A sitting is made of coupons. Take them from a tray: then everybody is asked the "
                 "same. Or let the dice make them: then each learner has their own, equally hard."
-            )
+            ),
         )
-        self.empty.setWordWrap(True)
-        self.empty.setProperty("tone", "quiet")
-        self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.empty.setFixedWidth(420)
         holder = QWidget()
         column = QVBoxLayout(holder)
         column.setSpacing(12)

@@ -10,7 +10,6 @@ from PySide6.QtCore import QDate, QLocale, Qt, Signal
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
-    QLabel,
     QLineEdit,
     QMenu,
     QPushButton,
@@ -22,6 +21,7 @@ from PySide6.QtWidgets import (
 from exercises.sitting.codes import code_key
 from trainer.look.tokens import Theme
 from trainer.school.roster import Group, Person
+from trainer.sittings.hint import Hint
 from trainer.sittings.tick_table import Row, TickTable
 
 __all__ = ["PeopleView"]
@@ -110,11 +110,7 @@ class PeopleView(QFrame):
         column = QVBoxLayout(holder)
         column.setSpacing(12)
         column.addStretch(2)
-        self.empty = QLabel()
-        self.empty.setWordWrap(True)
-        self.empty.setFixedWidth(400)
-        self.empty.setProperty("tone", "quiet")
-        self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.empty = Hint(400)
         column.addWidget(self.empty, alignment=Qt.AlignmentFlag.AlignHCenter)
         column.addStretch(3)
         return holder

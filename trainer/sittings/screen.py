@@ -4,9 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping
 from pathlib import Path
-from typing import Final
+from typing import Final, Protocol, runtime_checkable
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QSize, Qt, SignalInstance
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QStackedWidget, QTabBar, QVBoxLayout, QWidget
 
@@ -24,6 +24,15 @@ SITTING_SUFFIX: Final = ".sitting"
 """What the name of a sealed sitting ends in."""
 
 _LEAST: Final = QSize(900, 420)
+
+
+@runtime_checkable
+class LeadsOn(Protocol):
+    """A page that leads to another, by its name."""
+
+    @property
+    def page_asked(self) -> SignalInstance:
+        """Another page is to be shown."""
 
 
 class SittingsScreen(QWidget):
@@ -90,8 +99,11 @@ class SittingsScreen(QWidget):
     def page(self, name: str) -> QWidget:
         """Return a page; make it, unless that has been done."""
         if name not in self._pages:
-            self._pages[name] = self._makers[name]()
-            self.rooms.addWidget(self._pages[name])
+            page = self._makers[name]()
+            self._pages[name] = page
+            self.rooms.addWidget(page)
+            if isinstance(page, LeadsOn):
+                page.page_asked.connect(self.show_page)
         return self._pages[name]
 
     def show_page(self, name: str) -> None:
