@@ -87,7 +87,7 @@ def test_tabs_menus_and_coupons_have_room_in_the_smallest_window(
     try:
         window = QMainWindow()
         frame = WindowFrame(window, Settings(), QWidget())
-        for key, title, _ in screens(_no_logbook):
+        for key, title, _ in screens(_NoBooks()):
             frame.add_screen(key, title, QWidget)
         window.grab()
         assert frame.bar.widths[-1] <= 1024
