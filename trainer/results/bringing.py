@@ -310,7 +310,7 @@ class Bringing(QObject):
         self._paths, self._rows, self._opened = list(paths), [], []
         self._opening = Opening(len(self._paths))
         self._progress = ProgressDialog(2 * len(self._paths), self._page.window())
-        self._progress.rejected.connect(self._opening.stop)
+        self._progress.rejected.connect(self._stop)
         self._window.show_dialog(self._progress)
         self._loading = Loading(
             partial(open_results, tuple(self._paths), passphrase, self._opening)
@@ -324,6 +324,11 @@ class Bringing(QObject):
         self._opening.stop()
         if self._loading is not None:
             self._loading.wait()
+
+    def _stop(self) -> None:
+        self._opening.stop()
+        # It is gone once it was closed.
+        self._progress = None
 
     def _show_done(self) -> None:
         if self._progress is not None:
