@@ -22,6 +22,7 @@ from tests.measure.photo_shots import (
     photo_trace,
 )
 from tests.measure.placed_shots import fault_asked, fault_found, size_stated
+from tests.measure.results_shots import RESULTS_SHOTS, results_brought, results_override
 from tests.measure.scan_shots import scan_asks, scan_found, scan_refused
 from tests.measure.screens import KEPT, OUT
 from tests.measure.shop_shots import (
@@ -156,6 +157,7 @@ SCREENS: Final[dict[str, Callable[[Stage], object]]] = {
     "logbook-empty": logbook_empty,
     "logbook": logbook,
     **TAKING_SHOTS,
+    **RESULTS_SHOTS,
 }
 
 FAULTS: Final = (
@@ -178,6 +180,8 @@ DIALOGS: Final[dict[str, Callable[[Stage], object]]] = {
     "faults": lambda on: on.frame.show_faults("railings.tray.json", FAULTS),
     "dice": dice,
     "rules": lambda on: on.click(on.bench.job_card.rules),
+    "results-override": results_override,
+    "results-brought": results_brought,
     "sitting-hand-in": sitting_hand_in,
     "sitting-leave": sitting_leave,
 }

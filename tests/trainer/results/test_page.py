@@ -9,7 +9,7 @@ from PySide6.QtCore import QLocale, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit
 
-from exercises.sitting.marking import mark
+from exercises.sitting.marking import mark, marked
 from exercises.sitting.result import Result
 from tests.trainer.results.conftest import LEARNERS, Teacher
 from trainer.results.class_page import VIEWS
@@ -140,9 +140,8 @@ def test_each_mark_below_one_has_its_reason_beside_it(
     teacher.page.open_paper(result.id)
     page = teacher.page.of_learner
     at = next(
-        at for at, item in enumerate(result.items)
-        if item.grade is not None and (item.grade["marks"]["reading"] or 0.0) < 1.0  # type: ignore[index,call-overload]
-    )  # fmt: skip
+        at for at, item in enumerate(result.items) if (marked(item).marks.get("reading") or 0) < 1
+    )
     page.items.selectRow(at)
     said = "\n".join(one.text() for one in page.marks.findChildren(QLabel))
     assert "Reading" in said
@@ -220,10 +219,7 @@ def test_coupons_are_told_with_what_the_class_made_of_each(
         row = model.row(at)
         items = [item for one in results for item in one.items if item.slot == row.id]
         assert row.papers == len(items) == LEARNERS
-        right = sum(
-            item.grade is not None and item.grade["marks"]["disposition"] == 1.0  # type: ignore[index,call-overload]
-            for item in items
-        )
+        right = sum(marked(item).marks.get("disposition") == 1.0 for item in items)
         assert row.right.count == right
         assert row.unanswered == sum(not item.answered for item in items)
     assert "rough" in teacher.page.of_class.coupons.said.text()
