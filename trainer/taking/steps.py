@@ -8,6 +8,7 @@ from pathlib import Path
 from typing import Final
 
 from PySide6.QtCore import QDateTime, QLocale, Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout
 
 from exercises.sitting.codes import LONGEST_CODE
@@ -22,12 +23,24 @@ __all__ = [
     "FileStep",
     "RulesStep",
     "Step",
+    "WayButton",
     "code_step",
     "passphrase_step",
 ]
 
 _WIDTH: Final = 620
 """Logical pixels of the column: lines that can be read."""
+
+
+class WayButton(QPushButton):
+    """A button that Enter presses too; held down from the line before, Enter presses nothing."""
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Take Enter like a click."""
+        if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            super().keyPressEvent(event)
+        elif not event.isAutoRepeat():
+            self.click()
 
 
 class Step(QFrame):
@@ -71,7 +84,7 @@ class Step(QFrame):
         forward.setProperty("kind", "primary")
         row.addStretch(1)
         if back:
-            self.back = QPushButton(back)
+            self.back = WayButton(back)
             self.back.clicked.connect(self.went_back)
             row.addWidget(self.back)
         row.addWidget(forward)
@@ -111,10 +124,10 @@ class FileStep(Step):
         self.trouble = wrapped("", "wrong")
         self.trouble.hide()
         self.body.addWidget(self.trouble)
-        self.other = QPushButton()
+        self.other = WayButton()
         self.other.hide()
         self.body.addWidget(self.other, alignment=Qt.AlignmentFlag.AlignLeft)
-        self.choose = QPushButton(self.tr("Choose a sitting..."))
+        self.choose = WayButton(self.tr("Choose a sitting..."))
         self.choose.clicked.connect(self.choose_asked)
         self.add_ways(self.choose)
 
@@ -141,7 +154,7 @@ class FileStep(Step):
                 ).format(when=when)
             )
             line.addWidget(words, 1)
-            button = QPushButton(self.tr("Go on with it..."))
+            button = WayButton(self.tr("Go on with it..."))
             button.clicked.connect(lambda _=False, path=path: self.unfinished_chosen.emit(path))
             line.addWidget(button)
             self.buttons.append(button)
@@ -191,7 +204,7 @@ class AskStep(Step):
         self.trouble = wrapped("", "wrong")
         # Its line has its room: nothing moves when words come.
         self.trouble.setMinimumHeight(2 * self.trouble.fontMetrics().height())
-        self.forward = QPushButton(forward)
+        self.forward = WayButton(forward)
         self.forward.clicked.connect(self._say)
         for widget in (name, self.line, self.trouble):
             self.body.addWidget(widget)
@@ -249,7 +262,7 @@ class RulesStep(Step):
         self.trouble = wrapped("", "wrong")
         self.trouble.hide()
         self.body.addWidget(self.trouble)
-        self.start = QPushButton(self.tr("Begin: the clock starts"))
+        self.start = WayButton(self.tr("Begin: the clock starts"))
         self.start.clicked.connect(self.begun)
         self.add_ways(self.start, self.tr("Back"))
 
@@ -300,13 +313,13 @@ class DoneStep(Step):
             | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
         self.body.addWidget(self.notes)
-        self.retry = QPushButton(self.tr("Try again"))
+        self.retry = WayButton(self.tr("Try again"))
         self.retry.clicked.connect(self.retried)
-        self.copy = QPushButton(self.tr("Save a copy..."))
+        self.copy = WayButton(self.tr("Save a copy..."))
         self.copy.clicked.connect(self.copy_asked)
         for button in (self.retry, self.copy):
             self.body.addWidget(button, alignment=Qt.AlignmentFlag.AlignLeft)
-        self.close_button = QPushButton(self.tr("Done"))
+        self.close_button = WayButton(self.tr("Done"))
         self.close_button.clicked.connect(self.left)
         self.add_ways(self.close_button)
 
