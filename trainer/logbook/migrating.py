@@ -24,11 +24,11 @@ def bring_up_to_date(engine: Engine) -> None:
         upgrade(connection)
 
 
-def upgrade(connection: Connection) -> None:
+def upgrade(connection: Connection, revision: str = HEAD) -> None:
     """Run every revision that is lacking, in the transaction that is under way."""
     config = _config()
     config.attributes["connection"] = connection
-    command.upgrade(config, HEAD)
+    command.upgrade(config, revision)
 
 
 def upgrade_as_sql() -> str:

@@ -75,6 +75,9 @@ _STATES: Final[tuple[tuple[str, Trouble], ...]] = (
 """Beginnings of SQLSTATEs, by PostgreSQL's appendix A; the first that fits holds."""
 
 _SAID: Final[tuple[tuple[str, Trouble], ...]] = (
+    ("invalid connection option", "address"), ("invalid uri", "address"),
+    ("invalid integer value", "address"), ("invalid port", "address"),
+    ("invalid sslmode", "address"),
     ("no password supplied", "password"), ("password authentication failed", "password"),
     ("autentificación password falló", "password"), ("authentication failed", "password"),
     ("wrong password", "password"), ("no existe el rol", "password"),
@@ -87,11 +90,12 @@ _SAID: Final[tuple[tuple[str, Trouble], ...]] = (
     ("database", "database"), ("base de datos", "database"),
     ("timeout", "timeout"), ("timed out", "timeout"), ("timeout expired", "timeout"),
     ("could not translate", "unreachable"), ("resolve", "unreachable"),
-    ("invalid connection option", "address"), ("invalid uri", "address"),
-    ("invalid integer value", "address"), ("invalid port", "address"),
-    ("invalid sslmode", "address"),
 )  # fmt: skip
-"""What stands in words of a connection that didn't come about: for these there is no SQLSTATE."""
+"""What stands in words of a connection that didn't come about, which has no SQLSTATE.
+
+The first that fits holds. A server may say them in its own language: then the address is to blame
+for nothing, and its words go along.
+"""
 
 
 @contextmanager
