@@ -6,7 +6,7 @@ import json
 from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, field, replace
 from datetime import datetime
-from typing import Any, Final, Literal
+from typing import Any, Final, get_args
 
 from exercises.attempt import Attempt
 from exercises.coupon import Coupon
@@ -14,15 +14,13 @@ from exercises.grading import grade
 from exercises.learner.outcome import Outcome, outcome_of
 from exercises.sitting.codes import learner_id
 from exercises.sitting.plan import SKILLS, Chosen, Made, PassMarks, Plan
+from exercises.sitting.progress import Ended, Interruption, InterruptionKind
 from exercises.strict_json import Json
 
-__all__ = ["Ended", "Interruption", "Item", "Kind", "Result", "item_of", "learner_id", "plan_head"]
+__all__ = ["Ended", "Interruption", "Item", "Result", "item_of", "learner_id", "plan_head"]
 
-Ended = Literal["finished", "time up"]
-ENDINGS: Final[tuple[Ended, ...]] = ("finished", "time up")
-
-Kind = Literal["closed", "asleep", "clock"]
-KINDS: Final[tuple[Kind, ...]] = ("closed", "asleep", "clock")
+ENDINGS: Final[tuple[Ended, ...]] = get_args(Ended)
+KINDS: Final[tuple[InterruptionKind, ...]] = get_args(InterruptionKind)
 
 Object = Mapping[str, Json]
 
@@ -87,25 +85,6 @@ class Item:
     def hints(self) -> int:
         """How many hints the coupon has."""
         return len(self.coupon.hints)
-
-
-@dataclass(frozen=True, slots=True)
-class Interruption:
-    """When a sitting stood still.
-
-    Parameters
-    ----------
-    at
-        When, with its zone.
-    ms
-        How long by the wall clock; None where that can't be known.
-    kind
-        ``closed`` (the program was ended), ``asleep`` (the machine was), ``clock`` (it was set).
-    """
-
-    at: datetime
-    ms: int | None
-    kind: Kind
 
 
 @dataclass(frozen=True, slots=True)
