@@ -234,6 +234,7 @@ class _Opening:
             return
         self._session.note(self._about())
         self._farewell = Farewell()
+        self._farewell.asked.connect(lambda: self.frame and self.frame.ending.emit())
         self._farewell.asked.connect(self.app.quit)
         self._farewell.listen()
 

@@ -94,6 +94,8 @@ class WindowFrame(QObject):
         Another screen is shown.
     bench_lent
         Somebody else takes the bench: whoever has it gives it back, and whoever speaks there ends.
+    ending
+        The system or a terminal asks for the end: nobody may be asked any more.
     """
 
     tray_asked = Signal(Path)
@@ -104,6 +106,7 @@ class WindowFrame(QObject):
     drill_asked = Signal()
     screen_shown = Signal(str)
     bench_lent = Signal()
+    ending = Signal()
 
     def __init__(self, window: QMainWindow, settings: Settings, screen: QWidget) -> None:
         super().__init__(window)

@@ -181,6 +181,7 @@ class TakingPage(QWidget):
         super().showEvent(event)
         if self.state.step == "file":
             self._list_unfinished()
+            self.setFocusProxy(self._first())
 
     # The steps
 
@@ -195,7 +196,6 @@ class TakingPage(QWidget):
         step = self._steps[state.step]
         at = list(dict.fromkeys(self._steps.values())).index(step)
         self._pages.setCurrentIndex(at)
-        self.setFocusProxy(self._first())
         if state.step == "file":
             self.file_step.say_trouble("")
             self._list_unfinished()
@@ -216,11 +216,12 @@ class TakingPage(QWidget):
             self.done_step.show_busy()
         elif state.handed is not None:
             self.done_step.show_handed(state.handed, self._copied)
+        self.setFocusProxy(self._first())
 
     def _first(self) -> QWidget:
         """Where the keys are wanted, step by step."""
         return {
-            "file": self.file_step.choose,
+            "file": self.file_step.first,
             "passphrase": self.passphrase_step.line,
             "code": self.code_step.line,
             "rules": self.rules_step.start,
@@ -428,6 +429,8 @@ class TakingPage(QWidget):
         if outcome == "suspended":
             self._sitting = None
             self._become(Taking())
+            # Once the dialog that asked has given the keys back.
+            QTimer.singleShot(0, self.file_step, self.file_step.begin)
         else:
             # Once the window has its frame again.
             self._become(Taking("handing in"))

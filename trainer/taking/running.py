@@ -171,6 +171,7 @@ class Running(QObject):
         self._full.take(self._title)
         self._frame.discreet = True
         self._frame.window.installEventFilter(self)
+        self._frame.ending.connect(self.suspend)
         bench.controller.changed.connect(self._see_change)
         if self.sitting.progress.ended is not None:
             # It had ended, and only its result was not written.
@@ -196,6 +197,7 @@ class Running(QObject):
         bench = self._bench
         bench.controller.changed.disconnect(self._see_change)
         self._frame.window.removeEventFilter(self)
+        self._frame.ending.disconnect(self.suspend)
         self._full.give_back()
         self._frame.discreet = False
         bench.bench.setEnabled(True)
@@ -418,12 +420,9 @@ class Running(QObject):
     # The window
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Whoever closes the window needs the proctor; when the system ends, it is suspended."""
+        """Whoever closes the window needs the proctor; when the system ends, nobody is asked."""
         if event.type() != QEvent.Type.Close or self._aside is None:
             return False
-        if event.spontaneous():
-            event.ignore()
-            self.ask_leave()
-            return True
-        self.suspend()
-        return False
+        event.ignore()
+        self.ask_leave()
+        return True

@@ -133,7 +133,12 @@ class FileStep(Step):
 
     def begin(self) -> None:
         """At what waits, or at the choice of a file."""
-        (self.buttons[0] if self.buttons else self.choose).setFocus()
+        self.first.setFocus()
+
+    @property
+    def first(self) -> QPushButton:
+        """What waits, or the choice of a file."""
+        return self.buttons[0] if self.buttons else self.choose
 
     def show_unfinished(self, journals: Sequence[tuple[Path, datetime]]) -> None:
         """List the sittings that were begun here and not handed in."""
