@@ -8,9 +8,10 @@ from __future__ import annotations
 
 import signal
 import socket
-from typing import Final
+from collections.abc import Callable
+from typing import Final, Protocol
 
-from PySide6.QtCore import QObject, QSocketNotifier, Signal
+from PySide6.QtCore import QObject, QSocketNotifier, Signal, SignalInstance
 
 __all__ = ["Farewell"]
 
@@ -18,8 +19,21 @@ _ENDS: Final = ("SIGTERM", "SIGINT", "SIGHUP")
 """Those that ask for the end; not every system has all of them."""
 
 
+class Ends(Protocol):
+    """What is told first that the end is near."""
+
+    @property
+    def ending(self) -> SignalInstance:
+        """Emitted before anything is closed."""
+
+
 class Farewell(QObject):
     """Listens for signals in the program's main thread.
+
+    Parameters
+    ----------
+    told
+        What is told first; None if there is nothing yet.
 
     Signals
     -------
@@ -29,8 +43,11 @@ class Farewell(QObject):
 
     asked = Signal()
 
-    def __init__(self, parent: QObject | None = None) -> None:
+    def __init__(
+        self, told: Callable[[], Ends | None] = lambda: None, parent: QObject | None = None
+    ) -> None:
         super().__init__(parent)
+        self._told = told
         self._ours, self._theirs = socket.socketpair()
         for end in (self._ours, self._theirs):
             end.setblocking(False)
@@ -57,4 +74,7 @@ class Farewell(QObject):
 
     def _hear(self) -> None:
         if self._ours.recv(64):
+            first = self._told()
+            if first is not None:
+                first.ending.emit()
             self.asked.emit()
