@@ -9,12 +9,13 @@ import sys
 from collections.abc import Sequence
 from pathlib import Path
 
-from trainer.late import open_window, run_command
+from trainer.late import open_window
+from trainer.late_commands import run_command
 from trainer.start import StartError, check_packages, check_siblings
 
 __all__ = ["COMMANDS", "main"]
 
-COMMANDS = ("check", "measure", "read", "grade", "schema", "make")
+COMMANDS = ("check", "measure", "read", "grade", "schema", "make", "school", "push")
 
 
 def main(arguments: Sequence[str] | None = None) -> int:

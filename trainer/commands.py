@@ -1,4 +1,4 @@
-"""The commands that need no display: check, measure, read, grade, schema and make.
+"""The commands that need no display: check, measure, read, grade, schema, make, school and push.
 
 Each works out an exit code and what to print before it prints anything. So a fault leaves
 standard output empty, and with ``--json`` it holds JSON and nothing else.
@@ -30,6 +30,7 @@ from geometry.reading import Reading, read
 from geometry.seat import press_home, waiting_pose
 from trainer.making import add_make
 from trainer.outcome import FAULTY, Outcome
+from trainer.schooling import Do, add_push, add_school, unserved
 
 __all__ = ["run"]
 
@@ -42,7 +43,7 @@ A trainer for the fillet weld gauge. Without a command it opens the window, on T
 named; the commands need neither a display nor Qt."""
 
 _EPILOG = """\
-exit codes: 0 done, 2 a fault in a file or in how the command was called.
+exit codes: 0 done, 2 a fault in a file, at a server, or in how the command was called.
 
 examples:
   toe-and-throat                                      open the window on the shipped tray
@@ -51,7 +52,8 @@ examples:
   toe-and-throat measure brackets.tray.json --json    the true measures of every coupon
   toe-and-throat read brackets.tray.json --coupon hb-04 --leaf "8 mm" --edge leg --on upright
   toe-and-throat grade brackets.tray.json attempts.jsonl
-  toe-and-throat make friday.tray.json --seed 7       a new tray out of dice"""
+  toe-and-throat make friday.tray.json --seed 7       a new tray out of dice
+  toe-and-throat school postgresql://postgres@db/school   a class over several machines"""
 
 
 _ATTEMPTS = """\
@@ -73,18 +75,26 @@ class _UseError(Exception):
     """The command was called for something that isn't there."""
 
 
-def run(words: Sequence[str]) -> int:
+def run(words: Sequence[str], *, school: Do = unserved, push: Do = unserved) -> int:
     """Run the command that `words` spell and return its exit code.
 
     0 is done; 2 a fault in a file or in how the command was called; 70 a fault of the program.
     A reader that closes standard output early changes nothing about the code.
+
+    Parameters
+    ----------
+    words
+        After the program's name.
+    school, push
+        What those two commands do, loaded by whoever calls this.
     """
+    parser = _parser(school, push)
     for stream in (sys.stdout, sys.stderr):
         _speak_plainly(stream)
-    arguments = _parser().parse_args(list(words))
+    arguments = parser.parse_args(list(words))
     command: Callable[[argparse.Namespace], Outcome] | None = arguments.command
     if command is None:
-        _parser().error("say what to do: one of the commands, or one tray to open")
+        parser.error("say what to do: one of the commands, or one tray to open")
     try:
         outcome = command(arguments)
     except FileError as error:
@@ -140,7 +150,7 @@ def _version() -> str:
         return "(a checkout, not installed)"
 
 
-def _parser() -> argparse.ArgumentParser:
+def _parser(school: Do, push: Do) -> argparse.ArgumentParser:
     parser = argparse.ArgumentParser(
         prog=PROGRAM,
         usage="%(prog)s [TRAY] | %(prog)s COMMAND ...",
@@ -193,6 +203,8 @@ def _parser() -> argparse.ArgumentParser:
     schema.set_defaults(command=_schema)
 
     add_make(commands)
+    add_school(commands, school)
+    add_push(commands, push)
     return parser
 
 

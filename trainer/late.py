@@ -1,8 +1,8 @@
-"""The one module that imports late: the window is painted first, what it needs is loaded after.
+"""Importing late: the window is painted first, what it needs is loaded after.
 
 Qt alone takes most of the time that a start may take. So a bare window is shown with a stored
 picture of the first coupon; the core and the bench come in after its first paint. Commands come in
-here too, so that they never load Qt, nor the window them.
+by `trainer.late_commands`, so that they never load Qt, nor the window them.
 """
 
 from __future__ import annotations
@@ -48,21 +48,7 @@ if TYPE_CHECKING:
     from trainer.unforeseen import Trouble
     from trainer.window import WindowFrame
 
-__all__ = ["open_window", "run_command", "shipped_tray"]
-
-
-def run_command(words: Sequence[str]) -> int:
-    """Run one of the commands that need no window, and return its exit code.
-
-    Raises
-    ------
-    StartError
-        If a package that the core is made of can't be loaded; says what to do.
-    """
-    with explained():
-        from trainer.commands import run
-
-    return run(words)
+__all__ = ["open_window", "shipped_tray"]
 
 
 def shipped_tray() -> Path:
@@ -233,8 +219,7 @@ class _Opening:
         if self._session is None:
             return
         self._session.note(self._about())
-        self._farewell = Farewell()
-        self._farewell.asked.connect(lambda: self.frame and self.frame.ending.emit())
+        self._farewell = Farewell(lambda: self.frame)
         self._farewell.asked.connect(self.app.quit)
         self._farewell.listen()
 

@@ -7,6 +7,7 @@ nothing of anybody. An instructor reads, adds, and can erase; nobody changes a r
 
 from __future__ import annotations
 
+import logging
 import re
 from typing import Any, Final
 
@@ -43,6 +44,10 @@ _ADDED: Final = (*PUSHED, "overrides", "groups", "members")
 _ERASED: Final = ("learners", "sat", "attempts", "coupons", "sittings", "groups", "members")
 
 _SAYS: Final = re.compile(r"toe-and-throat (\d{4})")
+# What it logs of a line that broke stands in the exception that it raises, and a program with a
+# window has nobody to read it on standard error.
+logging.getLogger("psycopg").addHandler(logging.NullHandler())
+
 _WAIT_S: Final = 5
 _STATEMENT_MS: Final = 60_000
 _LOCK_MS: Final = 20_000
