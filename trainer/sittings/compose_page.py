@@ -446,6 +446,8 @@ class ComposePage(QWidget):
         super().resizeEvent(event)
         width = event.size().width()
         narrow = width < _NARROW
+        self.part.set_narrow(narrow)
+        self.paper.set_narrow(narrow)
         self.parts.setFixedWidth(_LEFT - 44 if narrow else _LEFT)
         self.right.setFixedWidth(
             _RIGHT - 44 if narrow else _RIGHT + min(96, max(0, (width - 1500) // 4))

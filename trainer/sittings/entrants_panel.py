@@ -98,7 +98,7 @@ class EntrantsPanel(QWidget):
         row.addWidget(self.none)
         column.addLayout(row)
         self.table = TickTable(
-            (self.tr("Code"), self.tr("Name here"), self.tr("Time more")),
+            (self.tr("Code"), self.tr("Name"), self.tr("Extra")),
             self.tr("Learners; those ticked sit it"),
         )
         self.table.ticked.connect(self.ticked)

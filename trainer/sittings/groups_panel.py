@@ -8,9 +8,7 @@ from typing import Final
 from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
 from PySide6.QtWidgets import (
     QFrame,
-    QHBoxLayout,
     QLabel,
-    QListWidget,
     QListWidgetItem,
     QPushButton,
     QVBoxLayout,
@@ -18,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from trainer.school.roster import Group
+from trainer.sittings.plain_list import PlainList
 
 __all__ = ["GroupsPanel"]
 
@@ -47,7 +46,7 @@ class GroupsPanel(QFrame):
         title = QLabel(self.tr("Groups"))
         title.setProperty("tone", "heading")
         column.addWidget(title)
-        self.list = QListWidget()
+        self.list = PlainList()
         self.list.setProperty("kind", "tray")
         self.list.setAccessibleName(self.tr("Groups"))
         self.list.setSpacing(1)
@@ -58,12 +57,8 @@ class GroupsPanel(QFrame):
         self.new = self._button(self.tr("New group..."), "group new")
         self.rename = self._button(self.tr("Rename..."), "group rename")
         self.remove = self._button(self.tr("Remove..."), "group remove")
-        column.addWidget(self.new)
-        row = QHBoxLayout()
-        row.setSpacing(6)
-        row.addWidget(self.rename)
-        row.addWidget(self.remove)
-        column.addLayout(row)
+        for button in (self.new, self.rename, self.remove):
+            column.addWidget(button)
 
     def _button(self, words: str, name: str) -> QPushButton:
         button = QPushButton(words)

@@ -4,21 +4,15 @@ from __future__ import annotations
 
 from typing import Final
 
-from PySide6.QtCore import Qt
-
 from trainer.bench.translation import QT_TRANSLATE_NOOP
 from trainer.key_table import KeyRow, KeyTable
 
 __all__ = ["KEYS"]
 
-_K = Qt.Key
-
 _PAGES: Final = (
     KeyRow(
         QT_TRANSLATE_NOOP("SittingKeys", "Ctrl+PgUp  Ctrl+PgDn"),
         QT_TRANSLATE_NOOP("SittingKeys", "the page before, the next"),
-        ((_K.Key_PageUp, "page before"), (_K.Key_PageDown, "page after")),
-        control=True,
     ),
 )
 

@@ -10,11 +10,11 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QPushButton, QVBox
 from exercises.coupon import Coupon
 from trainer.bench.words import face_word
 from trainer.look.tokens import Theme
-from trainer.shop.tray_list import callout_word, title_word
+from trainer.shop.tray_list import title_word
 from trainer.sittings.checking import Checked
 from trainer.sittings.tick_table import Row, TickTable
 from trainer.sittings.truths import Truths
-from trainer.sittings.words import outline_words, right_words
+from trainer.sittings.words import callout_short, outline_words, right_words
 
 __all__ = ["PaperView"]
 
@@ -92,6 +92,10 @@ class PaperView(QWidget):
         self.nothing.setAlignment(Qt.AlignmentFlag.AlignCenter)
         column.addWidget(self.nothing, 1)
 
+    def set_narrow(self, narrow: bool) -> None:
+        """Say less where there is no room."""
+        self.table.setColumnHidden(0, narrow)
+
     def show_codes(self, codes: Sequence[str], names: Sequence[str], code: str) -> None:
         """Offer whose paper can be looked at, and say whose is shown."""
         self._codes = ["", *codes]
@@ -130,7 +134,7 @@ class PaperView(QWidget):
             cells = (
                 str(at + 1),
                 title_word(coupon),
-                callout_word(coupon),
+                callout_short(coupon),
                 face_word(truth.face),
                 right_words(coupon, truth),
             )

@@ -15,12 +15,12 @@ from PySide6.QtWidgets import (
 
 from trainer.bench.words import face_word
 from trainer.look.tokens import Theme
-from trainer.shop.tray_list import callout_word, title_word
+from trainer.shop.tray_list import title_word
 from trainer.sittings.draft import Draft, FromDice, FromTray
 from trainer.sittings.hint import Hint
 from trainer.sittings.tick_table import Row, TickTable
 from trainer.sittings.truths import Truths
-from trainer.sittings.words import part_lines, recipe_lines, right_words
+from trainer.sittings.words import callout_short, part_lines, recipe_lines, right_words
 
 __all__ = ["PartView"]
 
@@ -148,6 +148,10 @@ class PartView(QWidget):
         button.clicked.connect(lambda: self.asked.emit(name))
         return button
 
+    def set_narrow(self, narrow: bool) -> None:
+        """Say less where there is no room."""
+        self.table.setColumnHidden(1, narrow)
+
     def show_draft(self, draft: Draft, theme: Theme) -> None:
         """Show the open part."""
         part = draft.part
@@ -172,7 +176,7 @@ class PartView(QWidget):
             cells = (
                 str(at + 1),
                 title_word(coupon),
-                callout_word(coupon),
+                callout_short(coupon),
                 face_word(truth.face),
                 right_words(coupon, truth),
             )

@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QLineEdit,
-    QListWidget,
     QListWidgetItem,
     QMenu,
     QPushButton,
@@ -21,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from trainer.shipped_menu import ShippedMenu
 from trainer.sittings.draft import Draft
+from trainer.sittings.plain_list import PlainList
 from trainer.sittings.words import coupons_word, part_lines, title_of
 
 __all__ = ["PartsPanel"]
@@ -76,7 +76,7 @@ class PartsPanel(QFrame):
         head.addStretch(1)
         head.addWidget(self.count)
         column.addLayout(head)
-        self.list = QListWidget()
+        self.list = PlainList()
         self.list.setProperty("kind", "tray")
         self.list.setAccessibleName(self.tr("Where the coupons come from"))
         self.list.setSpacing(1)
@@ -98,12 +98,13 @@ class PartsPanel(QFrame):
         self.remove = self._button(self.tr("Take out"), "remove", self.tr("Take this part out"))
         self.up = self._button("\u2191", "up", self.tr("This part earlier"))
         self.down = self._button("\u2193", "down", self.tr("This part later"))
-        for buttons in ((self.from_tray, self.from_dice), (self.remove, self.up, self.down)):
-            line = QHBoxLayout()
-            line.setSpacing(6)
-            for button in buttons:
-                line.addWidget(button, 1 if button in (self.up, self.down) else 2)
-            column.addLayout(line)
+        column.addWidget(self.from_tray)
+        column.addWidget(self.from_dice)
+        line = QHBoxLayout()
+        line.setSpacing(6)
+        for button in (self.remove, self.up, self.down):
+            line.addWidget(button, 2 if button is self.remove else 1)
+        column.addLayout(line)
 
     def _button(self, words: str, name: str, tip: str) -> QPushButton:
         button = QPushButton(words)

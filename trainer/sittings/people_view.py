@@ -10,6 +10,7 @@ from PySide6.QtCore import QDate, QLocale, Qt, Signal
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
+    QLabel,
     QLineEdit,
     QMenu,
     QPushButton,
@@ -65,11 +66,15 @@ class PeopleView(QFrame):
         self._add_bar(column)
         self.rooms = QStackedWidget()
         column.addWidget(self.rooms, 1)
+        self.said = QLabel()
+        self.said.setWordWrap(True)
+        self.said.setProperty("tone", "gloss")
+        column.addWidget(self.said)
         self.rooms.addWidget(self._nobody())
         self.rooms.addWidget(self._somebody())
 
     def _add_bar(self, column: QVBoxLayout) -> None:
-        self.add = self._button(self.tr("Add one..."), "add", "Ins")
+        self.add = self._button(self.tr("Add..."), "add", "Ins")
         self.paste = self._button(self.tr("Add many..."), "paste", "Ctrl+V")
         self.change = self._button(self.tr("Change..."), "change", "F2")
         self.groups = QPushButton(self.tr("Groups"))
@@ -94,7 +99,7 @@ class PeopleView(QFrame):
         self.more.setMenu(menu)
         row = QHBoxLayout()
         row.setSpacing(6)
-        for button in (self.add, self.paste, self.change, self.groups, self.erase, self.more):
+        for button in (self.add, self.paste, self.more):
             row.addWidget(button)
         row.addStretch(1)
         column.addLayout(row)
@@ -103,7 +108,12 @@ class PeopleView(QFrame):
         self.search.setAccessibleName(self.search.placeholderText())
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(lambda _: self._show())
-        column.addWidget(self.search)
+        row = QHBoxLayout()
+        row.setSpacing(6)
+        row.addWidget(self.search, 1)
+        for button in (self.change, self.groups, self.erase):
+            row.addWidget(button)
+        column.addLayout(row)
 
     def _nobody(self) -> QWidget:
         holder = QWidget()
@@ -192,7 +202,17 @@ class PeopleView(QFrame):
         rows = [self._row(one, names) for one in found]
         self.table.show_rows(rows, self._theme)
         self.rooms.setCurrentIndex(1 if self._people else 0)
-        self.search.setVisible(bool(self._people))
+        for widget in (self.search, self.change, self.groups, self.erase):
+            widget.setVisible(bool(self._people))
+        codeless = sum(one.code is None for one in self._people)
+        self.said.setVisible(codeless > 0)
+        self.said.setText(
+            self.tr(
+                "%n learner(s) without a code: they can't sit, and nothing of them is sent.",
+                "",
+                codeless,
+            )
+        )
         self._show_buttons()
 
     def _row(self, one: Person, names: dict[str, str]) -> Row:

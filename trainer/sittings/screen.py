@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from functools import partial
 from pathlib import Path
 from typing import Final, Protocol, runtime_checkable
 
 from PySide6.QtCore import QSize, Qt, SignalInstance
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QTabBar, QVBoxLayout, QWidget
 
 from trainer.recent_menu import TRAY_SUFFIX
@@ -80,6 +81,11 @@ class SittingsScreen(QWidget):
             title, tip = words[name]
             self.tabs.setTabToolTip(self.tabs.addTab(title), tip)
         self.tabs.currentChanged.connect(lambda at: self.show_page(list(self._makers)[at]))
+        for keys, step in (("Ctrl+PgUp", -1), ("Ctrl+PgDown", 1)):
+            # Not heard as keys: a list to choose from would take them for itself.
+            shortcut = QShortcut(QKeySequence(keys), self)
+            shortcut.setContext(Qt.ShortcutContext.WidgetWithChildrenShortcut)
+            shortcut.activated.connect(partial(self._turn, step))
         self.rooms = QStackedWidget()
         column.addWidget(self.tabs)
         column.addWidget(self.rooms, 1)
@@ -137,13 +143,8 @@ class SittingsScreen(QWidget):
                 page.go_on_from(before)
         self.show_page(other.shown_page)
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:
-        """Keys that no page has taken for itself."""
-        name = KEYS.name_of(event)
-        if name is None:
-            super().keyPressEvent(event)
-            return
-        step = {"page before": -1, "page after": 1}[name]
+    def _turn(self, step: int) -> None:
+        """Show the page before, or the next."""
         names = list(self._makers)
         self.show_page(names[(names.index(self.shown_page) + step) % len(names)])
         self.setFocus(Qt.FocusReason.ShortcutFocusReason)

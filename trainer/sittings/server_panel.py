@@ -125,7 +125,7 @@ class ServerPanel(QWidget):
         label.setProperty("tone", "quiet")
         self.address = QLineEdit()
         self.address.setAccessibleName(label.text())
-        self.address.setPlaceholderText("postgresql://station@host/school")
+        self.address.setPlaceholderText(self.tr("postgresql://station@host/school"))
         self.address.setMaxLength(1000)
         label.setBuddy(self.address)
         self.address.textEdited.connect(lambda _: self._say("", wrong=False))

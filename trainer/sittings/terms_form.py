@@ -38,9 +38,9 @@ class TermsForm(Form):
         self.put(
             Choice(
                 "order",
-                self.tr("Order"),
+                self.tr("Order, for each learner"),
                 (
-                    ("shuffled", self.tr("shuffled for each")),
+                    ("shuffled", self.tr("shuffled")),
                     ("as written", self.tr("as written")),
                 ),
                 self._enter,

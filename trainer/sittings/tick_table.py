@@ -30,6 +30,7 @@ from PySide6.QtWidgets import (
 
 from trainer.look.tokens import LIGHT, Theme
 from trainer.shop.judged_panel import dress
+from trainer.sittings.plain_list import is_typed
 
 __all__ = ["Row", "TickTable"]
 
@@ -268,11 +269,9 @@ class TickTable(QTableWidget):
         if event.key() == Qt.Key.Key_Space and not event.modifiers() and rows:
             self.ticked.emit([row.key for row in rows], not all(row.ticked for row in rows))
             return
-        if Qt.KeyboardModifier.ControlModifier & event.modifiers() and event.key() in (
-            Qt.Key.Key_PageUp,
-            Qt.Key.Key_PageDown,
-        ):
-            # These lead to another page of the screen.
+        turns = event.key() in (Qt.Key.Key_PageUp, Qt.Key.Key_PageDown)
+        if is_typed(event) or (turns and event.modifiers() & Qt.KeyboardModifier.ControlModifier):
+            # Keys of the page around it, and those that lead to another page.
             event.ignore()
             return
         super().keyPressEvent(event)

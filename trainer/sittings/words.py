@@ -14,11 +14,13 @@ from trainer.bench.words import disposition_word, face_word, language, length_wo
 from trainer.figures import number_words
 from trainer.shop.dice import difficulty_of
 from trainer.shop.recipe_dialog import trap_word
+from trainer.shop.tray_list import callout_word
 from trainer.shop.words import fault_sentence
 from trainer.sittings.draft import Draft, FromDice, Part
 from trainer.sittings.truths import Outline, Truth
 
 __all__ = [
+    "callout_short",
     "coupons_word",
     "duration_words",
     "faults_words",
@@ -133,7 +135,7 @@ def recipe_lines(recipe: Recipe) -> list[tuple[str, str]]:
             least=number_words(recipe.nearest), most=number_words(recipe.farthest)
         )
     quotas = recipe.quotas() or {}
-    answers = [f"{disposition_word(call)} {n}" for call, n in quotas.items() if n]
+    answers = [f"{disposition_word(call)}\u00a0{n}" for call, n in quotas.items() if n]
     if recipe.doubtful():
         inside = translate("Sittings", "inside the doubt {n}").format(n=recipe.doubtful())
         answers.append(inside)
@@ -163,6 +165,12 @@ def _listed(words: Sequence[str]) -> str:
 # Papers
 
 
+def callout_short(coupon: Coupon) -> str:
+    """What a coupon calls for; and what it asks, where that isn't the usual."""
+    words = callout_word(coupon)
+    return words.partition(" \u00b7 ")[0] if coupon.task == "judge" else words
+
+
 def right_words(coupon: Coupon, truth: Truth) -> str:
     """What is right on a coupon, by its task."""
     if coupon.task == "find the fault":
@@ -185,13 +193,13 @@ def outline_words(outline: Outline, minutes: float) -> list[str]:
             each=duration_words(each),
         )
     ]
-    answers = [f"{disposition_word(call)} {n}" for call, n in outline.answers.items()]
+    answers = [f"{disposition_word(call)}\u00a0{n}" for call, n in outline.answers.items()]
     if outline.in_doubt:
         answers.append(translate("Sittings", "in doubt {n}").format(n=outline.in_doubt))
     if answers:
         words = translate("Sittings", "Right calls: {answers}")
         lines.append(words.format(answers=_listed(answers)))
-    faces = [f"{face_word(face)} {n}" for face, n in outline.faces.items()]
+    faces = [f"{face_word(face)}\u00a0{n}" for face, n in outline.faces.items()]
     lines.append(translate("Sittings", "Faces: {faces}").format(faces=_listed(faces)))
     return lines
 
