@@ -3,7 +3,7 @@
 Run as ``python -m tests.measure.handing_in_kills [KILLS]``. A child sits one sitting after another
 and hands each in: result sealed on the disk, taken into the logbook, journal removed. It is killed
 (SIGKILL) at random moments; the next child takes up what was left, as the program offers to. At the
-end one child is let finish, and then each sitting that was ever begun must be
+end one child sits one more and is let finish; then each sitting that was ever begun must be
 
 - in the logbook once, with an attempt for each of its answers, and nothing twice;
 - in one sealed file, which says the same;
@@ -118,7 +118,7 @@ def kill_often(folder: Path, kills: int, seed: int = 1) -> Outcome:
     for number in range(kills + 1):
         is_last = number == kills
         first = 1 + max((int(code[2:]) for code in begun), default=0)
-        span = (first, first if is_last else first + 1000)
+        span = (first, first + (1 if is_last else 1000))
         command = [sys.executable, "-m", "tests.measure.handing_in_kills", "--sit", str(folder)]
         child = subprocess.Popen([*command, *map(str, span)], stdout=subprocess.PIPE, text=True)
         assert child.stdout is not None
