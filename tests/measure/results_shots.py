@@ -64,7 +64,7 @@ def _keeping(name: str) -> Keeping:
         book = ClassBook.of_logbook(logbook.path)
         at = datetime(2026, 3, 3, 10, 0, tzinfo=UTC)
         said = "The picture was cut off at the upright toe."
-        override(book, results[3].id, Override(2, "reading", 1.0, said, "Instructor 2", at))
+        override(book, results[3].id, Override(5, "reading", 1.0, said, "Instructor 2", at))
         book.close()
     return keeping
 
@@ -120,7 +120,7 @@ def results_paper(on: Stage) -> None:
     page = _page(on)
     paper = next(row.id for row in page.look.reckoned.papers if row.code == "K-04")  # type: ignore[union-attr]
     page.open_paper(paper)
-    page.of_learner.items.selectRow(1)
+    page.of_learner.items.selectRow(4)
     _settle(on, page)
 
 

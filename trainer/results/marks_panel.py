@@ -113,7 +113,8 @@ class MarksPanel(QFrame):
         """The mark; what it was graded stands struck out beside what was set by hand."""
         name = overridable_word(row.mark)
         now = self._said(row.mark, row.value)
-        if not row.overridden:
+        follows = row.mark == "score" and row.value != row.graded
+        if not row.overridden and not follows:
             label = wrapped(f"{name}: {now}")
             label.setAccessibleName(f"{name}: {now}")
             return label
@@ -121,16 +122,20 @@ class MarksPanel(QFrame):
         label = QLabel()
         label.setTextFormat(Qt.TextFormat.RichText)
         label.setWordWrap(True)
-        text = self.tr("{name}: <s>{was}</s> <b>{now}</b>, set by hand")
+        if row.overridden:
+            text = self.tr("{name}: <s>{was}</s> <b>{now}</b>, set by hand")
+            spoken = self.tr("{name}: {now}, set by hand; graded {was}")
+        else:
+            text = self.tr("{name}: <s>{was}</s> <b>{now}</b>, by what was set by hand")
+            spoken = self.tr("{name}: {now}, by what was set by hand; graded {was}")
         label.setText(text.format(name=name, was=was, now=now))
-        spoken = self.tr("{name}: {now}, set by hand; graded {was}")
         label.setAccessibleName(spoken.format(name=name, was=was, now=now))
         return label
 
     def _said(self, mark: str, value: float | None) -> str:
         if mark == "critical":
             return self.tr("yes") if value else self.tr("no")
-        return percent(value)
+        return self.tr("not marked") if value is None else percent(value)
 
     def _story(self, one: Override) -> str:
         text = self.tr("{at}, {by}: set to {value}. \u201c{reason}\u201d")

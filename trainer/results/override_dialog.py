@@ -125,6 +125,7 @@ class OverrideDialog(Notice):
     def _values(self, begin: int) -> QHBoxLayout:
         row = QHBoxLayout()
         row.setSpacing(8)
+        self.value.setMinimumHeight(28)
         self.value.setRange(0, 100)
         self.value.setSuffix(self.tr(" %"))
         self.value.setAccessibleName(overridable_word(self._mark))
@@ -185,4 +186,4 @@ def _said(mark: str, value: float | None) -> str:
     if mark == "critical":
         critical = translate("OverrideDialog", "critical")
         return critical if value else translate("OverrideDialog", "not critical")
-    return percent(value)
+    return translate("OverrideDialog", "not marked") if value is None else percent(value)
