@@ -16,6 +16,7 @@ from trainer import (
     intake_fault_table,
     picture_fault_table,
     rule_fault_table,
+    school_fault_table,
     sitting_fault_table,
 )
 from trainer.bench.translation import translate
@@ -32,6 +33,7 @@ CODES: Final = {
     **picture_fault_table.CODES,
     **intake_fault_table.CODES,
     **sitting_fault_table.CODES,
+    **school_fault_table.CODES,
 }
 """The words of every code."""
 
@@ -54,7 +56,7 @@ def _value(value: float | str) -> str:
             return translate(_CONTEXT, _VALUES[value])
         # Choices, quoted: 'read', 'size' or 'judge'.
         return _CHOICE.sub(translate("Faults", " or "), value)
-    return figures(f"{round(value, 3):g}")
+    return figures(f"{round(value, 3):g}".replace("-", "\u2212"))
 
 
 def fault_words(fault: TrayFault) -> tuple[str, str]:

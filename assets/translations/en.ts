@@ -1,6 +1,16 @@
 <?xml version='1.0' encoding='utf-8'?>
 <TS version="2.1" language="en" sourcelanguage="en">
   <context>
+    <name>ClassDealing</name>
+    <message numerus="yes">
+      <source>{name}: %n call(s)</source>
+      <translation>
+        <numerusform>{name}: %n call</numerusform>
+        <numerusform>{name}: %n calls</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
     <name>ClassPage</name>
     <message numerus="yes">
       <source>%n paper(s)</source>
@@ -95,6 +105,26 @@
       <translation>
         <numerusform>Bring in %n result file</numerusform>
         <numerusform>Bring in %n result files</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>PeopleView</name>
+    <message numerus="yes">
+      <source>%n learner(s) without a code: they can't sit, and nothing of them is sent.</source>
+      <translation>
+        <numerusform>%n learner without a code: they can't sit, and nothing of them is sent.</numerusform>
+        <numerusform>%n learners without a code: they can't sit, and nothing of them is sent.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>RetentionPanel</name>
+    <message numerus="yes">
+      <source>Of {learners} something is due: %n call(s) in all.</source>
+      <translation>
+        <numerusform>Of {learners} something is due: %n call in all.</numerusform>
+        <numerusform>Of {learners} something is due: %n calls in all.</numerusform>
       </translation>
     </message>
   </context>

@@ -71,6 +71,10 @@
         <translation>Ir allí</translation>
     </message>
     <message>
+        <source>A sitting was begun here and is not handed in. All that was called is kept; the proctor&apos;s passphrase opens it again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Show folder</source>
         <translation>Mostrar carpeta</translation>
     </message>
@@ -473,9 +477,207 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
 </context>
 <context>
+    <name>Class</name>
+    <message>
+        <source>Line {n}: {words}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished">Cancelar</translation>
+    </message>
+    <message>
+        <source>Add a learner</source>
+        <translation type="unfinished">Añadir un aprendiz</translation>
+    </message>
+    <message>
+        <source>Change a learner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The name stays on this machine. In sittings, in results and on the school&apos;s server there is the code alone.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation type="unfinished">Añadir</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Groups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add many learners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A line for each: a name, then a code if they have one. Whoever has none gets one that is made. Paste from a spreadsheet, or type.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Names and codes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pia; HK4-7TQ
+Odo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is wrong</source>
+        <translation type="unfinished">Qué falla</translation>
+    </message>
+    <message>
+        <source>Into the group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">ninguno</translation>
+    </message>
+    <message>
+        <source>{learners} to be added.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rename the group</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A class, a course, a shift. A learner can be in several.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rename</source>
+        <translation type="unfinished">Cambiar</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished">Nombre</translation>
+    </message>
+    <message>
+        <source>There is a group of that name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Erase for good</source>
+        <translation type="unfinished">Borrar para siempre</translation>
+    </message>
+    <message>
+        <source>What is erased</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>I have read the list, and nothing of it is needed any more</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ClassDealing</name>
+    <message>
+        <source>Added: {learners}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>{name}: %n call(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Erase {learners}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Erase what is due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It goes for good: from the logbook, from its log and from its dated backups. What was pushed to the school&apos;s server, handed in as files or carried away isn&apos;t reached.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove the group {name}?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its learners and what they did stay; they are in the group no more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remove it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished">Cancelar</translation>
+    </message>
+    <message>
+        <source>Add learners from a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tables (*.csv *.txt *.tsv);;All files (*)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It can&apos;t be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save the class as a table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody here has a code.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save code slips</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It could not be written</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written: {file}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That can&apos;t be</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>ClassPage</name>
     <message>
         <source>Sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No sitting yet</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -575,6 +777,26 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
     <message>
         <source>There is no learner yet: add the class under Class, or bring results in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Try again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept how long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>School&apos;s server</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sittings: class</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -2160,7 +2382,7 @@ Nothing is lost: all you have stated is kept at this machine. Make room on the d
         </translation>
     </message>
     <message>
-        <source>Your instructor has the marks. You may leave now.</source>
+        <source>Your instructor opens it and tells you the marks. You may leave now.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2491,11 +2713,15 @@ Nothing is lost: all you have stated is kept at this machine. Make room on the d
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Name here</source>
+        <source>Name</source>
+        <translation type="unfinished">Nombre</translation>
+    </message>
+    <message>
+        <source>Extra</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Time more</source>
+        <source>unknown here</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -2522,10 +2748,6 @@ Nothing is lost: all you have stated is kept at this machine. Make room on the d
         <source>Everybody</source>
         <translation type="unfinished"></translation>
     </message>
-    <message>
-        <source>not in the class</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message numerus="yes">
         <source>%n learner(s) sit it; nobody else may.</source>
         <translation type="unfinished">
@@ -2540,6 +2762,29 @@ Nothing is lost: all you have stated is kept at this machine. Make room on the d
     <message>
         <source>Right would be: 0 to 300</source>
         <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Exporting</name>
+    <message>
+        <source>There is nothing to write yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>results</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It could not be written.</source>
+        <translation type="unfinished">No se pudo escribir.</translation>
+    </message>
+    <message>
+        <source>It is written</source>
+        <translation type="unfinished">Está escrito</translation>
+    </message>
+    <message>
+        <source>Save as</source>
+        <translation type="unfinished">Guardar como</translation>
     </message>
 </context>
 <context>
@@ -2562,10 +2807,6 @@ Nothing is lost: all you have stated is kept at this machine. Make room on the d
     <message>
         <source>more than {lowest} and less than {highest} mm</source>
         <translation>más de {lowest} y menos de {highest} mm</translation>
-    </message>
-    <message>
-        <source>with crown {crown} mm the face enters a member</source>
-        <translation>con crown {crown} mm la cara entra en una pieza</translation>
     </message>
     <message>
         <source>point {index} of the trace, ({x}, {y}), lies in a member</source>
@@ -2628,8 +2869,12 @@ Nothing is lost: all you have stated is kept at this machine. Make room on the d
         <translation>de {lowest} a {highest} mm</translation>
     </message>
     <message>
-        <source>root_opening is {value} mm</source>
-        <translation>root_opening es {value} mm</translation>
+        <source>with a crown of {crown} mm the face enters a member</source>
+        <translation>con una corona de {crown} mm la cara entra en una pieza</translation>
+    </message>
+    <message>
+        <source>the root opening is {value} mm</source>
+        <translation>la separación en la raíz es de {value} mm</translation>
     </message>
     <message>
         <source>0 mm, or a nanometre (0.000001 mm) or more</source>
@@ -3018,6 +3263,50 @@ Nothing is lost: all you have stated is kept at this machine. Make room on the d
     <message>
         <source>its end</source>
         <translation>su final</translation>
+    </message>
+    <message>
+        <source>the base leg</source>
+        <translation>el cateto de la base</translation>
+    </message>
+    <message>
+        <source>the upright leg</source>
+        <translation>el cateto del montante</translation>
+    </message>
+    <message>
+        <source>the width</source>
+        <translation>la anchura</translation>
+    </message>
+    <message>
+        <source>the depth</source>
+        <translation>la profundidad</translation>
+    </message>
+    <message>
+        <source>the length</source>
+        <translation>la longitud</translation>
+    </message>
+    <message>
+        <source>the height</source>
+        <translation>la altura</translation>
+    </message>
+    <message>
+        <source>the leaf&apos;s wear</source>
+        <translation>el desgaste de la hoja</translation>
+    </message>
+    <message>
+        <source>the base&apos;s thickness</source>
+        <translation>el espesor de la base</translation>
+    </message>
+    <message>
+        <source>the upright&apos;s thickness</source>
+        <translation>el espesor del montante</translation>
+    </message>
+    <message>
+        <source>the base&apos;s length</source>
+        <translation>la longitud de la base</translation>
+    </message>
+    <message>
+        <source>the upright&apos;s length</source>
+        <translation>la longitud del montante</translation>
     </message>
     <message>
         <source>no leaf is placed that could be judged</source>
@@ -3772,8 +4061,104 @@ Nothing is lost: all you have stated is kept at this machine. Make room on the d
         <translation>el identificador es {value}</translation>
     </message>
     <message>
+        <source>1 to {most} characters that can be seen</source>
+        <translation>de 1 a {most} caracteres visibles</translation>
+    </message>
+    <message>
+        <source>{value} is mistyped</source>
+        <translation>{value} está mal escrito</translation>
+    </message>
+    <message>
+        <source>the code as it was given out</source>
+        <translation>el código tal como se entregó</translation>
+    </message>
+    <message>
+        <source>{value} is another learner&apos;s code</source>
+        <translation>{value} es el código de otra persona</translation>
+    </message>
+    <message>
+        <source>{value} is the code of line {line} too</source>
+        <translation>{value} es también el código de la línea {line}</translation>
+    </message>
+    <message>
+        <source>what was done as {value} was handed in or sent</source>
+        <translation>lo hecho como {value} ya se entregó o se envió</translation>
+    </message>
+    <message>
+        <source>the same code, or another learner</source>
+        <translation>el mismo código, u otra persona</translation>
+    </message>
+    <message>
+        <source>at most {most} at once</source>
+        <translation>{most} como máximo a la vez</translation>
+    </message>
+    <message>
+        <source>no learner is named</source>
+        <translation>no se nombra a nadie</translation>
+    </message>
+    <message>
+        <source>a line for each</source>
+        <translation>una línea para cada uno</translation>
+    </message>
+    <message>
+        <source>the name is too long</source>
+        <translation>el nombre es demasiado largo</translation>
+    </message>
+    <message>
+        <source>at most {most} characters</source>
+        <translation>{most} caracteres como máximo</translation>
+    </message>
+    <message>
+        <source>line {line} is called {value} too</source>
+        <translation>la línea {line} también se llama {value}</translation>
+    </message>
+    <message>
+        <source>a name that tells them apart</source>
+        <translation>un nombre que los distinga</translation>
+    </message>
+    <message>
+        <source>another learner is called {value}</source>
+        <translation>otra persona se llama {value}</translation>
+    </message>
+    <message>
+        <source>the logbook is shut</source>
+        <translation>el cuaderno está cerrado</translation>
+    </message>
+    <message>
+        <source>a logbook that can be opened</source>
+        <translation>un cuaderno que pueda abrirse</translation>
+    </message>
+    <message>
+        <source>a code or a name is another learner&apos;s</source>
+        <translation>un código o un nombre es de otra persona</translation>
+    </message>
+    <message>
+        <source>others</source>
+        <translation>otros</translation>
+    </message>
+    <message>
+        <source>the group has no name that can be shown</source>
+        <translation>el grupo no tiene un nombre que pueda mostrarse</translation>
+    </message>
+    <message>
         <source>1 to {most} characters</source>
         <translation>de 1 a {most} caracteres</translation>
+    </message>
+    <message>
+        <source>{value} days are to be kept</source>
+        <translation>se guardarían {value} días</translation>
+    </message>
+    <message>
+        <source>1 to {most} days, or for good</source>
+        <translation>de 1 a {most} días, o para siempre</translation>
+    </message>
+    <message>
+        <source>there is a group {value} already</source>
+        <translation>ya hay un grupo {value}</translation>
+    </message>
+    <message>
+        <source>another name</source>
+        <translation>otro nombre</translation>
     </message>
     <message>
         <source>the sitting has no title</source>
@@ -4306,6 +4691,33 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <message>
         <source>Arc radiation burns eyes and skin, your own and those of people nearby. Metal stays hot long after it stops glowing. Edges, spatter and wire are sharp. Grinding throws sparks and dust. Fumes and gases need extraction and air. Follow your shop&apos;s rules and wear what they ask for.</source>
         <translation>La radiación del arco quema ojos y piel, los suyos y los de quienes estén cerca. El metal sigue caliente mucho después de dejar de brillar. Los cantos, las salpicaduras y el hilo cortan. El esmerilado lanza chispas y polvo. Los humos y gases exigen extracción y aire. Siga las normas de su taller y use la protección que piden.</translation>
+    </message>
+</context>
+<context>
+    <name>GroupsPanel</name>
+    <message>
+        <source>Groups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New group...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rename...</source>
+        <translation type="unfinished">Cambiar nombre...</translation>
+    </message>
+    <message>
+        <source>Remove...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everybody</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name} ({n})</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -5455,11 +5867,23 @@ Nothing is left open.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>{name}: &lt;s&gt;{was}&lt;/s&gt; &lt;b&gt;{now}&lt;/b&gt;, by what was set by hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: {now}, by what was set by hand; graded {was}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>yes</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
         <source>no</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not marked</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -5630,6 +6054,10 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>not critical</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not marked</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -5822,6 +6250,14 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <message>
         <source>A sitting is made of coupons. Take them from a tray: then everybody is asked the same. Or let the dice make them: then each learner has their own, equally hard.</source>
         <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a tray</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From dice...</source>
+        <translation type="unfinished">A los dados...</translation>
     </message>
     <message>
         <source>Tick all</source>
@@ -6021,6 +6457,92 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <message>
         <source>Put a backup back...</source>
         <translation>Reponer una copia...</translation>
+    </message>
+</context>
+<context>
+    <name>PeopleView</name>
+    <message>
+        <source>Add...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add many...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Groups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put those chosen into a group, or take them out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Erase...</source>
+        <translation type="unfinished">Borrar...</translation>
+    </message>
+    <message>
+        <source>Table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Add from a file (CSV)...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&amp;Save as a file (CSV)...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code slips to &amp;print (PDF)...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find a name or a code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calls</source>
+        <translation type="unfinished">Dictámenes</translation>
+    </message>
+    <message>
+        <source>Last</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is in the class yet. Add learners one by one, or many at once from a spreadsheet: each gets a code, by which they are known in sittings.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is in this group yet. Add learners here, or choose some of everybody and put them into it by the button Groups.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n learner(s) without a code: they can&apos;t sit, and nothing of them is sent.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished">ninguno</translation>
     </message>
 </context>
 <context>
@@ -7524,7 +8046,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>made, each their own</source>
+        <source>by dice, each their own</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7796,7 +8318,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Share of the marks that the class got</source>
+        <source>Share of the papers that are right</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -7948,6 +8470,14 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>No bad weld called yet: {more} caught in a row would show {share}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No good weld called yet: {more} let through in a row would show {share}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{calls} of the {needed} calls near a limit that would say where the line is.</source>
         <translation type="unfinished"></translation>
     </message>
@@ -7979,6 +8509,18 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <source>{off} below it</source>
         <translation type="unfinished"></translation>
     </message>
+    <message>
+        <source>Results of {sitting}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learners</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coupons</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>ResultsPage</name>
@@ -8000,6 +8542,80 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>This paper isn&apos;t there any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>RetentionPanel</name>
+    <message>
+        <source>Kept for days</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a learner did longer ago than that is due to be erased. Of several groups the longest holds; who is in none is kept for good. Nothing is erased by itself.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See what is due</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calls</source>
+        <translation type="unfinished">Dictámenes</translation>
+    </message>
+    <message>
+        <source>Papers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stays</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is due to be erased</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Erase what is due...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a group to say how long.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is due.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Of {learners} something is due: %n call(s) in all.</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Right would be: 1 to {most}, or nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing stays, and the learner goes too</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8378,6 +8994,129 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
 </context>
 <context>
+    <name>School</name>
+    <message>
+        <source>What speaks to PostgreSQL isn&apos;t installed</source>
+        <translation>Falta lo que habla con PostgreSQL</translation>
+    </message>
+    <message>
+        <source>Install it: pip install &apos;toe-and-throat[school]&apos;</source>
+        <translation>Instálelo: pip install &apos;toe-and-throat[school]&apos;</translation>
+    </message>
+    <message>
+        <source>That is no address of a PostgreSQL server</source>
+        <translation>No es la dirección de un servidor PostgreSQL</translation>
+    </message>
+    <message>
+        <source>Right would be: postgresql://station@host:5432/school</source>
+        <translation>Correcto sería: postgresql://puesto@servidor:5432/escuela</translation>
+    </message>
+    <message>
+        <source>The server can&apos;t be reached</source>
+        <translation>No se llega al servidor</translation>
+    </message>
+    <message>
+        <source>It is tried again by itself. See whether the network is there.</source>
+        <translation>Se vuelve a intentar solo. Mire si hay red.</translation>
+    </message>
+    <message>
+        <source>The server took too long to answer</source>
+        <translation>El servidor tardó demasiado en responder</translation>
+    </message>
+    <message>
+        <source>It is tried again by itself.</source>
+        <translation>Se vuelve a intentar solo.</translation>
+    </message>
+    <message>
+        <source>The server refuses the name or the password</source>
+        <translation>El servidor rechaza el nombre o la contraseña</translation>
+    </message>
+    <message>
+        <source>Type the address anew, with the password that was given out.</source>
+        <translation>Escriba de nuevo la dirección, con la contraseña que le dieron.</translation>
+    </message>
+    <message>
+        <source>The server has no such database</source>
+        <translation>El servidor no tiene esa base de datos</translation>
+    </message>
+    <message>
+        <source>Its name stands at the end of the address.</source>
+        <translation>Su nombre está al final de la dirección.</translation>
+    </message>
+    <message>
+        <source>The server doesn&apos;t let this user do that</source>
+        <translation>El servidor no se lo permite a este usuario</translation>
+    </message>
+    <message>
+        <source>Its administrator puts stations and instructors into roles.</source>
+        <translation>Quien lo administra da su rol a puestos e instructores.</translation>
+    </message>
+    <message>
+        <source>No encrypted connection came about</source>
+        <translation>No se logró una conexión cifrada</translation>
+    </message>
+    <message>
+        <source>Ask the server&apos;s administrator which one it wants.</source>
+        <translation>Pregunte a quien lo administra cuál quiere.</translation>
+    </message>
+    <message>
+        <source>The database has no tables of this program</source>
+        <translation>La base de datos no tiene tablas de este programa</translation>
+    </message>
+    <message>
+        <source>Its administrator makes them: toe-and-throat school URL</source>
+        <translation>Quien lo administra las crea: toe-and-throat school URL</translation>
+    </message>
+    <message>
+        <source>The server&apos;s tables are of an older version</source>
+        <translation>Las tablas del servidor son de una versión anterior</translation>
+    </message>
+    <message>
+        <source>Its administrator brings them up to date: toe-and-throat school URL</source>
+        <translation>Quien lo administra las pone al día: toe-and-throat school URL</translation>
+    </message>
+    <message>
+        <source>The server&apos;s tables are of a newer version</source>
+        <translation>Las tablas del servidor son de una versión posterior</translation>
+    </message>
+    <message>
+        <source>This program has to be brought up to date.</source>
+        <translation>Hay que actualizar este programa.</translation>
+    </message>
+    <message>
+        <source>The server is too busy just now, or starting</source>
+        <translation>El servidor está demasiado ocupado, o arrancando</translation>
+    </message>
+    <message>
+        <source>The server has no room left</source>
+        <translation>Al servidor no le queda espacio</translation>
+    </message>
+    <message>
+        <source>Tell its administrator. What is here waits.</source>
+        <translation>Avise a quien lo administra. Lo de aquí espera.</translation>
+    </message>
+    <message>
+        <source>The server refuses some of what was to be sent</source>
+        <translation>El servidor rechaza parte de lo que iba a enviarse</translation>
+    </message>
+    <message>
+        <source>The rest was sent. Tell its administrator what it says.</source>
+        <translation>El resto se envió. Diga a quien lo administra lo que dice.</translation>
+    </message>
+    <message>
+        <source>The server answers with an error</source>
+        <translation>El servidor responde con un error</translation>
+    </message>
+    <message>
+        <source>Tell its administrator what it says.</source>
+        <translation>Diga a quien lo administra lo que dice.</translation>
+    </message>
+    <message>
+        <source>It says: {words}</source>
+        <translation>Dice: {words}</translation>
+    </message>
+</context>
+<context>
     <name>Seal</name>
     <message>
         <source>Whoever has the file can try as many passphrases as they like. Length is what stops them: several words that have nothing to do with each other.</source>
@@ -8425,6 +9164,76 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>A passphrase that is forgotten can&apos;t be got back: nobody else has it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seal the sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The proctor types this passphrase to begin, and whenever the sitting has to be left or taken up again. Don&apos;t send it along with the file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passphrase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show what is typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Suggest one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ten syllables drawn by the machine: write them down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the seal does</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it can&apos;t do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For marks that matter, let it be sat on machines that you look after, with somebody in the room.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seal and save...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation type="unfinished">Cancelar</translation>
+    </message>
+    <message>
+        <source>The two are not the same yet.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a sealed sitting</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{file}
+
+It is opened to be composed further. Type its passphrase.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation type="unfinished">Abrir</translation>
+    </message>
+    <message>
+        <source>Opening...</source>
         <translation type="unfinished"></translation>
     </message>
 </context>
@@ -8544,6 +9353,100 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>Search the reference</source>
         <translation>Buscar en la referencia</translation>
+    </message>
+</context>
+<context>
+    <name>Server</name>
+    <message>
+        <source>No server: what is done here stays on this machine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Looking what there is to send...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The server has all that is here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Being sent: {what}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting here: {what}. Nothing of it is lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last acknowledged: {when}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ServerPanel</name>
+    <message>
+        <source>What is here and what is there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Send now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each machine keeps what is done on it, and sends it to the school&apos;s PostgreSQL server when that can be reached. Names are never sent, codes are. Learners without a code stay here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Address of the server</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>postgresql://station@host/school</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test the connection</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No server any more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept. It is sent to from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep the password?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not kept in this program&apos;s settings. It can be kept in the file where PostgreSQL&apos;s own programs look for it, which only you may read:
+
+{file}
+
+Otherwise it holds until the program ends.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep it there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Don&apos;t keep it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asking the server...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The server is there, and has its tables.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9232,8 +10135,36 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
         <translation type="unfinished"></translation>
     </message>
     <message>
+        <source>Ins</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>add a learner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>add many, out of what was copied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>change the learner that is chosen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Del</source>
         <translation type="unfinished">Supr</translation>
+    </message>
+    <message>
+        <source>erase those who are chosen; that is asked first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>find a name or a code</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Learners</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>take the chosen part out</source>
@@ -9422,8 +10353,8 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>what the leaf shows</source>
-        <translation type="unfinished"></translation>
+        <source>What the leaf shows</source>
+        <translation type="unfinished">Lo que muestra la hoja</translation>
     </message>
     <message>
         <source>{call} (in doubt)</source>
@@ -9566,6 +10497,17 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <message>
         <source>Largest leaf that the weld meets</source>
         <translation>La mayor hoja que el cordón cumple</translation>
+    </message>
+</context>
+<context>
+    <name>Slips</name>
+    <message>
+        <source>Code slips</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type this code when the sitting begins.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -9938,10 +10880,6 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>{title}: what holds for {code}</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Go on with a sitting</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10138,11 +11076,11 @@ The result itself is safe.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Order</source>
+        <source>Order, for each learner</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>shuffled for each</source>
+        <source>shuffled</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
