@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 from collections.abc import Sequence
-from dataclasses import dataclass, field
 from datetime import datetime
 from typing import Any, Final
 from uuid import UUID
@@ -113,12 +112,12 @@ def read_result(data: bytes, name: str = "") -> Result:
     return result
 
 
-@dataclass
 class _Reading:
     """One file being read, and the faults found so far."""
 
-    faults: list[Fault] = field(default_factory=list)
-    shop: dict[str, RuleSet] = field(default_factory=dict)
+    def __init__(self) -> None:
+        self.faults: list[Fault] = []
+        self.shop: dict[str, RuleSet] = {}
 
     def read(self, data: bytes) -> Result | None:
         parsed = parse_json(data, LARGEST)
