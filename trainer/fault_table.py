@@ -25,7 +25,7 @@ _GEOMETRY: Final[dict[str, tuple[Variant, ...]]] = {
     ),
     "face-in-member": (
         (
-            QT_TRANSLATE_NOOP("Faults", "with crown {crown} mm the face enters a member"),
+            QT_TRANSLATE_NOOP("Faults", "with a crown of {crown} mm the face enters a member"),
             QT_TRANSLATE_NOOP("Faults", "more than {lowest} and less than {highest} mm"),
         ),
         (
@@ -87,7 +87,7 @@ _GEOMETRY: Final[dict[str, tuple[Variant, ...]]] = {
     ),
     "root-opening": (
         (
-            QT_TRANSLATE_NOOP("Faults", "root_opening is {value} mm"),
+            QT_TRANSLATE_NOOP("Faults", "the root opening is {value} mm"),
             QT_TRANSLATE_NOOP("Faults", "0 mm, or a nanometre (0.000001 mm) or more"),
         ),
     ),
@@ -417,6 +417,17 @@ VALUES: Final = {
     "expecting ',' delimiter": QT_TRANSLATE_NOOP("Faults", "expecting ',' delimiter"),
     "extra data": QT_TRANSLATE_NOOP("Faults", "extra data"),
     "its end": QT_TRANSLATE_NOOP("Faults", "its end"),
+    "leg_base": QT_TRANSLATE_NOOP("Faults", "the base leg"),
+    "leg_upright": QT_TRANSLATE_NOOP("Faults", "the upright leg"),
+    "width": QT_TRANSLATE_NOOP("Faults", "the width"),
+    "depth": QT_TRANSLATE_NOOP("Faults", "the depth"),
+    "length": QT_TRANSLATE_NOOP("Faults", "the length"),
+    "height": QT_TRANSLATE_NOOP("Faults", "the height"),
+    "wear": QT_TRANSLATE_NOOP("Faults", "the leaf's wear"),
+    "base_thickness": QT_TRANSLATE_NOOP("Faults", "the base's thickness"),
+    "upright_thickness": QT_TRANSLATE_NOOP("Faults", "the upright's thickness"),
+    "base_length": QT_TRANSLATE_NOOP("Faults", "the base's length"),
+    "upright_length": QT_TRANSLATE_NOOP("Faults", "the upright's length"),
 }
 """Values that are words; what isn't here is shown as the file has it."""
 

@@ -189,6 +189,10 @@ class ChecksTable(QTableWidget):
         self.setAccessibleName(self.tr("Checks"))
         self.setProperty("kind", "close")
         dress(self)
+        # In a narrow column a name takes two lines rather than lose its end.
+        self.setWordWrap(True)
+        self.verticalHeader().setMinimumSectionSize(26)
+        self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self._keys: list[str] = []
         self._rows: dict[int, tuple[Check, Unit, str, float, str]] = {}
         self.itemSelectionChanged.connect(self._pick)

@@ -197,7 +197,7 @@ class KnobBar(QFrame):
 
     def _arrange(self) -> None:
         point, narrow = self._point, self._narrow
-        self.choice.setFixedWidth(124 if narrow else 148)
+        self.choice.setFixedWidth(164 if point else 124 if narrow else 148)
         self.label.setVisible(not point and not narrow)
         for widget in (self.less, self.value, self.more):
             widget.setVisible(not point)

@@ -86,6 +86,8 @@ class LeavesTable(QWidget):
         self.table.setHorizontalHeaderLabels(heads)
         self.table.setAccessibleName(self.tr("What each leaf would show"))
         dress(self.table)
+        # Whole rows: the head of the table never cuts one.
+        self.table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerItem)
         self.table.setProperty("kind", "close")
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)

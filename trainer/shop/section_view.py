@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from itertools import pairwise
 from typing import Final
 
@@ -21,10 +21,10 @@ from trainer.bench.review_picture import backing_of
 from trainer.canvas.canvas import Canvas
 from trainer.canvas.scene import Overlay, Scene
 from trainer.canvas.spoken import Part
-from trainer.canvas.view import Box
+from trainer.canvas.view import Box, View
 from trainer.look.tokens import Theme
 from trainer.shop.handles import Grip, PointGrip, ValueGrip
-from trainer.shop.knobs import knobs_of
+from trainer.shop.knobs import Knob, knobs_of
 from trainer.shop.tracing import point_at
 from trainer.shop.words import knob_word, value_words
 
@@ -39,6 +39,11 @@ _ZOOM: Final = 1.2
 _NEAR_FACE: Final = 8.0
 """Logical px from the face within which a double click puts a point in."""
 
+_EDGE: Final = 20.0
+"""Logical px that a handle is kept from the picture's edge."""
+_SHARES: Final = (1.0, 0.8, 0.6, 0.4, 0.25)
+"""Of the way from the root, where the joint's handle may stand."""
+
 
 def box_of(section: Section) -> Box:
     """Return what the picture shows of a section by itself, mm: bead, plates beside it, handles."""
@@ -50,6 +55,29 @@ def box_of(section: Section) -> Box:
     right = max(2.1 * reach, far + 0.3 * reach, math.cos(joint.radians) * 2.2 * reach)
     high = max(2.15 * reach, (top + 0.3 * reach) * math.sin(joint.radians))
     return (-0.8 * reach + lean, -0.7 * reach, right, high)
+
+
+def in_sight(knob: Knob, view: View) -> Knob:
+    """Return the joint's knob nearer to the root, as far as it takes to be seen; others as is.
+
+    Anywhere along the upright it turns the joint as well.
+
+    Examples
+    --------
+    >>> knob = Knob("angle", "angle", 90.0, (0.0, 20.0), (-1.0, 0.0), 2.0, (-1.0, 0.0), "triangle")
+    >>> near = in_sight(knob, View((0.0, 0.0), 10.0, (200.0, 200.0)))
+    >>> near.at, near.per_mm
+    ((0.0, 8.0), 5.0)
+    """
+    if knob.key != "angle":
+        return knob
+    left, low, right, high = view.box
+    edge = _EDGE / view.scale
+    for share in _SHARES:
+        x, y = share * knob.at[0], share * knob.at[1]
+        if left + edge <= x <= right - edge and low + edge <= y <= high - edge:
+            return replace(knob, at=(x, y), per_mm=knob.per_mm / share)
+    return knob
 
 
 class ShopCanvas(Canvas):
@@ -248,6 +276,7 @@ class SectionView(QWidget):
             along.moved.connect(self.turned)
             made = along
         made.let_go.connect(self.let_go)
+        made.let_go.connect(self._place)
         made.chosen.connect(self._choose)
         made.show()
         return made
@@ -266,13 +295,25 @@ class SectionView(QWidget):
         for knob in knobs_of(self._coupon.section):
             grip = self.grips.get(knob.key)
             if isinstance(grip, ValueGrip):
-                grip.place(knob, view, theme, chosen=knob.key == self.key)
+                held = knob if grip.held else in_sight(knob, view)
+                grip.place(held, view, theme, chosen=knob.key == self.key)
                 self._name(grip, f"{knob_word(knob.key)}, {value_words(knob, unit)}")
         trace = self._coupon.section.bead.trace or ()
         for grip in self.grips.values():
             if isinstance(grip, PointGrip) and grip.index < len(trace):
                 grip.place(trace[grip.index], view, theme, chosen=grip.key == self.key)
                 self._name(grip, knob_word(grip.key))
+        if self._shown.overlays and not self.held:
+            self._keep_clear()
+
+    def _keep_clear(self) -> None:
+        """Have what is drawn say its lengths beside the handles, not under them."""
+        boxes = tuple(
+            (float(rect.left()), float(rect.top()), float(rect.right()), float(rect.bottom()))
+            for rect in (grip.geometry() for grip in self.grips.values())
+        )
+        if self.canvas.scene.covered != boxes:
+            self.canvas.set_scene(replace(self.canvas.scene, covered=boxes))
 
     @staticmethod
     def _name(grip: Grip, name: str) -> None:

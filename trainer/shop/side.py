@@ -24,8 +24,10 @@ from trainer.shop.working import Working
 
 __all__ = ["Side"]
 
-_ABOVE: Final = 0.5
-"""Share of the height that entries begin with."""
+_BELOW: Final = 0.4
+_CHECKS: Final = 276
+"""Share of the height that what is judged begins with; and logical px, so that no check is hidden.
+"""
 
 
 class Side(QFrame):
@@ -103,8 +105,9 @@ class Side(QFrame):
         super().resizeEvent(event)
         if not self._split and event.size().height() > 100:
             self._split = True
-            above = round(_ABOVE * event.size().height())
-            self.splitter.setSizes([above, event.size().height() - above])
+            high = event.size().height()
+            below = min(max(round(_BELOW * high), _CHECKS), high // 2)
+            self.splitter.setSizes([high - below, below])
 
     @property
     def shows_leaves(self) -> bool:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QKeySequence, QResizeEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QMenu, QPushButton, QSizePolicy, QWidget
@@ -10,6 +12,9 @@ from trainer.shop.history import ShopHistory
 from trainer.shop.words import gesture_word
 
 __all__ = ["ToolBar"]
+
+_TELLING: Final = 8
+"""Letters of a file's name that still tell which one it is."""
 
 
 class ToolBar(QFrame):
@@ -58,7 +63,7 @@ class ToolBar(QFrame):
         row.addWidget(self.state, 1)
         for button in (self.undo, self.redo, self.bench):
             row.addWidget(button)
-        self._words = ""
+        self._words, self._file, self._saved = "", "", ""
 
     def _button(self, words: str, name: str, keys: str) -> QPushButton:
         button = QPushButton(words)
@@ -83,6 +88,8 @@ class ToolBar(QFrame):
         self._enable(self.save, dirty)
         name = file or self.tr("Not saved yet")
         saved = self.tr("changed") if dirty else self.tr("saved")
+        self._file = name if file else ""
+        self._saved = saved if file or dirty else name
         self._words = f"{name} \u00b7 {saved}" if file or dirty else name
         self._fit()
 
@@ -103,10 +110,19 @@ class ToolBar(QFrame):
         self.bench.setText(self.tr("Try") if narrow else self.tr("Try on the bench"))
 
     def _fit(self) -> None:
-        """Show as much of the file's name as there is room for."""
+        """Show as much of the file's name as there is room for; first of all whether it is saved.
+
+        What is left of the name must still say something.
+        """
         metrics = self.state.fontMetrics()
         room = max(0, self.state.width() - 4)
-        short = metrics.elidedText(self._words, Qt.TextElideMode.ElideMiddle, room)
+        short = self._words
+        if metrics.horizontalAdvance(short) > room:
+            said = f" \u00b7 {self._saved}"
+            left = room - metrics.horizontalAdvance(said)
+            file = metrics.elidedText(self._file, Qt.TextElideMode.ElideMiddle, left)
+            short = f"{file}{said}" if len(file) >= _TELLING else self._saved
+            short = metrics.elidedText(short, Qt.TextElideMode.ElideRight, room)
         if self.state.text() != short:
             self.state.setText(short)
         self.state.setToolTip(self._words)

@@ -79,7 +79,8 @@ def value_words(knob: Knob, unit: Unit) -> str:
 def fault_sentence(fault: Fault) -> str:
     """What is wrong, and what would be right."""
     wrong, right = fault_words(TrayFault.of("", fault))
-    return translate("Shop", "{wrong}; right would be: {right}").format(wrong=wrong, right=right)
+    said = translate("Shop", "{wrong}; right would be: {right}").format(wrong=wrong, right=right)
+    return said[:1].upper() + said[1:]
 
 
 def limit_words(limit: Limit, unit: Unit) -> str:
