@@ -131,14 +131,16 @@ class Interruption:
 
 @dataclass(frozen=True, slots=True)
 class Given:
-    """One answer as it was given; later ones to the same item leave it as it is.
+    """That an answer was given; what it was stays in what was written down, but for the latest.
+
+    An answer holds all of the leaf's handling so far, and is kept again and again.
 
     Parameters
     ----------
     item
         Which, from 0.
-    answer
-        What was stated; None if an earlier answer was taken back.
+    stated
+        False if an earlier answer was taken back.
     used_ms
         How much time had been used.
     at
@@ -146,7 +148,7 @@ class Given:
     """
 
     item: int
-    answer: Json
+    stated: bool
     used_ms: int
     at: datetime
 
@@ -163,8 +165,11 @@ class Progress:
         When it began, and the last event.
     at
         The item that is shown, from 0; None before the first and after the end.
+    answers
+        The latest answer to each item that has one.
     given
-        All answers, in order. Those that came later than a beat after the time was up aren't there.
+        That answers were given, in order; all of them but those that came later than a beat after
+        the time was up.
     flagged
         Items that are marked for review.
     used_ms
@@ -195,6 +200,7 @@ class Progress:
     started: datetime
     last: Event
     at: int | None = None
+    answers: Mapping[int, Json] = field(default_factory=dict)
     given: tuple[Given, ...] = ()
     flagged: frozenset[int] = frozenset()
     used_ms: int = 0
@@ -219,12 +225,6 @@ class Progress:
         if limit <= 0 or items <= 0:
             raise ValueError("a sitting has time, and coupons")
         return cls(limit, items, event.at, event)
-
-    @property
-    def answers(self) -> dict[int, Json]:
-        """The latest answer to each item that has one."""
-        latest = {given.item: given.answer for given in self.given}
-        return {item: answer for item, answer in latest.items() if answer is not None}
 
     @property
     def answered(self) -> frozenset[int]:
@@ -272,7 +272,8 @@ class Progress:
             spent = {**spent, self.at: spent.get(self.at, 0) + passed}
         counted = replace(
             self,
-            last=event,
+            # What it says is dealt with below; an answer is large, and kept with the others.
+            last=replace(event, said={}),
             used_ms=self.used_ms + passed,
             spent_ms=spent,
             interruptions=(*self.interruptions, *_between(self.last, event)),
@@ -314,9 +315,8 @@ def _doing(progress: Progress, event: Event) -> Progress:
     if event.kind == "answered":
         if progress.used_ms > progress.limit_ms + BEAT_MS:
             return progress
-        answer = event.said.get("answer")
-        given = Given(_item(progress, event), answer, progress.used_ms, event.at)
-        return replace(progress, given=(*progress.given, given))
+        item = _item(progress, event)
+        return _with_answer(progress, event, item, event.said.get("answer"))
     if event.kind == "flagged":
         one = frozenset({_item(progress, event)})
         on = event.said.get("on") is True
@@ -325,20 +325,28 @@ def _doing(progress: Progress, event: Event) -> Progress:
         ended = next((each for each in _ENDS if each == event.said.get("ended")), None)
         if ended is None:
             raise ValueError(f"no sitting ends as {event.said.get('ended')!r}")
-        all_given = (*progress.given, *_held(progress, event))
-        return replace(progress, given=all_given, at=None, ended=ended, finished=event.at)
+        for item, answer in _held(progress, event):
+            progress = _with_answer(progress, event, item, answer)
+        return replace(progress, at=None, ended=ended, finished=event.at)
     return progress
 
 
-def _held(progress: Progress, event: Event) -> list[Given]:
+def _with_answer(progress: Progress, event: Event, item: int, answer: Json) -> Progress:
+    others = {other: kept for other, kept in progress.answers.items() if other != item}
+    used = min(progress.used_ms, progress.limit_ms)
+    given = Given(item, answer is not None, used, event.at)
+    answers = others if answer is None else {**others, item: answer}
+    return replace(progress, answers=answers, given=(*progress.given, given))
+
+
+def _held(progress: Progress, event: Event) -> list[tuple[int, Json]]:
     """What was stated in time, and is on the disk only with the end."""
     held = event.said.get("held", [])
-    found: list[Given] = []
+    found: list[tuple[int, Json]] = []
     for pair in held if isinstance(held, list) else [held]:
         if not isinstance(pair, list) or len(pair) != 2:
             raise ValueError("what was held is pairs of item and answer")
-        item = _item(progress, replace(event, said={"item": pair[0]}))
-        found.append(Given(item, pair[1], min(progress.used_ms, progress.limit_ms), event.at))
+        found.append((_item(progress, replace(event, said={"item": pair[0]})), pair[1]))
     return found
 
 

@@ -3,16 +3,34 @@
 from __future__ import annotations
 
 import os
+import sys
 import time
 from pathlib import Path
 from typing import BinaryIO, Final
 
 from trainer.shop.locking import hold
 
-__all__ = ["hold_soon", "is_at", "new_file", "write_out"]
+__all__ = ["flush", "hold_soon", "is_at", "new_file", "write_out"]
 
 _BINARY: Final[int] = getattr(os, "O_BINARY", 0)
 """Windows would turn line ends."""
+
+if sys.platform == "darwin":
+    import fcntl
+
+    def flush(file: BinaryIO) -> None:
+        """Have the disk keep what was written, a power cut or not."""
+        try:
+            # There fsync gives it to the drive, which may keep it to itself for a while.
+            fcntl.fcntl(file.fileno(), fcntl.F_FULLFSYNC)
+        except OSError:
+            os.fsync(file.fileno())
+
+else:
+
+    def flush(file: BinaryIO) -> None:
+        """Have the disk keep what was written, a power cut or not."""
+        os.fsync(file.fileno())
 
 
 def hold_soon(file: BinaryIO) -> bool:
@@ -87,7 +105,7 @@ def write_out(file: BinaryIO, data: bytes) -> None:
     rest = memoryview(data)
     while rest:
         rest = rest[file.write(rest) :]
-    os.fsync(file.fileno())
+    flush(file)
 
 
 def sync_folder(folder: Path) -> None:

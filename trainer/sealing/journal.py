@@ -27,7 +27,7 @@ from cryptography.exceptions import InvalidTag
 from cryptography.hazmat.primitives.ciphers.aead import ChaCha20Poly1305
 
 from exercises.strict_json import Json
-from trainer.sealing.held_files import hold_soon, is_at, new_file, write_out
+from trainer.sealing.held_files import flush, hold_soon, is_at, new_file, write_out
 from trainer.sealing.key import Cost, Key, SealError
 from trainer.sealing.seal import Opener
 from trainer.shop.locking import is_free
@@ -207,7 +207,7 @@ class Journal:
             read = _events(data, header, key)
             if read.size < len(data):
                 file.truncate(read.size)
-                os.fsync(file.fileno())
+                flush(file)
         except OSError as error:
             file.close()
             raise JournalError("unwritable", path, error.strerror or str(error)) from error
