@@ -116,13 +116,13 @@ class GuideCard(QFrame):
         self.start.setText(self.tr("Show me"))
         self._name_close(self.tr("Not now"))
 
-    def show_step(self, title: str, text: str, place: int, count: int) -> None:
-        """Show step `place` of `count`, from 1."""
+    def show_step(self, title: str, text: str, place: int, count: int, *, looks: bool) -> None:
+        """Show step `place` of `count`, from 1; `looks` if nothing but an eye can do it."""
         self._show(title, text, self.tr("{n} of {count}").format(n=place, count=count))
         self.start.hide()
         last = place == count
         self.skip.setVisible(not last)
-        self.skip.setText(self.tr("Skip this step"))
+        self.skip.setText(self.tr("I have looked") if looks else self.tr("Skip this step"))
         self._name_close(self.tr("Done") if last else self.tr("Close the guide"))
 
     def _name_close(self, words: str) -> None:

@@ -248,7 +248,8 @@ class Guiding(QObject):
         else:
             target = target_of(name, self._seen())
             words = step_title(name), step_words(name, target)
-            self.card.show_step(*words, self.guide.at + 1, len(STEPS))
+            looks = target == "loupe"
+            self.card.show_step(*words, self.guide.at + 1, len(STEPS), looks=looks)
             self._watch(self._widget(target))
         self._arrange()
         self.card.say()
