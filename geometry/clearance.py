@@ -31,7 +31,7 @@ def round_corners(
     pairs: Pairs, at: At, low: NDArray[np.intp], facing: NDArray[np.bool_]
 ) -> list[int]:
     """Those of `low` with a point behind one side of a sharp corner, but nearer before another."""
-    deepest = -float(at.gap[low].min(initial=0.0))
+    deepest = -float(at.gap.take(low).min()) if low.size else 0.0
     if deepest <= 0.0:
         return []
     before = (facing & (at.gap >= 0.0) & (at.gap < deepest)).nonzero()[0]
@@ -60,6 +60,10 @@ def _many_round_corners(
     low = low[-at.gap[low] > at.gap[before].min()]
     depth = -at.gap[low][:, None]
     (x, y), (u, v) = pairs.meetings(at, low).T, pairs.meetings(at, before).T
-    near = np.hypot(u - x[:, None], v - y[:, None]) < 3.0 * depth
-    rounds: list[int] = low[(near & (at.gap[before] < depth)).any(axis=1)].tolist()
+    off, across = u - x[:, None], v - y[:, None]
+    off *= off
+    across *= across
+    off += across
+    near = (off < 9.0 * depth * depth) & (at.gap[before] < depth)
+    rounds: list[int] = low[near.any(axis=1)].tolist()
     return rounds

@@ -13,7 +13,7 @@ pieces only, no gauge: another instrument can use it as it stands.
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass, replace
+from dataclasses import dataclass
 from functools import lru_cache
 from typing import Final
 
@@ -107,7 +107,7 @@ def _spot(pose: Pose) -> Spot:
 
 
 def _pose(spot: Spot, like: Pose) -> Pose:
-    return replace(like, x=spot.x, y=spot.y, angle=wrap_degrees(math.degrees(spot.turn)))
+    return Pose(spot.x, spot.y, wrap_degrees(math.degrees(spot.turn)), like.turned)
 
 
 def drag(fixed: Body, moving: Body, pose: Pose, hand: Hand) -> Motion:

@@ -14,7 +14,7 @@ from geometry.curves import Vec
 from geometry.nearby import Near, near
 from geometry.pairs import At, Pairs, Spot
 from geometry.projection import Triple, factor, project, stretching
-from geometry.sweep import dip, middle, travel
+from geometry.sweep import dip, free, middle, travel
 from geometry.tolerances import CLEARANCE
 
 __all__ = ["Descent"]
@@ -86,6 +86,12 @@ class Descent:
     target: Triple
     hand_reach: float
     _due: int = field(init=False, default=_STRIDE)
+    _kept: tuple[At, NDArray[np.bool_]] | None = field(init=False, default=None)
+    _swing: float = field(init=False)
+
+    def __post_init__(self) -> None:
+        # How far the farthest feature may lie from the grab, mm.
+        self._swing = self.pairs.reach + math.hypot(*self.grab)
 
     # -- the hand's own coordinates -----------------------------------------------------------
 
@@ -120,10 +126,6 @@ class Descent:
     def _length(self, step: Triple) -> float:
         """The most that any point of the body moves in a step, mm."""
         return math.hypot(step[0], step[1]) + self._swing * abs(step[2]) / self.hand_reach
-
-    @property
-    def _swing(self) -> float:
-        return self._reach + math.hypot(*self.grab)
 
     # -- the way ------------------------------------------------------------------------------
 
@@ -199,10 +201,7 @@ class Descent:
             part = max(-most, min(most, left))
             end = self._moved(path[-1], (0.0, 0.0, part * self.hand_reach))
             after = band.pairs.at(end)
-            if (
-                self._clear(band.pairs, at, after)
-                and not dip(band.pairs, at, after, self._reach)[0]
-            ):
+            if self._clear(band.pairs, at, after) and self._free(band, at, after):
                 path.append(end)
                 left -= part
                 share = min(1.0, share * 2.0)
@@ -212,6 +211,12 @@ class Descent:
                 break
         return path
 
+    def _front(self, pairs: Pairs, at: At) -> NDArray[np.bool_]:
+        """`Pairs.front`, kept for the last spot that it was asked of."""
+        if self._kept is None or self._kept[0] is not at:
+            self._kept = at, pairs.front(at)
+        return self._kept[1]
+
     def _near(self, spot: Spot, need: float) -> Near:
         """The pairs near `spot`, enough for a step of `need` mm or for all that is lacking."""
         return near(self.pairs, spot, min(need, self._length(self._lack(spot))))
@@ -220,7 +225,7 @@ class Descent:
         """The steps that the pairs at hand leave open, best first; none at rest."""
         lack = self._lack(at.spot)
         # What lies farther off than the step may go can't stop it.
-        near = (at.facing & pairs.front(at) & (at.gap < allowed)).nonzero()[0]
+        near = (at.facing & self._front(pairs, at) & (at.gap < allowed)).nonzero()[0]
         spaces = self._spaces(pairs, at, near, CLEARANCE)
         solved = project(lack, spaces)
         if solved is None:
@@ -241,13 +246,11 @@ class Descent:
         self, pairs: Pairs, at: At, which: NDArray[np.intp], clearance: float
     ) -> NDArray[np.float64]:
         """The half-spaces, in the hand's coordinates, that keep pairs `which` clear."""
-        rx, ry = self._arm(at.spot)
-        slopes = pairs.slopes(at, which)
-        spaces = np.empty((which.size, 4))
-        spaces[:, :2] = slopes[:, :2]
-        spaces[:, 2] = (slopes[:, 2] + slopes[:, 0] * ry - slopes[:, 1] * rx) / self.hand_reach
-        spaces[:, 3] = clearance - at.gap[which]
-        return spaces
+        spaces = np.empty((4, which.size))
+        spaces[:3] = pairs.slopes(at, which, self._arm(at.spot))
+        spaces[2] /= self.hand_reach
+        spaces[3] = clearance - at.gap.take(which)
+        return spaces.T
 
     def _bent(
         self,
@@ -260,10 +263,11 @@ class Descent:
     ) -> Triple | None:
         """The step again, with the curvature of the pairs that hold the body."""
         stretch = stretching(self._hessian(pairs, at, near, held))
-        bent = spaces.copy()
-        bent[:, :3] = spaces[:, :3] @ stretch
+        bent = np.empty((4, len(spaces)))
+        np.matmul(stretch.T, spaces.T[:3], out=bent[:3])
+        bent[3] = spaces[:, 3]
         aim_x, aim_y, aim_z = (np.array(lack) @ stretch).tolist()
-        solved = project((aim_x, aim_y, aim_z), bent, held)
+        solved = project((aim_x, aim_y, aim_z), bent.T, held)
         if solved is None:
             return None
         x, y, z = (stretch @ np.array(solved[0])).tolist()
@@ -361,24 +365,22 @@ class Descent:
 
     def _shifted(self, pairs: Pairs, at: At, index: int, forward: float) -> At | None:
         """The body just past an end of line pair `index`, if the way there is free."""
-        near = np.flatnonzero(at.facing & pairs.front(at) & (at.gap < _LEDGE))
+        near = np.flatnonzero(at.facing & self._front(pairs, at) & (at.gap < _LEDGE))
         spaces = self._spaces(pairs, at, near, CLEARANCE)
-        rx, ry = self._arm(at.spot)
-        along = pairs.line_rows[index, 1] @ at.spot.jacobian * forward
+        along = pairs.foot_slope(at, index, self._arm(at.spot)) * forward
         left = float(pairs.length[index] - at.foot[index]) if forward > 0.0 else at.foot[index]
-        turn = (along[2] + along[0] * ry - along[1] * rx) / self.hand_reach
-        past = np.array([[along[0], along[1], turn, float(left) + _PAST]])
+        past = np.array([[along[0], along[1], along[2] / self.hand_reach, float(left) + _PAST]])
         solved = project((0.0, 0.0, 0.0), np.concatenate((spaces, past)))
         if solved is None or self._length(solved[0]) > 10.0 * _LEDGE:
             return None
         end = self._restored(pairs, at, self._moved(at.spot, solved[0]))
-        if end is None or dip(pairs, at, end, self._reach)[0] > 0.0:
+        if end is None or not free(pairs, at, end, self._reach):
             return None
         return end
 
     def _restored(self, pairs: Pairs, start: At, spot: Spot) -> At | None:
         """The nearest spot to `spot` where every pair that was clear before is clear."""
-        front = pairs.front(start)
+        front = self._front(pairs, start)
         at = pairs.at(spot)
         for _ in range(8):
             facing = front & at.facing
@@ -395,7 +397,7 @@ class Descent:
         return None
 
     def _clear(self, pairs: Pairs, start: At, end: At) -> bool:
-        facing = pairs.front(start) & end.facing
+        facing = self._front(pairs, start) & end.facing
         low = (facing & (end.gap < 0.5 * CLEARANCE)).nonzero()[0]
         return low.size == len(round_corners(pairs, end, low, facing))
 
@@ -448,21 +450,21 @@ class Descent:
 
     def _free(self, band: Near, start: At, end: At) -> bool:
         """Whether the straight way is proved free."""
-        return dip(band.pairs, start, end, self._reach)[0] == 0.0
+        return free(band.pairs, start, end, self._reach)
 
 
 def _lift(pairs: Pairs, at: At, guilty: list[int]) -> Vec | None:
     """A shift that takes every one of the pairs a millimetre apart; None if there is none near."""
-    slopes = pairs.slopes(at, np.array(guilty))[:, :2]
-    way = slopes.sum(axis=0)
-    size = float(np.hypot(*way))
+    slopes = pairs.slopes(at, np.array(guilty))[:2]
+    x, y = slopes.sum(axis=1).tolist()
+    size = math.hypot(x, y)
     if size < 1e-6:
         return None
-    least = float((slopes @ way).min()) / size
+    least = float(np.dot((x, y), slopes).min()) / size
     if least < 0.05:
         return None
     size *= max(least, _LEAST_LIFT)
-    return float(way[0]) / size, float(way[1]) / size
+    return x / size, y / size
 
 
 def _square(triple: Triple) -> float:

@@ -67,5 +67,4 @@ def _cell(pairs: Pairs, level: int, x: int, y: int, turn: int) -> Near:
     if level < COARSEST:
         # Twice as wide from a middle at most 1.21 coarse sides away: 7 sides hold 3.5 + 2.42.
         among = near(pairs, middle, 2.0 * side * 1.999).pairs
-    at = among.at(middle)
-    return Near(among.subset(among.floor(at) <= width), middle, width)
+    return Near(among.subset(among.within(middle, width)), middle, width)

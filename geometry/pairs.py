@@ -3,7 +3,7 @@
 The trick that makes this cheap: with ``v = (x, y, cos, sin, a, b, 1)``, where ``a`` and ``b`` are
 the corner's coordinates in the turned frame (``a = cos x + sin y``, ``b = -sin x + cos y``), every
 offset of a point from a line, fixed or moving, is a linear function of ``v``. So all pairs are one
-matrix, and a pose is evaluated by one product. Derivatives follow from those of ``v``.
+table, and a pose is evaluated by one product. Derivatives follow from those of ``v``.
 
 Two kinds of pair are left: a disc against a **line**, and a disc against a **circle** (another
 disc, from outside, or a hollow, from inside).
@@ -14,6 +14,7 @@ from __future__ import annotations
 import math
 from dataclasses import dataclass
 from functools import cached_property
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -30,10 +31,10 @@ HAIR = 1e-6
 _HAIR_OFF_END = 2e-6
 _ROUNDING = 1e-9
 _NOWHERE = 1e-12
+_BLOCKS = np.arange(4)[:, None]
 
 
-@dataclass(frozen=True, slots=True)
-class Spot:
+class Spot(NamedTuple):
     """Where the moving body's frame is: corner `x`, `y` (mm), angle `turn` (radians)."""
 
     x: float
@@ -43,40 +44,30 @@ class Spot:
     @property
     def vector(self) -> Floats:
         """The vector v that all offsets are linear in."""
-        cos, sin = math.cos(self.turn), math.sin(self.turn)
-        return np.array(
-            (
-                self.x,
-                self.y,
-                cos,
-                sin,
-                cos * self.x + sin * self.y,
-                cos * self.y - sin * self.x,
-                1.0,
-            )
-        )
+        x, y, turn = self
+        cos, sin = math.cos(turn), math.sin(turn)
+        return np.array((x, y, cos, sin, cos * x + sin * y, cos * y - sin * x, 1.0))
 
-    @property
-    def jacobian(self) -> Floats:
-        """Derivative of `vector` with respect to (x, y, turn), shape (7, 3)."""
-        cos, sin = math.cos(self.turn), math.sin(self.turn)
-        a, b = cos * self.x + sin * self.y, cos * self.y - sin * self.x
-        return np.array(
-            (
-                (1.0, 0.0, 0.0),
-                (0.0, 1.0, 0.0),
-                (0.0, 0.0, -sin),
-                (0.0, 0.0, cos),
-                (cos, sin, b),
-                (-sin, cos, -a),
-                (0.0, 0.0, 0.0),
-            )
+    def gradient(self, arm: tuple[float, float]) -> Floats:
+        """Derivative of `vector` by x, y and a turn about the point `arm` off, shape (3, 7)."""
+        x, y, turn = self
+        cos, sin = math.cos(turn), math.sin(turn)
+        a, b = cos * x + sin * y, cos * y - sin * x
+        # A turn about that point carries the frame's origin with it.
+        dx, dy = arm[1], -arm[0]
+        along, across = b + cos * dx + sin * dy, cos * dy - sin * dx - a
+        rows = (
+            *(1.0, 0.0, 0.0, 0.0, cos, -sin, 0.0),
+            *(0.0, 1.0, 0.0, 0.0, sin, cos, 0.0),
+            *(dx, dy, -sin, cos, along, across, 0.0),
         )
+        return np.array(rows).reshape(3, 7)
 
     def bend(self, dx: float, dy: float, dturn: float) -> Floats:
         """Second derivative of `vector` along a straight move by (dx, dy, dturn), shape (7,)."""
-        cos, sin = math.cos(self.turn), math.sin(self.turn)
-        a, b = cos * self.x + sin * self.y, cos * self.y - sin * self.x
+        x, y, turn = self
+        cos, sin = math.cos(turn), math.sin(turn)
+        a, b = cos * x + sin * y, cos * y - sin * x
         square = dturn * dturn
         return np.array(
             (
@@ -91,25 +82,23 @@ class Spot:
         )
 
 
-@dataclass(frozen=True, eq=False)
-class At:
+class At(NamedTuple):
     """The pairs evaluated at one spot.
 
     `gap` (n,): signed offset in mm, lines first, then circles. `foot` (n_lines,): where along the
-    line; `disc_dot`: the contact direction against the disc's cone. `dx`, `dy`, `away`
-    (n_circles,): offset of the moving centre from the fixed one. `facing` (n,): whether the two
-    features truly face each other.
+    line; `disc_dot`: the contact direction against the disc's cone. `off` (2, n_circles): where
+    the moving centre is from the fixed one; `away` (n_circles,): how far; `dots` (2, n_circles):
+    the contact direction, times `away`, against the fixed and the moving cone. `facing` (n,):
+    whether the two features truly face each other.
     """
 
     spot: Spot
     gap: Floats
     foot: Floats
     disc_dot: Floats
-    dx: Floats
-    dy: Floats
+    off: Floats
     away: Floats
-    fixed_dot: Floats
-    moving_dot: Floats
+    dots: Floats
     facing: Bools
 
 
@@ -117,14 +106,16 @@ class At:
 class Pairs:
     """A set of feature pairs in matrix form.
 
-    `line_rows` (n, 3, 7): a line pair's offset (less the disc's radius), the place of its foot, and
-    the contact direction's product with the middle of the disc's cone. `line_values` (n, 4): the
-    line's length, the disc's radius, the cosine of half its cone, and how far (mm) the disc's
-    centre lies from its own frame's origin.
-
-    `circle_rows` (n, 4, 7): a circle pair's centre offset in x and in y, and the contact
+    `table` (7, 3 * n_lines + 4 * n_circles): columns in blocks. Of all line pairs the offset (less
+    the disc's radius), the place of its foot, and the contact direction's product with the middle
+    of the disc's cone; then of all circle pairs the centre's offset in x and in y, and the contact
     direction's product with the middles of the fixed and the moving cone (times the distance of
-    the centres). `circle_values` (n, 6): sign, distance of centres at contact, cosines of half the
+    the centres).
+
+    `line_values` (4, n_lines): the line's length, the disc's radius, the cosine of half its cone,
+    and how far (mm) the disc's centre lies from its own frame's origin.
+
+    `circle_values` (6, n_circles): sign, distance of centres at contact, cosines of half the
     fixed and half the moving cone, how far the place of contact lies from the fixed centre, and
     how far the moving centre lies from the moving frame's origin.
 
@@ -135,35 +126,39 @@ class Pairs:
     reach: float
     names: tuple[tuple[str, str], ...]
     order: Ints
-    line_rows: Floats
+    table: Floats
     line_values: Floats
-    circle_rows: Floats
     circle_values: Floats
 
     @cached_property
-    def offset(self) -> Floats:
-        """Rows (n_lines, 7) of the line pairs' offsets."""
-        return np.ascontiguousarray(self.line_rows[:, 0])
+    def lines(self) -> int:
+        """How many of the pairs are line pairs; the rest are circle pairs."""
+        return int(self.line_values.shape[1])
+
+    @cached_property
+    def circles(self) -> int:
+        """How many of the pairs are circle pairs."""
+        return int(self.circle_values.shape[1])
 
     @cached_property
     def length(self) -> Floats:
         """Lengths of the lines, mm."""
-        return np.ascontiguousarray(self.line_values[:, 0])
+        return np.ascontiguousarray(self.line_values[0])
 
     @cached_property
     def disc_radius(self) -> Floats:
         """Radii of the discs against lines, mm."""
-        return np.ascontiguousarray(self.line_values[:, 1])
+        return np.ascontiguousarray(self.line_values[1])
 
     @cached_property
     def disc_cos(self) -> Floats:
         """Cosines of half the cones of the discs against lines."""
-        return np.ascontiguousarray(self.line_values[:, 2])
+        return np.ascontiguousarray(self.line_values[2])
 
     @cached_property
     def disc_arm(self) -> Floats:
         """How far the discs against lines lie from their own frame's origin, mm."""
-        return np.ascontiguousarray(self.line_values[:, 3])
+        return np.ascontiguousarray(self.line_values[3])
 
     @cached_property
     def widest_arm(self) -> float:
@@ -176,34 +171,40 @@ class Pairs:
         return int(np.count_nonzero(self.sign > 0.0))
 
     @cached_property
-    def centre(self) -> Floats:
-        """The moving centres of the circle pairs in the moving frame, shape (n_circles, 2), mm."""
-        return np.column_stack((self.circle_rows[:, 0, 2], self.circle_rows[:, 1, 2]))
+    def _fixed_centre(self) -> Floats:
+        """The fixed centres of the circle pairs, shape (2, n_circles), mm."""
+        first = 3 * self.lines
+        return -self.table[6, first : first + 2 * self.circles].reshape(2, -1)
 
     @cached_property
     def sign(self) -> Floats:
         """1 for disc on disc, -1 for a disc in a hollow."""
-        return np.ascontiguousarray(self.circle_values[:, 0])
+        return np.ascontiguousarray(self.circle_values[0])
 
     @cached_property
     def radius(self) -> Floats:
         """Distance of the centres of circle pairs at contact, mm."""
-        return np.ascontiguousarray(self.circle_values[:, 1])
+        return np.ascontiguousarray(self.circle_values[1])
 
     @cached_property
-    def fixed_cos(self) -> Floats:
-        """Cosines of half the fixed features' cones."""
-        return np.ascontiguousarray(self.circle_values[:, 2])
+    def cones(self) -> Floats:
+        """Cosines of half the fixed and of half the moving features' cones, shape (2, n)."""
+        return np.ascontiguousarray(self.circle_values[2:4])
 
     @cached_property
-    def moving_cos(self) -> Floats:
-        """Cosines of half the moving features' cones."""
-        return np.ascontiguousarray(self.circle_values[:, 3])
+    def least_dots(self) -> Floats:
+        """What `At.dots` are at least where both features face each other at contact."""
+        return self.cones * self.radius
 
     @cached_property
     def arm(self) -> Floats:
         """How far the moving centres lie from the moving frame's origin, mm."""
-        return np.ascontiguousarray(self.circle_values[:, 5])
+        return np.ascontiguousarray(self.circle_values[5])
+
+    @cached_property
+    def _past_end(self) -> Floats:
+        """How far along the lines a foot may be, give or take rounding, mm."""
+        return self.length + _ROUNDING
 
     def __len__(self) -> int:
         return int(self.order.size)
@@ -212,30 +213,27 @@ class Pairs:
         """Names of the moving and the fixed piece of a pair."""
         return self.names[self.order[which]]
 
-    @cached_property
-    def lines(self) -> int:
-        """How many of the pairs are line pairs; the rest are circle pairs."""
-        return int(self.line_rows.shape[0])
-
     def at(self, spot: Spot) -> At:
         """Evaluate all pairs at `spot`."""
-        v = spot.vector
-        lines = (self.line_rows.reshape(-1, 7) @ v).reshape(-1, 3)
-        circles = (self.circle_rows.reshape(-1, 7) @ v).reshape(-1, 4)
-        dx, dy = circles[:, 0], circles[:, 1]
-        away = np.hypot(dx, dy)
-        gap = np.concatenate((lines[:, 0], self.sign * (away - self.radius)))
-        foot, disc_dot = lines[:, 1], lines[:, 2]
-        in_fixed, in_moving = circles[:, 2], circles[:, 3]
-        facing = np.concatenate(
-            (
-                (foot >= -_ROUNDING)
-                & (foot <= self.length + _ROUNDING)
-                & (disc_dot >= self.disc_cos),
-                (in_fixed >= self.fixed_cos * away) & (in_moving >= self.moving_cos * away),
-            )
-        )
-        return At(spot, gap, foot, disc_dot, dx, dy, away, in_fixed, in_moving, facing)
+        lines, circles = self.lines, self.circles
+        product = np.dot(spot.vector, self.table)
+        gap = np.empty(lines + circles)
+        facing = np.empty(lines + circles, dtype=np.bool_)
+
+        gap[:lines] = product[:lines]
+        foot, disc_dot = product[lines : 2 * lines], product[2 * lines : 3 * lines]
+        on = foot >= -_ROUNDING
+        on &= foot <= self._past_end
+        np.logical_and(on, disc_dot >= self.disc_cos, out=facing[:lines])
+
+        centres = product[3 * lines :].reshape(4, circles)
+        off, dots = centres[:2], centres[2:]
+        square = off * off
+        away = np.sqrt(square[0] + square[1])
+        np.multiply(self.sign, away - self.radius, out=gap[lines:])
+        in_cones = dots >= self.cones * away
+        np.logical_and(in_cones[0], in_cones[1], out=facing[lines:])
+        return At(spot, gap, foot, disc_dot, off, away, dots, facing)
 
     def front(self, at: At) -> Bools:
         """Whether each pair's features are on the right side of each other, give or take a hair.
@@ -244,57 +242,84 @@ class Pairs:
         point that is under one side is often a hair behind the other, and free all the same.
         """
         sides: Bools = at.gap >= -_ROUNDING
-        if not ((at.gap < -_ROUNDING) & (at.gap >= -HAIR)).any():
+        nearly = at.gap >= -HAIR
+        if np.count_nonzero(nearly) == np.count_nonzero(sides):
             return sides
         within = (at.foot >= _HAIR_OFF_END) & (at.foot <= self.length - _HAIR_OFF_END)
-        in_cones = (at.fixed_dot - self.fixed_cos * at.away >= _HAIR_OFF_END) & (
-            at.moving_dot - self.moving_cos * at.away >= _HAIR_OFF_END
-        )
-        inside = np.concatenate((within, in_cones))
-        return sides | (inside & (at.gap >= -HAIR))
+        in_cones = at.dots - self.cones * at.away >= _HAIR_OFF_END
+        inside = np.concatenate((within, in_cones[0] & in_cones[1]))
+        return sides | (inside & nearly)
 
-    def floor(self, at: At) -> Floats:
-        """A lower bound (mm) of the distance between the two features of each pair."""
-        past = np.maximum(np.maximum(-at.foot, at.foot - self.length), 0.0)
-        count = self.lines
-        near = np.hypot(at.gap[:count] + self.disc_radius, past) - self.disc_radius
-        return np.concatenate((near, np.abs(at.gap[count:])))
+    def within(self, spot: Spot, width: float) -> Ints:
+        """Which pairs' two features may lie within `width` mm of each other at `spot`."""
+        lines, circles = self.lines, self.circles
+        product = np.dot(spot.vector, self.table)
+        foot = product[lines : 2 * lines]
+        past = np.maximum(np.maximum(-foot, foot - self.length), 0.0)
+        out = product[:lines] + self.disc_radius
+        near = np.empty(lines + circles, dtype=np.bool_)
+        near[:lines] = out * out + past * past <= (self.disc_radius + width) ** 2
+        off = product[3 * lines : 3 * lines + 2 * circles].reshape(2, circles)
+        square = off[0] * off[0] + off[1] * off[1]
+        near[lines:] = np.abs(np.sqrt(square) - self.radius) <= width
+        which = near.nonzero()[0]
+        split = int(which.searchsorted(lines + self.outside))
+        hollows = which[split:] - lines
+        if not hollows.size:
+            return which
+        dots = product[3 * lines + 2 * circles :].reshape(2, circles).take(hollows, axis=1)
+        beside = self._beside(hollows, square.take(hollows), dots)
+        return np.concatenate((which[:split], which[split:][beside <= width]))
 
-    def slopes(self, at: At, which: Ints) -> Floats:
-        """Gradients of the gaps of pairs `which` with respect to (x, y, turn), shape (k, 3).
+    def _beside(self, hollows: Ints, square: Floats, dots: Floats) -> Floats:
+        """How far (mm) what is beside a hollow lies from its end; 0 where it is before or behind.
 
+        `square` is of the distance between the centres.
+        """
+        contact, radius = self.circle_values[4].take(hollows), self.radius.take(hollows)
+        # Whichever of the two features is the hollow, its cone is its span.
+        side = (contact <= 0.0).astype(np.intp)
+        dot, cos = dots[side, np.arange(side.size)], self.cones[side, hollows]
+        disc = np.maximum(-contact, contact - radius)
+        wide = radius + disc
+        across = np.sqrt(np.maximum((square - dot * dot) * (1.0 - cos * cos), 0.0))
+        from_end = square + wide * wide - 2.0 * wide * (dot * cos + across)
+        beside = dot < cos * np.sqrt(square)
+        return np.where(beside, np.sqrt(np.maximum(from_end, 0.0)) - disc, 0.0)
+
+    def slopes(self, at: At, which: Ints, arm: tuple[float, float] = (0.0, 0.0)) -> Floats:
+        """Gradients of the gaps of pairs `which` by x, y and turn (radians), shape (3, k).
+
+        The turn is about the point `arm` (mm, section's frame) off the moving frame's origin;
         `which` is in rising order.
         """
         # Pairs come in order, lines first.
-        split = int(np.searchsorted(which, self.lines))
-        rows = np.empty((which.size, 3))
+        split = int(which.searchsorted(self.lines))
+        rows = np.empty((3, which.size))
         if split:
-            np.matmul(self.offset[which[:split]], at.spot.jacobian, out=rows[:split])
+            offsets = self.table.take(which[:split], axis=1)
+            np.matmul(at.spot.gradient(arm), offsets, out=rows[:, :split])
         if split < which.size:
             circles = which[split:] - self.lines
-            pull = self.sign[circles] / np.maximum(at.away[circles], _NOWHERE)
-            ux, uy = pull * at.dx[circles], pull * at.dy[circles]
-            # A centre turns about the frame's origin, a quarter turn ahead of where it lies.
-            cos, sin = math.cos(at.spot.turn), math.sin(at.spot.turn)
-            turned = self.centre[circles] @ np.array(((-sin, cos), (-cos, -sin)))
-            rows[split:, 0], rows[split:, 1] = ux, uy
-            rows[split:, 2] = ux * turned[:, 0] + uy * turned[:, 1]
+            pull = self.sign.take(circles) / np.maximum(at.away.take(circles), _NOWHERE)
+            off = at.off.take(circles, axis=1)
+            np.multiply(off, pull, out=rows[:2, split:])
+            # A centre turns about that point, a quarter turn ahead of where it lies.
+            lies = off + self._fixed_centre.take(circles, axis=1)
+            lies -= ((at.spot.x + arm[0],), (at.spot.y + arm[1],))
+            lies *= rows[1::-1, split:]
+            np.subtract(lies[0], lies[1], out=rows[2, split:])
         return rows
 
-    def bend(self, at: At, which: int, move: tuple[float, float, float]) -> float:
-        """Second derivative of one gap along a straight move (dx, dy, dturn)."""
-        v2 = at.spot.bend(*move)
-        if which < self.lines:
-            return float(self.offset[which] @ v2)
-        i = which - self.lines
-        v1 = at.spot.jacobian @ np.array(move)
-        ex, ey = float(self.circle_rows[i, 0] @ v1), float(self.circle_rows[i, 1] @ v1)
-        away = max(float(at.away[i]), _NOWHERE)
-        ux, uy = float(at.dx[i]) / away, float(at.dy[i]) / away
-        across = ex * uy - ey * ux
-        lean = self.circle_rows[i, :2] @ v2
-        curve = across * across / away + ux * float(lean[0]) + uy * float(lean[1])
-        return float(self.sign[i]) * curve
+    def foot_slope(self, at: At, line: int, arm: tuple[float, float]) -> Floats:
+        """Gradient of a line pair's foot, as in `slopes`, shape (3,)."""
+        return at.spot.gradient(arm) @ self.table[:, self.lines + line]
+
+    def in_cones(self, spot: Spot, circle: int) -> tuple[float, float]:
+        """The contact direction's products with a circle pair's cones, as in `At`, at `spot`."""
+        first = 3 * self.lines + 2 * self.circles + circle
+        both = np.dot(spot.vector, self.table[:, first :: self.circles])
+        return float(both[0]), float(both[1])
 
     def curvature(
         self, at: At, which: int, arm: tuple[float, float], hand_reach: float
@@ -306,7 +331,7 @@ class Pairs:
         cos, sin = math.cos(at.spot.turn), math.sin(at.spot.turn)
         rx, ry = arm
         if which < self.lines:
-            px, py, pc, ps, pa, pb, _ = self.offset[which].tolist()
+            px, py, pc, ps, pa, pb, _ = self.table[:, which].tolist()
             a = cos * at.spot.x + sin * at.spot.y
             b = cos * at.spot.y - sin * at.spot.x
             xt, yt = -sin * pa - cos * pb, cos * pa - sin * pb
@@ -316,13 +341,14 @@ class Pairs:
             xx = xy = yy = 0.0
         else:
             i = which - self.lines
-            mx, my = float(self.circle_rows[i, 0, 2]), float(self.circle_rows[i, 1, 2])
+            first = 3 * self.lines + i
+            mx, my = self.table.item(2, first), self.table.item(2, first + self.circles)
             qx, qy = cos * mx - sin * my - rx, sin * mx + cos * my - ry
             away, sign = float(at.away[i]), float(self.sign[i])
             if away < 1e-3:
                 # Corner on corner: the normal turns too fast for a second derivative to mean much.
                 return ((0.0, 0.0, 0.0),) * 3
-            ux, uy = float(at.dx[i]) / away, float(at.dy[i]) / away
+            ux, uy = at.off.item(0, i) / away, at.off.item(1, i) / away
             across = (-uy, ux, uy * qy + ux * qx)
             bend = sign / away
             xx, xy, yy = (
@@ -340,8 +366,8 @@ class Pairs:
         spot = at.spot
         cos, sin = math.cos(spot.turn), math.sin(spot.turn)
         if which < self.lines:
-            px, py, pc, ps, pa, pb, _ = self.offset[which].tolist()
-            radius = float(self.disc_radius[which])
+            px, py, pc, ps, pa, pb, _ = self.table[:, which].tolist()
+            radius = self.disc_radius.item(which)
             if pa == 0.0 and pb == 0.0:
                 # Fixed line: the disc's centre, carried by the frame, less its way to the line.
                 mx, my = px * pc + py * ps, py * pc - px * ps
@@ -356,33 +382,49 @@ class Pairs:
 
     def meetings(self, at: At, which: Ints) -> Floats:
         """As `meeting` for pairs `which`, in rising order; shape (k, 2)."""
-        split = int(np.searchsorted(which, self.lines))
+        split = int(which.searchsorted(self.lines))
         places = np.empty((which.size, 2))
-        for row, line in enumerate(which[:split].tolist()):
-            places[row] = self.meeting(at, line)
+        places[:split] = self._line_meetings(at.spot, which[:split])
         circles = which[split:] - self.lines
-        pull = self.circle_values[circles, 4] / np.maximum(at.away[circles], _NOWHERE)
-        places[split:, 0] = at.dx[circles] * pull - self.circle_rows[circles, 0, 6]
-        places[split:, 1] = at.dy[circles] * pull - self.circle_rows[circles, 1, 6]
+        pull = self.circle_values[4, circles] / np.maximum(at.away[circles], _NOWHERE)
+        places[split:] = (at.off[:, circles] * pull + self._fixed_centre[:, circles]).T
         return places
 
-    def _circle_meeting(self, at: At, i: int) -> tuple[float, float]:
-        fixed_radius = float(self.circle_values[i, 4])
-        # A corner that lies on another has no direction, and needs none.
-        away = max(float(at.away[i]), _NOWHERE)
-        ux, uy = float(at.dx[i]) / away, float(at.dy[i]) / away
-        cx, cy = -float(self.circle_rows[i, 0, 6]), -float(self.circle_rows[i, 1, 6])
-        return cx + ux * fixed_radius, cy + uy * fixed_radius
+    def _line_meetings(self, spot: Spot, lines: Ints) -> Floats:
+        px, py, pc, ps, pa, pb, _ = self.table.take(lines, axis=1)
+        radius = self.disc_radius.take(lines)
+        fixed = (pa == 0.0) & (pb == 0.0)
+        # The normal and the disc's centre, the line's in its own frame, the disc's in its own.
+        nx, ny = px - pa, py - pb
+        across = np.where(fixed, ps, -ps)
+        mx, my = nx * pc + ny * across, ny * pc - nx * across
+        cos, sin = math.cos(spot.turn), math.sin(spot.turn)
+        # Of a fixed line the centre is carried by the frame, of a moving one the normal.
+        ux, uy = np.where(fixed, mx, nx), np.where(fixed, my, ny)
+        ux, uy = cos * ux - sin * uy, sin * ux + cos * uy
+        x = np.where(fixed, spot.x + ux - nx * radius, mx - ux * radius)
+        y = np.where(fixed, spot.y + uy - ny * radius, my - uy * radius)
+        return np.stack((x, y), axis=1)
 
-    def subset(self, keep: Bools) -> Pairs:
-        """Only the pairs marked in `keep`."""
-        lines, circles = keep[: self.lines], keep[self.lines :]
+    def _circle_meeting(self, at: At, i: int) -> tuple[float, float]:
+        # A corner that lies on another has no direction, and needs none.
+        share = self.circle_values.item(4, i) / max(at.away.item(i), _NOWHERE)
+        cx, cy = self._fixed_centre.item(0, i), self._fixed_centre.item(1, i)
+        return cx + at.off.item(0, i) * share, cy + at.off.item(1, i) * share
+
+    def subset(self, which: Ints) -> Pairs:
+        """Only the pairs `which`, in rising order."""
+        split = int(which.searchsorted(self.lines))
+        lines, circles = which[:split], which[split:] - self.lines
+        columns = np.empty(3 * lines.size + 4 * circles.size, dtype=np.intp)
+        np.add(_BLOCKS[:3] * self.lines, lines, out=columns[: 3 * lines.size].reshape(3, -1))
+        first = _BLOCKS * self.circles + 3 * self.lines
+        np.add(first, circles, out=columns[3 * lines.size :].reshape(4, -1))
         return Pairs(
             self.reach,
             self.names,
-            self.order[keep],
-            self.line_rows[lines],
-            self.line_values[lines],
-            self.circle_rows[circles],
-            self.circle_values[circles],
+            self.order.take(which),
+            self.table.take(columns, axis=1),
+            self.line_values.take(lines, axis=1),
+            self.circle_values.take(circles, axis=1),
         )

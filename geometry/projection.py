@@ -10,7 +10,7 @@ faster than arrays.
 from __future__ import annotations
 
 import math
-from collections.abc import Iterable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from itertools import combinations
 
 import numpy as np
@@ -20,6 +20,7 @@ __all__ = ["Triple", "factor", "project", "stretching"]
 
 Triple = tuple[float, float, float]
 _Row = list[float]
+_Solved = tuple[Triple, list[float]]
 
 _LOOSE = 1e-12
 _FIRM = 1e-2
@@ -59,17 +60,19 @@ def project(
     held: dict[int, float] = {}
     rows: dict[int, _Row] = {index: spaces[index].tolist() for index in likely}
     if rows:
-        guess = _onto(target, list(rows.values()))
+        guess = _ONTO[len(rows)](target, *rows.values())
         # With no multiplier below zero it is the projection onto these few.
         if guess is not None and min(guess[1]) >= 0.0:
             point, held = guess[0], dict(zip(rows, guess[1], strict=True))
-    normals, bounds = spaces[:, :3], spaces[:, 3]
+    if not len(spaces):
+        return point, held
+    normals, bounds = spaces[:, :3].T, spaces[:, 3]
     for _ in range(_ROUNDS):
-        depth = bounds - normals @ np.array(point)
+        depth = bounds - np.dot(point, normals)
         for index in held:
             depth[index] = 0.0
-        worst = int(depth.argmax()) if depth.size else 0
-        if not depth.size or depth[worst] <= _LOOSE:
+        worst = int(depth.argmax())
+        if depth[worst] <= _LOOSE:
             return point, held
         rows[worst] = spaces[worst].tolist()
         step = _with(target, rows, [*held, worst])
@@ -79,82 +82,112 @@ def project(
     return None
 
 
+_OTHERS = tuple(
+    tuple(each for size in (2, 1, 0) for each in combinations(range(count), size))
+    for count in range(4)
+)
+"""Which of so many may be active beside one more, the fullest choices first."""
+
+
 def _with(
     target: Triple, spaces: Mapping[int, _Row], indices: list[int]
 ) -> tuple[Triple, dict[int, float]] | None:
     """The projection onto the few half-spaces `indices`, the last of which is active."""
-    last = indices[-1]
-    best: tuple[float, Triple, dict[int, float]] | None = None
-    for size in range(min(2, len(indices) - 1), -1, -1):
-        for others in combinations(indices[:-1], size):
-            chosen = (*others, last)
-            solved = _onto(target, [spaces[i] for i in chosen])
-            if solved is None:
-                continue
-            point, multipliers = solved
-            if min(multipliers) < -1e-10:
-                continue
-            x, y, z = point
-            slack = 0.0
-            for i in indices:
-                a, b, c, d = spaces[i]
-                slack = max(slack, d - a * x - b * y - c * z)
-            if slack <= _LOOSE * 10.0:
-                return point, dict(zip(chosen, multipliers, strict=True))
-            if best is None or slack < best[0]:
-                best = slack, point, dict(zip(chosen, multipliers, strict=True))
-    if best is not None and best[0] < 1e-9:
-        return best[1], best[2]
-    return None
-
-
-def _onto(target: Triple, planes: list[_Row]) -> tuple[Triple, list[float]] | None:
-    """Projection onto the intersection of one to three planes, with its multipliers."""
-    x, y, z = target
-    gram = [[p[0] * q[0] + p[1] * q[1] + p[2] * q[2] for q in planes] for p in planes]
-    total = [0.0] * len(planes)
-    # Nearly parallel planes (the sides of a trace) lose half the digits: solve once more then for
-    # what the first round left.
-    for _ in range(2):
-        lack = [d - a * x - b * y - c * z for a, b, c, d in planes]
-        solved = _solve(gram, lack)
+    best: tuple[float, Triple, tuple[int, ...], list[float]] | None = None
+    rows = [spaces[i] for i in indices]
+    for chosen in _CHOICES[len(indices)]:
+        solved = _ONTO[len(chosen)](target, *[rows[i] for i in chosen])
         if solved is None:
-            return None
-        multipliers, firm = solved
-        for i, (a, b, c, _d) in enumerate(planes):
-            total[i] += multipliers[i]
-            x, y, z = x + multipliers[i] * a, y + multipliers[i] * b, z + multipliers[i] * c
-        if firm:
-            break
+            continue
+        point, multipliers = solved
+        if min(multipliers) < -1e-10:
+            continue
+        x, y, z = point
+        slack = 0.0
+        for a, b, c, d in rows:
+            slack = max(slack, d - a * x - b * y - c * z)
+        if best is None or slack < best[0]:
+            best = slack, point, chosen, multipliers
+            if slack <= _LOOSE * 10.0:
+                break
+    if best is None or best[0] >= 1e-9:
+        return None
+    return best[1], {indices[i]: held for i, held in zip(best[2], best[3], strict=True)}
+
+
+_CHOICES = tuple(
+    tuple(
+        (*others, count - 1)
+        for size in (2, 1, 0)
+        for others in combinations(range(count - 1), size)
+    )
+    for count in range(5)
+)
+"""Which of so many may be active beside the last, the fullest choices first."""
+
+
+def _onto_one(target: Triple, plane: _Row) -> _Solved | None:
+    """Projection onto a plane, with its multiplier."""
+    x, y, z = target
+    a, b, c, d = plane
+    square = a * a + b * b + c * c
+    if square <= 1e-24:
+        return None
+    share = (d - a * x - b * y - c * z) / square
+    return (x + share * a, y + share * b, z + share * c), [share]
+
+
+def _onto_two(target: Triple, one: _Row, two: _Row) -> _Solved | None:
+    """Projection onto the line of two planes, with their multipliers."""
+    x, y, z = target
+    (a, b, c, d), (e, f, g, h) = one, two
+    first, both, last = a * a + b * b + c * c, a * e + b * f + c * g, e * e + f * f + g * g
+    det = first * last - both * both
+    if det <= 1e-13 * first * last:
+        return None
+    # Nearly parallel planes (the sides of a trace) lose half the digits: what a round left is
+    # solved for once more then.
+    rounds = 1 if det > _FIRM * first * last else 2
+    total = [0.0, 0.0]
+    for _ in range(rounds):
+        p, q = d - a * x - b * y - c * z, h - e * x - f * y - g * z
+        m, n = (last * p - both * q) / det, (first * q - both * p) / det
+        total[0] += m
+        total[1] += n
+        x, y, z = x + m * a + n * e, y + m * b + n * f, z + m * c + n * g
     return (x, y, z), total
 
 
-def _solve(gram: list[list[float]], right: list[float]) -> tuple[list[float], bool] | None:
-    """Solve a symmetric system of one to three equations; None if it is singular.
-
-    With the solution comes whether the system was far from singular, so that it keeps its digits.
-    """
-    if len(right) == 1:
-        return ([right[0] / gram[0][0]], True) if gram[0][0] > 1e-24 else None
-    if len(right) == 2:
-        (a, b), (_, d) = gram
-        det = a * d - b * b
-        if det <= 1e-13 * a * d:
-            return None
-        p, q = right
-        return [(d * p - b * q) / det, (a * q - b * p) / det], det > _FIRM * a * d
-    (a, b, c), (_, e, f), (_, _, i) = gram
+def _onto_three(target: Triple, one: _Row, two: _Row, three: _Row) -> _Solved | None:
+    """The point of three planes, with the multipliers that lead to it."""
+    x, y, z = target
+    (a1, b1, c1, d1), (a2, b2, c2, d2), (a3, b3, c3, d3) = one, two, three
+    a, b = a1 * a1 + b1 * b1 + c1 * c1, a1 * a2 + b1 * b2 + c1 * c2
+    c, e = a1 * a3 + b1 * b3 + c1 * c3, a2 * a2 + b2 * b2 + c2 * c2
+    f, i = a2 * a3 + b2 * b3 + c2 * c3, a3 * a3 + b3 * b3 + c3 * c3
+    # The adjugate of the matrix of their products, which is symmetric.
     u, v, w = e * i - f * f, c * f - b * i, b * f - c * e
+    g, h, k = a * i - c * c, b * c - a * f, a * e - b * b
     det = a * u + b * v + c * w
     if abs(det) <= 1e-13 * a * e * i:
         return None
-    p, q, r = right
-    solution = [
-        (u * p + v * q + w * r) / det,
-        (v * p + (a * i - c * c) * q + (b * c - a * f) * r) / det,
-        (w * p + (b * c - a * f) * q + (a * e - b * b) * r) / det,
-    ]
-    return solution, abs(det) > _FIRM * a * e * i
+    total = [0.0, 0.0, 0.0]
+    for _ in range(1 if abs(det) > _FIRM * a * e * i else 2):
+        p = d1 - a1 * x - b1 * y - c1 * z
+        q = d2 - a2 * x - b2 * y - c2 * z
+        r = d3 - a3 * x - b3 * y - c3 * z
+        one_by = (u * p + v * q + w * r) / det
+        two_by = (v * p + g * q + h * r) / det
+        three_by = (w * p + h * q + k * r) / det
+        total = [total[0] + one_by, total[1] + two_by, total[2] + three_by]
+        x = x + one_by * a1 + two_by * a2 + three_by * a3
+        y = y + one_by * b1 + two_by * b2 + three_by * b3
+        z = z + one_by * c1 + two_by * c2 + three_by * c3
+    return (x, y, z), total
+
+
+_ONTO: tuple[Callable[..., _Solved | None], ...] = (_onto_one, _onto_one, _onto_two, _onto_three)
+"""By how many planes they are; there is always one."""
 
 
 def factor(matrix: list[list[float]], least: float) -> list[list[float]] | None:

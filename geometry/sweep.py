@@ -9,7 +9,8 @@ Where it is, the features meet only if the place of meeting lies on both of them
 from __future__ import annotations
 
 import math
-from dataclasses import dataclass
+from collections.abc import Iterator
+from typing import NamedTuple
 
 import numpy as np
 from numpy.typing import NDArray
@@ -18,13 +19,16 @@ from geometry.pairs import At, Pairs, Spot
 
 Floats = NDArray[np.float64]
 
-__all__ = ["dip", "middle", "travel"]
+__all__ = ["dip", "free", "middle", "travel"]
 
 _SPAN = 50.0
 """mm: about how far fixed features lie from the moving frame's origin while they matter."""
 
 _MANY = 4
 """Doubtful pairs above which a test of all at once comes first."""
+
+_MANY_CIRCLES = 12
+"""The same of circle pairs that may face each other; one by one most are soon done with."""
 
 _LEAST = 1e-30
 """What keeps a quotient from being by nothing."""
@@ -67,42 +71,59 @@ def dip(pairs: Pairs, start: At, end: At, reach: float) -> tuple[float, list[int
         0.0 and nothing if the move is proved free; else a bound of the depth and the pairs that
         may meet.
     """
-    a, b = start.spot, end.spot
-    dturn = b.turn - a.turn
-    shift = math.hypot(b.x - a.x, b.y - a.y)
     depth, guilty = 0.0, []
-    for index, line in _doubtful_lines(pairs, start, end, shift):
-        found = _line_dip(pairs, start, end, line)
-        if found > 0.0:
-            depth = max(depth, found)
-            guilty.append(index)
-    # Widest bow of any circle pair's products: centripetal plus Coriolis, over eight.
-    bow = ((reach + _SPAN) * dturn * dturn + 2.0 * shift * abs(dturn)) / 8.0
-    for index in _doubtful_circles(pairs, start, end, bow, shift + reach * abs(dturn)):
-        found = _circle_dip(pairs, start, end, index, dturn, bow)
-        if found > 0.0:
-            depth = max(depth, found)
-            guilty.append(index + pairs.lines)
+    for index, found in _dips(pairs, start, end, reach):
+        depth = max(depth, found)
+        guilty.append(index)
     return depth, guilty
 
 
-@dataclass(frozen=True, slots=True)
-class _Crossing:
+def free(pairs: Pairs, start: At, end: At, reach: float) -> bool:
+    """Whether the straight move between two free spots is proved free: `dip` finds nothing.
+
+    Parameters
+    ----------
+    pairs, start, end, reach
+        As for `dip`.
+    """
+    return next(_dips(pairs, start, end, reach), None) is None
+
+
+def _dips(pairs: Pairs, start: At, end: At, reach: float) -> Iterator[tuple[int, float]]:
+    """The pairs that may meet on the move, in rising order, and how deep at most (mm)."""
+    a, b = start.spot, end.spot
+    dturn = b.turn - a.turn
+    shift = math.hypot(b.x - a.x, b.y - a.y)
+    low, high = np.minimum(start.gap, end.gap), np.maximum(start.gap, end.gap)
+    for crossing in _doubtful_lines(pairs, start, end, (low, high), shift):
+        found = _line_dip(pairs, start, end, crossing)
+        if found > 0.0:
+            yield crossing.line, found
+    # Widest bow of any circle pair's products: centripetal plus Coriolis, over eight.
+    bow = ((reach + _SPAN) * dturn * dturn + 2.0 * shift * abs(dturn)) / 8.0
+    move = shift + reach * abs(dturn)
+    for index in _doubtful_circles(pairs, start, end, (low, high), bow, move):
+        found = _circle_dip(pairs, start, end, index, dturn, bow)
+        if found > 0.0:
+            yield index + pairs.lines, found
+
+
+class _Crossing(NamedTuple):
     """A line pair on a move: which, how offset and foot bend, and how far both may err (mm)."""
 
-    index: int
+    line: int
     bend: float
     foot_bend: float
     error: float
 
 
-def _doubtful_lines(pairs: Pairs, start: At, end: At, shift: float) -> list[tuple[int, _Crossing]]:
-    """The line pairs whose offset may fall below zero on the way."""
+def _doubtful_lines(
+    pairs: Pairs, start: At, end: At, gaps: tuple[Floats, Floats], shift: float
+) -> list[_Crossing]:
+    """The line pairs whose offset may fall below zero on the way; `gaps` are least and most."""
     count = pairs.lines
     a, b = start.spot, end.spot
     dturn = b.turn - a.turn
-    gap, later = start.gap[:count], end.gap[:count]
-    low, high = np.minimum(gap, later), np.maximum(gap, later)
     # The second derivative is taken at the middle; what the third makes of it, for every pair at
     # the distance of its own points (a flat crown's centre is metres away).
     off, cubed = math.hypot(a.x, a.y) + shift, abs(dturn) ** 3 / 48.0
@@ -111,21 +132,22 @@ def _doubtful_lines(pairs: Pairs, start: At, end: At, shift: float) -> list[tupl
     # the way is never crossed.
     most = (pairs.widest_arm + off) * (dturn * dturn / 8.0 + cubed)
     most += shift * abs(dturn) / 4.0 + drift
-    doubtful = ((low < most) & (high > -most)).nonzero()[0]
+    low, high = gaps
+    doubtful = ((low[:count] < most) & (high[:count] > -most)).nonzero()[0]
     if not doubtful.size:
         return []
-    errors = (pairs.disc_arm[doubtful] + off) * cubed + drift
+    errors = (pairs.disc_arm.take(doubtful) + off) * cubed + drift
     second = middle(a, b).bend(b.x - a.x, b.y - a.y, dturn)
-    bends = (pairs.line_rows[doubtful, :2].reshape(-1, 7) @ second).reshape(-1, 2)
-    sag = np.abs(bends[:, 0]) / 8.0 + errors
-    meets = (low[doubtful] < sag) & (high[doubtful] > -sag)
+    bends = np.dot(second, pairs.table.take(doubtful, axis=1))
+    sag = np.abs(bends) * 0.125 + errors
+    meets = (low.take(doubtful) < sag) & (high.take(doubtful) > -sag)
+    foot_bends = np.dot(second, pairs.table.take(doubtful + count, axis=1))
     if doubtful.size > _MANY:
-        meets &= _feet_meet(pairs, start, end, doubtful, sag, bends[:, 1])
+        meets &= _feet_meet(pairs, start, end, doubtful, sag, foot_bends)
+    which = meets.nonzero()[0].tolist()
     return [
-        (i, _Crossing(i, bend, foot_bend, error))
-        for i, (bend, foot_bend), error in zip(
-            doubtful[meets].tolist(), bends[meets].tolist(), errors[meets].tolist(), strict=True
-        )
+        _Crossing(doubtful.item(i), bends.item(i), foot_bends.item(i), errors.item(i))
+        for i in which
     ]
 
 
@@ -133,87 +155,91 @@ def _feet_meet(
     pairs: Pairs, start: At, end: At, lines: NDArray[np.intp], sag: Floats, foot_bends: Floats
 ) -> NDArray[np.bool_]:
     """Which feet may be on their lines while the offset is near zero: a test for many at once."""
-    foot, end_foot = start.foot[lines], end.foot[lines]
+    foot, end_foot = start.foot.take(lines), end.foot.take(lines)
     play = sag + np.abs(foot_bends) / 8.0
     play += _EDGE
-    length = pairs.length[lines]
-    on = (np.maximum(foot, end_foot) + play >= 0.0) & (np.minimum(foot, end_foot) - play <= length)
+    last = pairs.length.take(lines) + play
+    on = (np.maximum(foot, end_foot) >= -play) & (np.minimum(foot, end_foot) <= last)
     if np.count_nonzero(on) <= _MANY:
         return on
-    first = start.gap[lines]
+    first = start.gap.take(lines)
     # The offset stays within sag of a straight one, so it is zero within this part of the move.
-    steep = first - end.gap[lines] + _LEAST
+    steep = first - end.gap.take(lines) + _LEAST
     one = np.minimum(np.maximum((first - sag) / steep, 0.0), 1.0)
     other = np.minimum(np.maximum((first + sag) / steep, 0.0), 1.0)
     gone = end_foot - foot
     one, other = foot + gone * one, foot + gone * other
-    on &= (np.maximum(one, other) + play >= 0.0) & (np.minimum(one, other) - play <= length)
+    on &= (np.maximum(one, other) >= -play) & (np.minimum(one, other) <= last)
     return on
 
 
-def _doubtful_circles(pairs: Pairs, start: At, end: At, bow: float, move: float) -> list[int]:
+def _doubtful_circles(
+    pairs: Pairs, start: At, end: At, gaps: tuple[Floats, Floats], bow: float, move: float
+) -> list[int]:
     """The circle pairs that offsets at both ends and the length of the move do not clear."""
-    apart = pairs.lines + pairs.outside
-    first, last = start.gap[pairs.lines : apart], end.gap[pairs.lines : apart]
-    # A disc is entered on a chord from outside; a hollow is left on one from inside, so not by what
-    # comes from behind it and ends well within.
-    entered = (first >= 0.0) & (first + last < 2.0 * bow + move)
-    first, last = start.gap[apart:], end.gap[apart:]
-    left = (last < bow) | ((first >= 0.0) & (first < bow))
-    left &= np.maximum(first, last) > -bow - move
-    circles = np.concatenate((entered, left)).nonzero()[0]
-    if circles.size > _MANY:
-        circles = circles[_chords_meet(pairs, start, end, circles, bow)]
-    return [int(i) for i in circles.tolist()]
+    low, high = gaps[0][pairs.lines :], gaps[1][pairs.lines :]
+    # A disc that is entered is out at both ends, by less than the move; a hollow that is left is
+    # not well within at both ends, nor outside all the way.
+    near = low < bow
+    near[: pairs.outside] = low[: pairs.outside] < bow + move / 2.0
+    near &= high > -bow - move
+    circles = near.nonzero()[0]
+    if circles.size <= _MANY:
+        few: list[int] = circles.tolist()
+        return few
+    # Where they meet, the contact direction must lie in both cones.
+    most = np.maximum(start.dots, end.dots) - pairs.least_dots
+    near &= most[0] > -2.0 * bow - _EDGE
+    near &= most[1] > -2.0 * bow - _EDGE
+    circles = near.nonzero()[0]
+    if circles.size > _MANY_CIRCLES:
+        circles = circles[_chords_meet(pairs, start, end, circles)]
+    doubtful: list[int] = circles.tolist()
+    return doubtful
 
 
-def _chords_meet(
-    pairs: Pairs, start: At, end: At, circles: NDArray[np.intp], widest: float
-) -> NDArray[np.bool_]:
+def _chords_meet(pairs: Pairs, start: At, end: At, circles: NDArray[np.intp]) -> NDArray[np.bool_]:
     """Which chords, bowed as they are, come to their arc: the test of one pair, for many."""
     turn = end.spot.turn - start.spot.turn
-    bow = pairs.arm[circles] * turn * turn / 8.0
-    x, y, radius = start.dx[circles], start.dy[circles], pairs.radius[circles]
-    ex, ey = end.dx[circles] - x, end.dy[circles] - y
-    along = x * ex + y * ey
-    share = np.minimum(np.maximum(-along / (ex * ex + ey * ey + _LEAST), 0.0), 1.0)
-    nearest = np.hypot(x + share * ex, y + share * ey)
-    # A disc is met if the chord comes near it. A hollow is left if an end is not well inside and
-    # the chord is not wholly outside.
-    meet = np.maximum(start.away[circles], end.away[circles]) > radius - bow
-    meet |= circles < pairs.outside
-    meet &= nearest < radius + bow
-    # Where they meet, the contact direction must lie in both cones.
-    bow += _EDGE + widest
-    in_fixed = np.maximum(start.fixed_dot[circles], end.fixed_dot[circles]) + bow
-    in_moving = np.maximum(start.moving_dot[circles], end.moving_dot[circles]) + bow
-    meet &= in_fixed >= pairs.fixed_cos[circles] * radius
-    meet &= in_moving >= pairs.moving_cos[circles] * radius
+    bow = pairs.arm.take(circles) * (turn * turn / 8.0)
+    radius, off = pairs.radius.take(circles), start.off.take(circles, axis=1)
+    way = end.off.take(circles, axis=1) - off
+    along, square = off * way, way * way
+    share = (along[0] + along[1]) / (square[0] + square[1] + _LEAST)
+    off -= np.minimum(np.maximum(share, -1.0), 0.0) * way
+    off *= off
+    # Either is met if the chord comes near it, a disc from outside only. A hollow is left by a
+    # chord that isn't wholly outside, from where an end isn't well inside.
+    meet: NDArray[np.bool_] = np.sqrt(off[0] + off[1]) < radius + bow
+    away, end_away = start.away.take(circles), end.away.take(circles)
+    discs = int(circles.searchsorted(pairs.outside))
+    meet[:discs] &= away[:discs] >= radius[:discs]
+    meet[discs:] &= np.maximum(away, end_away)[discs:] > (radius - bow)[discs:]
     return meet
 
 
-def _line_dip(pairs: Pairs, start: At, end: At, line: _Crossing) -> float:
-    index, error = line.index, line.error
-    g0, g1 = float(start.gap[index]), float(end.gap[index])
+def _line_dip(pairs: Pairs, start: At, end: At, crossing: _Crossing) -> float:
+    index, bend, foot_bend, error = crossing
+    g0, g1 = start.gap.item(index), end.gap.item(index)
     # Offset along the move: g0 + slope t + bend / 2 t^2.
-    slope = g1 - g0 - line.bend / 2.0
-    share, least = _crossing(g0, slope, line.bend), _lowest(slope, line.bend)
-    lowest = g0 + slope * least + line.bend / 2.0 * least * least
+    slope = g1 - g0 - bend / 2.0
+    share, least = _crossing(g0, slope, bend), _lowest(slope, bend)
+    lowest = g0 + slope * least + bend / 2.0 * least * least
     if share is None:
         # Behind from the first and never before it, or before it all the way: nothing is crossed.
         if g0 < 0.0 or lowest >= error:
             return 0.0
         share = least
-    s0, s1 = float(start.foot[index]), float(end.foot[index])
-    foot_slope = s1 - s0 - line.foot_bend / 2.0
-    at = s0 + foot_slope * share + line.foot_bend / 2.0 * share * share
+    s0, s1 = start.foot.item(index), end.foot.item(index)
+    foot_slope = s1 - s0 - foot_bend / 2.0
+    at = s0 + foot_slope * share + foot_bend / 2.0 * share * share
     # An offset that is out by the error is crossed so much earlier or later.
-    steep = abs(slope + line.bend * share)
+    steep = abs(slope + bend * share)
     late = min(1.0, error / steep) if steep > 0.0 else 1.0
-    play = _EDGE + error + (abs(foot_slope) + abs(line.foot_bend)) * late
-    if at + play < 0.0 or at - play > float(pairs.length[index]):
+    play = _EDGE + error + (abs(foot_slope) + abs(foot_bend)) * late
+    if at + play < 0.0 or at - play > pairs.length.item(index):
         return 0.0
-    if float(pairs.disc_radius[index]) > 0.0 and not _in_cone(pairs, start, end, index):
+    if pairs.disc_radius.item(index) > 0.0 and not _in_cone(pairs, start, end, index):
         return 0.0
     return error - lowest
 
@@ -238,48 +264,46 @@ def _lowest(slope: float, bend: float) -> float:
 
 def _in_cone(pairs: Pairs, start: At, end: At, index: int) -> bool:
     """Whether a bulging arc can face the line anywhere on the move."""
-    least = float(pairs.disc_cos[index])
-    dots = (float(start.disc_dot[index]), float(end.disc_dot[index]))
+    least = pairs.disc_cos.item(index)
+    dots = (start.disc_dot.item(index), end.disc_dot.item(index))
     swing = abs(end.spot.turn - start.spot.turn)
     return max(dots) + swing >= least
 
 
 def _circle_dip(pairs: Pairs, start: At, end: At, index: int, dturn: float, bow: float) -> float:
-    x0, y0 = float(start.dx[index]), float(start.dy[index])
-    x1, y1 = float(end.dx[index]), float(end.dy[index])
-    radius, outside = float(pairs.radius[index]), float(pairs.sign[index]) > 0.0
-    ex, ey = x1 - x0, y1 - y0
+    x0, y0 = start.off.item(0, index), start.off.item(1, index)
+    radius = pairs.radius.item(index)
+    sag = pairs.arm.item(index) * dturn * dturn / 8.0
+    ex, ey = end.off.item(0, index) - x0, end.off.item(1, index) - y0
     square = ex * ex + ey * ey
-    sag = float(pairs.arm[index]) * dturn * dturn / 8.0
-    if outside:
+    far0, far1 = start.away.item(index), end.away.item(index)
+    if index < pairs.outside:
+        if far0 < radius:
+            # Already within the full circle, so beside the arc itself: leaving is no entry.
+            return 0.0
         share = 0.0 if square == 0.0 else min(1.0, max(0.0, -(x0 * ex + y0 * ey) / square))
         least = math.hypot(x0 + share * ex, y0 + share * ey) - radius
         if least >= sag:
-            return 0.0
-        if float(start.gap[index + pairs.lines]) < 0.0:
-            # Already within the full circle, so beside the arc itself: leaving is no entry.
             return 0.0
         # Where the chord itself stays out, its bow dips where the chord is nearest.
         entry = _entry(x0, y0, ex, ey, radius, leaving=False, default=share)
         share = entry if 0.0 <= entry <= 1.0 else share
         depth = sag - least
     else:
-        far0, far1 = math.hypot(x0, y0), math.hypot(x1, y1)
-        if max(far0, far1) <= radius - sag:
-            return 0.0
-        if far1 <= radius - sag and far0 > radius:
+        farthest = max(far0, far1)
+        if farthest <= radius - sag or (far1 <= radius - sag and far0 > radius):
             return 0.0
         share = 1.0 if far1 > far0 else 0.0
-        if max(far0, far1) > radius:
+        if farthest > radius:
             share = _entry(x0, y0, ex, ey, radius, leaving=True, default=-1.0)
             if not 0.0 <= share <= 1.0:
                 return 0.0
-        depth = sag + max(far0, far1) - radius
-    x, y = x0 + share * ex, y0 + share * ey
-    change = abs(float(end.gap[index + pairs.lines] - start.gap[index + pairs.lines]))
+        depth = sag + farthest - radius
+    change = abs(far1 - far0)
     late = min(1.0, sag / change) if change > 0.0 else 1.0
     play = _EDGE + bow + math.sqrt(square) * (late if sag > 0.0 else 0.0)
-    return depth if _facing(pairs, start, end, index, (x, y), share, play) else 0.0
+    away = math.hypot(x0 + share * ex, y0 + share * ey)
+    return depth if _facing(pairs, start, end, index, away, share, (play, bow)) else 0.0
 
 
 def _entry(
@@ -299,20 +323,27 @@ def _facing(
     start: At,
     end: At,
     index: int,
-    offset: tuple[float, float],
+    away: float,
     share: float,
-    play: float,
+    plays: tuple[float, float],
 ) -> bool:
-    """Whether both features face each other where their circles meet, within `play` mm."""
-    away = math.hypot(*offset)
+    """Whether both features face each other where their circles meet, `away` mm off.
+
+    They may miss it by the first of `plays`; by the second a product may differ from what lies
+    between those at the ends, which is quicker to reckon.
+    """
     if away == 0.0:
         return True
+    play, bow = plays
+    fixed = pairs.cones.item(0, index) * away - play
+    moving = pairs.cones.item(1, index) * away - play
+    for side, least in ((0, fixed), (1, moving)):
+        first, last = start.dots.item(side, index), end.dots.item(side, index)
+        if first + share * (last - first) < least - bow:
+            return False
     a, b = start.spot, end.spot
     where = Spot(
         a.x + share * (b.x - a.x), a.y + share * (b.y - a.y), a.turn + share * (b.turn - a.turn)
     )
-    dots = pairs.circle_rows[index, 2:] @ where.vector
-    return (
-        float(dots[0]) >= float(pairs.fixed_cos[index]) * away - play
-        and float(dots[1]) >= float(pairs.moving_cos[index]) * away - play
-    )
+    in_fixed, in_moving = pairs.in_cones(where, index)
+    return in_fixed >= fixed and in_moving >= moving

@@ -37,7 +37,7 @@ from geometry.pose import Pose, wrap_degrees
 from geometry.reading import STATES, read
 from geometry.seat import home_pose, nearest_free, press_home, waiting_pose
 from geometry.section import Section
-from geometry.sweep import dip, middle, travel
+from geometry.sweep import dip, free, middle, travel
 from tests.geometry.oracle import Ruler
 from tests.geometry.zoo import BAD_LEAVES, BAD_POSES, BAD_SECTIONS, LEAVES, POSES, SECTIONS
 
@@ -284,10 +284,10 @@ def _seats(of: Section, held: Leaf, pose: Pose) -> None:
     assert is_free(of.outline, held.body, pressed.pose)
     # Resting is being as close as bodies keep: a corner that meets a corner has no name for it.
     assert shapely.distance(of.outline.polygon, laid(held, pressed.pose)) < 2e-4
-    free = nearest_free(of, held, pose)
-    if free is not None:
-        assert is_free(of.outline, held.body, free)
-        assert (free.angle, free.turned) == (pose.angle, pose.turned)
+    room = nearest_free(of, held, pose)
+    if room is not None:
+        assert is_free(of.outline, held.body, room)
+        assert (room.angle, room.turned) == (pose.angle, pose.turned)
 
 
 def _pairs(of: Section, held: Leaf, pose: Pose) -> None:
@@ -313,6 +313,8 @@ def _pairs(of: Section, held: Leaf, pose: Pose) -> None:
     assert half.x == pytest.approx(pose.x + 0.25, abs=1e-6)
     lowest, guilty = dip(close.pairs, close.pairs.at(spot), close.pairs.at(beside), pairs.reach)
     assert not math.isnan(lowest)
+    ends = close.pairs.at(spot), close.pairs.at(beside)
+    assert free(close.pairs, *ends, pairs.reach) is (not guilty)
     if away > 0.6:
         assert lowest >= 0.0
         assert not guilty
@@ -346,6 +348,7 @@ def test_every_leaf_at_every_pose(call: str, name: str) -> None:
 MOVED: Final = (
     "contact.drag", "contact.turn", "seat.press_home", "seat.waiting_pose", "seat.nearest_free",
     "penetration.is_free", "nearby.near", "sweep.travel", "sweep.middle", "sweep.dip",
+    "sweep.free",
     "clearance.entered", "clearance.round_corners",
 )  # fmt: skip
 """What the calls below, and those of the pairs above, come to as well."""
