@@ -188,7 +188,8 @@ class BroughtDialog(Notice):
 
     def __init__(self, rows: Sequence[Brought], parent: QWidget | None = None) -> None:
         new = sum(row.came in ("new", "clash") for row in rows)
-        super().__init__(self.tr("%n of the results came in", "", new), _told(rows), parent)
+        title = self.tr("Results that came in: {count}").format(count=new)
+        super().__init__(title, _told(rows), parent)
         self.table: RowsTable[Brought] = RowsTable(_columns(), lambda row: str(row.path))
         self.table.setAccessibleName(self.tr("What came of each file"))
         self.table.setMinimumSize(760, 240)
@@ -222,19 +223,13 @@ def _told(rows: Sequence[Brought]) -> str:
     """How many of each there are, in a sentence."""
     counts = {came: sum(row.came == came for row in rows) for came in _ORDER}
     said = []
-    if counts["known"]:
-        said.append(translate("Results", "%n was (were) here already.", None, counts["known"]))
-    if counts["clash"]:
-        said.append(
-            translate(
-                "Results", "%n share(s) its code with another paper of its sitting.", None,
-                counts["clash"],
-            )
-        )  # fmt: skip
-    if counts["not"]:
-        said.append(
-            translate("Results", "%n did not come in, and nothing of it.", None, counts["not"])
-        )
+    for came, text in (
+        ("known", translate("Results", "Here already: {count}.")),
+        ("clash", translate("Results", "With the code of another paper: {count}.")),
+        ("not", translate("Results", "Not come in, and nothing of it: {count}.")),
+    ):
+        if counts[came]:
+            said.append(text.format(count=counts[came]))
     return " ".join(said)
 
 
@@ -395,7 +390,7 @@ def merged_words(merged: Merged) -> str:
             "Another paper of this code is in the sitting. Both are kept and marked: see whose "
             "they are.",
         )
-    return translate("Results", "%n answer(s).", None, merged.attempts)
+    return translate("Results", "%n answer(s)", None, merged.attempts) + "."
 
 
 def refused_words(opened: Opened) -> str:
@@ -411,5 +406,5 @@ def refused_words(opened: Opened) -> str:
         said.append(f"{at}{wrong}; {needed}" if right else f"{at}{wrong}")
     more = len(opened.faults) - len(said)
     if more > 0:
-        said.append(translate("Results", "and %n more", None, more))
+        said.append(translate("Results", "and {count} more").format(count=more))
     return ". ".join(said) + "."

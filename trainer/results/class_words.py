@@ -53,13 +53,8 @@ def class_sentences(reckoned: Reckoned) -> str:
         said.append(text.format(middle=percent(middle)))
     said.append(_error_words(reckoned))
     if reckoned.clashes:
-        said.append(
-            translate(
-                "Results",
-                "%n paper(s) share a code with another: see whose they are.", None,
-                reckoned.clashes,
-            )
-        )  # fmt: skip
+        text = translate("Results", "Papers with the code of another: {count}. See whose they are.")
+        said.append(text.format(count=reckoned.clashes))
     return " ".join(one for one in said if one)
 
 
@@ -114,12 +109,12 @@ def pair_sentences(reckoned: Reckoned) -> str:
             "No two coupons were got wrong by the same learners more often than chance would "
             "have it, given how weak each learner and how hard each coupon is.",
         )
-    return translate(
+    text = translate(
         "Results",
-        "%n pair(s) were got wrong by the same learners more often than chance would have it, "
-        "given how weak each learner and how hard each coupon is: one thing may be behind both.",
-        None, beyond,
-    )  # fmt: skip
+        "Pairs got wrong by the same learners more often than chance would have it, given how weak "
+        "each learner and how hard each coupon is: {count}. One thing may be behind both.",
+    )
+    return text.format(count=beyond)
 
 
 # --- pictures -----------------------------------------------------------------------------------

@@ -23,7 +23,7 @@ from trainer.logbook.opening import LogbookError
 from trainer.logbook.words import trouble_words
 from trainer.notices import Notice
 from trainer.results.bringing import Bringing, Brought, sitting_title
-from trainer.results.class_page import ClassPage
+from trainer.results.class_results import ClassResults
 from trainer.results.exporting import Exporting
 from trainer.results.gathering import verdict_sentence
 from trainer.results.opening import Opened
@@ -64,7 +64,7 @@ class ResultsPage(QWidget):
         self.setAcceptDrops(True)
         self.setAccessibleName(self.tr("Results"))
         self.rooms = QStackedWidget()
-        self.of_class = ClassPage()
+        self.of_class = ClassResults()
         self.of_learner = PaperPage(window)
         self.rooms.addWidget(self.of_class)
         self.rooms.addWidget(self.of_learner)

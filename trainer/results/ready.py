@@ -112,10 +112,11 @@ def _share(params: Mapping[str, Any]) -> Share | None:
 def _others_words(others: int) -> str:
     if not others:
         return ""
-    return translate(
+    text = translate(
         "Results",
-        "%n call(s) after being told how such calls went count for nothing here.", None, others,
-    )  # fmt: skip
+        "Calls made after being told how such calls went, which count for nothing here: {count}.",
+    )
+    return text.format(count=others)
 
 
 def evidence_words(evidence: Evidence, unit: Unit) -> str:

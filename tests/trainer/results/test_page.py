@@ -12,7 +12,7 @@ from PySide6.QtWidgets import QAbstractButton, QComboBox, QLabel, QLineEdit
 from exercises.sitting.marking import mark, marked
 from exercises.sitting.result import Result
 from tests.trainer.results.conftest import LEARNERS, Teacher
-from trainer.results.class_page import VIEWS
+from trainer.results.class_results import VIEWS
 from trainer.results.figures_of import percent
 from trainer.results.override_dialog import OverrideDialog
 from trainer.results.rows import LearnerRow

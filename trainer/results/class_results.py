@@ -47,13 +47,13 @@ from trainer.results.rows import CouponRow, LearnerRow, PairRow, ReadyRow
 from trainer.results.tabled import Tabled
 from trainer.school.reading import Sitting
 
-__all__ = ["VIEWS", "ClassPage"]
+__all__ = ["VIEWS", "ClassResults"]
 
 VIEWS: Final = ("learners", "coupons", "pairs", "pictures", "ready")
 """What can be looked at, in the order of the buttons."""
 
 
-class ClassPage(QWidget):
+class ClassResults(QWidget):
     """The page.
 
     Signals
@@ -103,6 +103,7 @@ class ClassPage(QWidget):
             QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon
         )
         self.sittings.setMinimumContentsLength(24)
+        self.sittings.setPlaceholderText(self.tr("No sitting yet"))
         self.sittings.activated.connect(
             lambda at: self.sitting_chosen.emit(str(self.sittings.itemData(at)))
         )
@@ -229,7 +230,8 @@ class ClassPage(QWidget):
                 title = one.title.in_language(words.language()) or one.id
                 papers = self.tr("%n paper(s)", "", one.papers)
                 self.sittings.addItem(f"{title}, {when(one.last)}, {papers}", one.id)
-            self.sittings.setCurrentIndex(max(0, self.sittings.findData(chosen)))
+            found = self.sittings.findData(chosen)
+            self.sittings.setCurrentIndex(found if sittings else -1)
         self.sittings.setEnabled(bool(sittings) and self.shown_view != "ready")
 
     def show_trouble(self, said: str) -> None:
