@@ -22,7 +22,8 @@ again: tables of an older version are brought up to date, and nothing is lost.
 
   createdb school
   toe-and-throat school postgresql://postgres@db.example/school
-  toe-and-throat school --print-sql | psql school"""
+  toe-and-throat school --print-sql | psql school
+  toe-and-throat school postgresql://instructor@db.example/school --erase HK4-7TQ"""
 
 _PUSH = """\
 while the program's window is open it does this by itself. Only what learners with a code did goes,
@@ -49,6 +50,9 @@ def add_school(commands: argparse._SubParsersAction[argparse.ArgumentParser], do
     what.add_argument("url", metavar="URL", nargs="?", help="of the server, by its administrator")
     what.add_argument(
         "--print-sql", action="store_true", help="print what makes them, and connect to nothing"
+    )
+    parser.add_argument(
+        "--erase", nargs="+", metavar="CODE", help="erase learners and all they did there, instead"
     )
     parser.set_defaults(command=do)
 

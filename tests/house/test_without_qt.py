@@ -1,4 +1,4 @@
-"""The five commands where Qt can't be imported, and what opening the window says there."""
+"""The commands where Qt can't be imported, and what opening the window says there."""
 
 from __future__ import annotations
 
@@ -73,6 +73,18 @@ def test_schema() -> None:
     done = run("schema")
     assert (done.returncode, done.stderr) == (0, "")
     assert json.loads(done.stdout)["type"] == "object"
+
+
+def test_school() -> None:
+    done = run("school", "--print-sql")
+    assert (done.returncode, done.stderr) == (0, "")
+    assert done.stdout.startswith("BEGIN;")
+
+
+def test_push(tmp_path: Path) -> None:
+    done = run("push", "--server", "postgresql://db/school", "--logbook", str(tmp_path / "none"))
+    assert (done.returncode, done.stdout) == (2, "")
+    assert "there is no logbook" in done.stderr
 
 
 def test_the_window_says_what_it_lacks() -> None:

@@ -8,6 +8,7 @@ from dataclasses import replace
 from pathlib import Path
 
 import psycopg
+import sqlalchemy as sa
 from alembic.autogenerate import compare_metadata
 from alembic.migration import MigrationContext
 
@@ -18,6 +19,7 @@ from tests.trainer.school.papers import BEGIN
 from trainer.logbook.migrating import upgrade
 from trainer.logbook.schema import Base
 from trainer.school.address import Address
+from trainer.school.erasing import erase_there
 from trainer.school.overriding import override
 from trainer.school.reading import ClassBook
 from trainer.school.server import (
@@ -196,3 +198,26 @@ def whole_class(cluster: Cluster, logbooks: list[Path]) -> Iterator[tuple[str, b
         said = Override(1, "score", 1.0, "the power went", "ann", BEGIN)
         override(book, last.id, said)
         yield "an override is kept beside", [k.override for k in book.overrides()] == [said]
+        before = len(book.learners())
+        yield "a station erases nobody", _denied(cluster, last.code)
+        yield "an instructor erases who is named", erase_there(book, [last.code, "nobody"]) == 1
+        with book.reading() as connection:
+            left = sum(
+                connection.execute(sa.text(f"SELECT count(*) FROM {table} WHERE {key} = :id"),
+                                   {"id": learner_id(last.code)}).scalar_one()
+                for table, key in (("learners", "id"), ("sat", "learner_id"),
+                                   ("attempts", "learner_id"))
+            )  # fmt: skip
+        yield (
+            "nothing of them is left, and all of the others",
+            left == 0 and (len(book.learners()) == before - 1 and not book.overrides()),
+        )
+
+
+def _denied(cluster: Cluster, code: str) -> bool:
+    with closing(ClassBook(server_engine(cluster.address("school", "bench")))) as book:
+        try:
+            erase_there(book, [code])
+        except SchoolError as error:
+            return error.trouble == "permission"
+    return False

@@ -3,17 +3,21 @@
 from __future__ import annotations
 
 import argparse
+from contextlib import closing
 from pathlib import Path
 
 from trainer.logbook.migrating import bring_up_to_date
 from trainer.logbook.store import Logbook, LogbookError
 from trainer.outcome import FAULTY, Outcome
 from trainer.places import places
-from trainer.school.address import address_of
+from trainer.school.address import Address, address_of
+from trainer.school.erasing import erase_there
 from trainer.school.pushing import push_once
+from trainer.school.reading import ClassBook
 from trainer.school.server import (
     INSTRUCTORS,
     STATIONS,
+    check_version,
     make_tables,
     server_engine,
     tables_as_sql,
@@ -40,16 +44,26 @@ _TROUBLES = {
 
 
 def serve(arguments: argparse.Namespace) -> Outcome:
-    """Make the tables and the roles of the server at `arguments.url`, or print what makes them."""
+    """Make the tables and roles of the server at `arguments.url`, print their SQL, or erase."""
     if arguments.print_sql:
         return Outcome(0, tables_as_sql())
     try:
         address = address_of(arguments.url)
+        if arguments.erase:
+            return _erase(address, arguments.erase)
         before = make_tables(server_engine(address))
     except SchoolError as error:
         return _failed(error)
     made = "tables and roles made" if before is None else f"tables brought up from {before}"
     return Outcome(0, f"{address.url}: {made}\n\n{_THEN}")
+
+
+def _erase(address: Address, codes: list[str]) -> Outcome:
+    with closing(ClassBook(server_engine(address))) as book:
+        with book.reading() as connection:
+            check_version(connection)
+        erased = erase_there(book, codes)
+    return Outcome(0, f"{address.url}: {erased} of {len(set(codes))} learners erased\n")
 
 
 def push_now(arguments: argparse.Namespace) -> Outcome:

@@ -27,6 +27,7 @@ from tests.trainer.school.stations import ADDRESS, Pretender, rows_of, station_o
 from trainer.logbook.migrating import bring_up_to_date
 from trainer.logbook.opening import LogbookError
 from trainer.logbook.store import Logbook
+from trainer.school.erasing import erase_there
 from trainer.school.merging import merge
 from trainer.school.outbox import Outbox, Waiting
 from trainer.school.overriding import override
@@ -189,6 +190,23 @@ def test_overrides_go_after_their_papers(station: Logbook, server: Pretender) ->
     assert sent(station, server) == Pushed(overrides=1)
     with closing(ClassBook(server.connect(ADDRESS))) as book:
         assert [kept.override for kept in book.overrides()] == [said]
+
+
+def test_who_is_erased_there_is_not_sent_again(
+    station: Logbook, server: Pretender, tmp_path: Path
+) -> None:
+    merge(station, paper_of("k-01"))
+    with closing(station_of(tmp_path / "other.sqlite3", "k-02", range(600, 610))) as other:
+        sent(other, server)
+    sent(station, server)
+    with closing(ClassBook(server.connect(ADDRESS))) as book:
+        assert erase_there(book, ["K-01", "nobody"]) == 1
+        assert [one.code for one in book.learners()] == ["k-02"]
+        assert (book.papers(), book.sittings()) == ([], [])
+    assert sent(station, server) == Pushed()
+    assert rows_of(server.path, "SELECT count(*) FROM attempts") == [(10,)]
+    assert rows_of(server.path, "SELECT count(*) FROM coupons") == [(10,)]
+    assert station.count() == 606
 
 
 # --- what goes wrong ----------------------------------------------------------------------------
