@@ -11,7 +11,7 @@
     </message>
   </context>
   <context>
-    <name>ClassPage</name>
+    <name>ClassResults</name>
     <message numerus="yes">
       <source>%n paper(s)</source>
       <translation>
@@ -125,6 +125,58 @@
       <translation>
         <numerusform>Of {learners} something is due: %n call in all.</numerusform>
         <numerusform>Of {learners} something is due: %n calls in all.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
+    <name>SittingCounts</name>
+    <message numerus="yes">
+      <source>%n coupon(s)</source>
+      <translation>
+        <numerusform>%n coupon</numerusform>
+        <numerusform>%n coupons</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n learner(s)</source>
+      <translation>
+        <numerusform>%n learner</numerusform>
+        <numerusform>%n learners</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n thing(s) to put right; nobody is added before that:</source>
+      <translation>
+        <numerusform>%n thing to put right; nobody is added before that:</numerusform>
+        <numerusform>%n things to put right; nobody is added before that:</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n call(s)</source>
+      <translation>
+        <numerusform>%n call</numerusform>
+        <numerusform>%n calls</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n answer(s)</source>
+      <translation>
+        <numerusform>%n answer</numerusform>
+        <numerusform>%n answers</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n paper(s)</source>
+      <translation>
+        <numerusform>%n paper</numerusform>
+        <numerusform>%n papers</numerusform>
+      </translation>
+    </message>
+    <message numerus="yes">
+      <source>%n mark(s) set by hand</source>
+      <translation>
+        <numerusform>%n mark set by hand</numerusform>
+        <numerusform>%n marks set by hand</numerusform>
       </translation>
     </message>
   </context>

@@ -327,41 +327,38 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     <name>Bringing</name>
     <message>
         <source>Results (*{suffix});;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Resultados (*{suffix});;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>Bring in results</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar resultados</translation>
     </message>
     <message>
         <source>No results there</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahí no hay resultados</translation>
     </message>
     <message>
         <source>The names of result files end with {suffix}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los nombres de los archivos de resultados terminan en {suffix}.</translation>
     </message>
     <message>
         <source>Stopped before its turn. Bring it in again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se detuvo antes de su turno. Vuelva a incorporarlo.</translation>
     </message>
 </context>
 <context>
     <name>BroughtDialog</name>
-    <message numerus="yes">
-        <source>%n of the results came in</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
+    <message>
+        <source>Results that came in: {count}</source>
+        <translation>Resultados incorporados: {count}</translation>
     </message>
     <message>
         <source>What came of each file</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué ha sido de cada archivo</translation>
     </message>
     <message>
         <source>Try another passphrase...</source>
-        <translation type="unfinished"></translation>
+        <translation>Probar otra frase de contraseña...</translation>
     </message>
 </context>
 <context>
@@ -508,11 +505,11 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
     <message>
         <source>Name here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nombre aquí</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Código</translation>
     </message>
     <message>
         <source>New code</source>
@@ -520,7 +517,7 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     </message>
     <message>
         <source>Groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grupos</translation>
     </message>
     <message>
         <source>Add many learners</source>
@@ -673,113 +670,6 @@ Odo</source>
 <context>
     <name>ClassPage</name>
     <message>
-        <source>Sitting</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>No sitting yet</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Bring in results...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Result files from a stick or a folder, several at once; or drop them here</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Export</source>
-        <translation type="unfinished">Exportar</translation>
-    </message>
-    <message>
-        <source>This table as it is shown (CSV)...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Every answer of this sitting (CSV)...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Statements of this sitting (xAPI)...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Sheet of the class to print (PDF)...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Sheet of the class for screen readers (HTML)...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Learners</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Coupons</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Wrong together</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Pictures</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Who is ready</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Find...</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Papers of the sitting</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Open the paper</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Coupons of the sitting</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Coupons got wrong together</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Open the logbook</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message numerus="yes">
-        <source>%n paper(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>No two coupons were got wrong by the same learner.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Nothing was handed in yet. Sittings that are sat on this machine come here by themselves; results from other machines are brought in from their files: choose them above, or drop them here.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>{ready} ready, {not_yet} not yet, {unseen} not seen enough of. What counts: calls at the bench and in sittings, made before anything told how they went.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>There is no learner yet: add the class under Class, or bring results in.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>Try again</source>
         <translation type="unfinished"></translation>
     </message>
@@ -801,10 +691,120 @@ Odo</source>
     </message>
 </context>
 <context>
+    <name>ClassResults</name>
+    <message>
+        <source>Sitting</source>
+        <translation>Prueba</translation>
+    </message>
+    <message>
+        <source>No sitting yet</source>
+        <translation>Aún no hay pruebas</translation>
+    </message>
+    <message>
+        <source>Bring in results...</source>
+        <translation>Incorporar resultados...</translation>
+    </message>
+    <message>
+        <source>Result files from a stick or a folder, several at once; or drop them here</source>
+        <translation>Archivos de resultados de una memoria o una carpeta, varios a la vez; o suéltelos aquí</translation>
+    </message>
+    <message>
+        <source>Export</source>
+        <translation>Exportar</translation>
+    </message>
+    <message>
+        <source>This table as it is shown (CSV)...</source>
+        <translation>Esta tabla tal como se ve (CSV)...</translation>
+    </message>
+    <message>
+        <source>Every answer of this sitting (CSV)...</source>
+        <translation>Todas las respuestas de esta prueba (CSV)...</translation>
+    </message>
+    <message>
+        <source>Statements of this sitting (xAPI)...</source>
+        <translation>Declaraciones de esta prueba (xAPI)...</translation>
+    </message>
+    <message>
+        <source>Sheet of the class to print (PDF)...</source>
+        <translation>Hoja de la clase para imprimir (PDF)...</translation>
+    </message>
+    <message>
+        <source>Sheet of the class for screen readers (HTML)...</source>
+        <translation>Hoja de la clase para lectores de pantalla (HTML)...</translation>
+    </message>
+    <message>
+        <source>Learners</source>
+        <translation>Aprendices</translation>
+    </message>
+    <message>
+        <source>Coupons</source>
+        <translation>Cupones</translation>
+    </message>
+    <message>
+        <source>Wrong together</source>
+        <translation>Fallados juntos</translation>
+    </message>
+    <message>
+        <source>Pictures</source>
+        <translation>Gráficos</translation>
+    </message>
+    <message>
+        <source>Who is ready</source>
+        <translation>Quién está listo</translation>
+    </message>
+    <message>
+        <source>Find...</source>
+        <translation>Buscar...</translation>
+    </message>
+    <message>
+        <source>Papers of the sitting</source>
+        <translation>Exámenes de la prueba</translation>
+    </message>
+    <message>
+        <source>Open the paper</source>
+        <translation>Abrir el examen</translation>
+    </message>
+    <message>
+        <source>Coupons of the sitting</source>
+        <translation>Cupones de la prueba</translation>
+    </message>
+    <message>
+        <source>Coupons got wrong together</source>
+        <translation>Cupones fallados juntos</translation>
+    </message>
+    <message>
+        <source>Open the logbook</source>
+        <translation>Abrir el cuaderno</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n paper(s)</source>
+        <translation>
+            <numerusform>%n examen</numerusform>
+            <numerusform>%n exámenes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No two coupons were got wrong by the same learner.</source>
+        <translation>Ningún aprendiz falló dos cupones a la vez.</translation>
+    </message>
+    <message>
+        <source>Nothing was handed in yet. Sittings that are sat on this machine come here by themselves; results from other machines are brought in from their files: choose them above, or drop them here.</source>
+        <translation>Aún no se ha entregado nada. Las pruebas hechas en este equipo llegan aquí por sí solas; los resultados de otros equipos se incorporan desde sus archivos: elíjalos arriba o suéltelos aquí.</translation>
+    </message>
+    <message>
+        <source>{ready} ready, {not_yet} not yet, {unseen} not seen enough of. What counts: calls at the bench and in sittings, made before anything told how they went.</source>
+        <translation>{ready} listos, {not_yet} todavía no, {unseen} con poco visto. Lo que cuenta: dictámenes en el banco y en pruebas, hechos antes de saber cómo iban.</translation>
+    </message>
+    <message>
+        <source>There is no learner yet: add the class under Class, or bring results in.</source>
+        <translation>Aún no hay aprendices: añada la clase en Clase o incorpore resultados.</translation>
+    </message>
+</context>
+<context>
     <name>ComposeBar</name>
     <message>
         <source>Sitting</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Prueba</translation>
     </message>
     <message>
         <source>Undo</source>
@@ -867,7 +867,7 @@ Odo</source>
     <name>ComposePage</name>
     <message>
         <source>Coupons</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cupones</translation>
     </message>
     <message>
         <source>A learner&apos;s paper</source>
@@ -887,7 +887,7 @@ Odo</source>
     </message>
     <message>
         <source>Learners</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aprendices</translation>
     </message>
     <message>
         <source>Seal and save...</source>
@@ -2151,6 +2151,14 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>{held} de {asked} bien hechos; nota {n} %</translation>
     </message>
     <message>
+        <source>The score is the mean of all of them, and some were held in part.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The score is their mean, less 5 for each bench note turned up.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Your readings</source>
         <translation>Sus lecturas</translation>
     </message>
@@ -2250,16 +2258,16 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>Tamaño máximo, por cateto</translation>
     </message>
     <message>
-        <source>Nearest to a limit, in doubts</source>
-        <translation>Lo más cerca del límite, en dudas</translation>
+        <source>Nearest to a limit, × doubt</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Farthest from it, in doubts</source>
-        <translation>Lo más lejos, en dudas</translation>
+        <source>Farthest from it, × doubt</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>Share inside the doubt</source>
-        <translation>Parte dentro de la duda</translation>
+        <source>Share too near to tell</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>millimetres</source>
@@ -2312,6 +2320,10 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <message>
         <source>Another seed</source>
         <translation>Otra semilla</translation>
+    </message>
+    <message>
+        <source>The doubt is what a leaf can’t tell: 0.13 mm at a leg, 0.17 mm at the throat.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Faces</source>
@@ -2710,7 +2722,7 @@ Nothing is lost: all you have stated is kept at this machine. Make room on the d
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Código</translation>
     </message>
     <message>
         <source>Name</source>
@@ -2768,23 +2780,23 @@ Nothing is lost: all you have stated is kept at this machine. Make room on the d
     <name>Exporting</name>
     <message>
         <source>There is nothing to write yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada que escribir.</translation>
     </message>
     <message>
         <source>results</source>
-        <translation type="unfinished"></translation>
+        <translation>resultados</translation>
     </message>
     <message>
         <source>It could not be written.</source>
-        <translation type="unfinished">No se pudo escribir.</translation>
+        <translation>No se pudo escribir.</translation>
     </message>
     <message>
         <source>It is written</source>
-        <translation type="unfinished">Está escrito</translation>
+        <translation>Está escrito</translation>
     </message>
     <message>
         <source>Save as</source>
-        <translation type="unfinished">Guardar como</translation>
+        <translation>Guardar como</translation>
     </message>
 </context>
 <context>
@@ -4697,7 +4709,7 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <name>GroupsPanel</name>
     <message>
         <source>Groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grupos</translation>
     </message>
     <message>
         <source>New group...</source>
@@ -4846,6 +4858,10 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
         <translation>Saltar este paso</translation>
     </message>
     <message>
+        <source>I have looked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Hecho</translation>
     </message>
@@ -4908,7 +4924,7 @@ Nothing is left open.</source>
     <name>HandlingView</name>
     <message>
         <source>The handling</source>
-        <translation type="unfinished"></translation>
+        <translation>El manejo</translation>
     </message>
 </context>
 <context>
@@ -5860,51 +5876,51 @@ Nothing is left open.</source>
     <name>MarksPanel</name>
     <message>
         <source>{name}: &lt;s&gt;{was}&lt;/s&gt; &lt;b&gt;{now}&lt;/b&gt;, set by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: &lt;s&gt;{was}&lt;/s&gt; &lt;b&gt;{now}&lt;/b&gt;, puesto a mano</translation>
     </message>
     <message>
         <source>{name}: {now}, set by hand; graded {was}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {now}, puesto a mano; calificado con {was}</translation>
     </message>
     <message>
         <source>{name}: &lt;s&gt;{was}&lt;/s&gt; &lt;b&gt;{now}&lt;/b&gt;, by what was set by hand</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: &lt;s&gt;{was}&lt;/s&gt; &lt;b&gt;{now}&lt;/b&gt;, por lo puesto a mano</translation>
     </message>
     <message>
         <source>{name}: {now}, by what was set by hand; graded {was}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {now}, por lo puesto a mano; calificado con {was}</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>sí</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>no</translation>
     </message>
     <message>
         <source>not marked</source>
-        <translation type="unfinished"></translation>
+        <translation>sin calificar</translation>
     </message>
     <message>
         <source>{at}, {by}: set to {value}. “{reason}”</source>
-        <translation type="unfinished"></translation>
+        <translation>{at}, {by}: puesto en {value}. «{reason}»</translation>
     </message>
     <message>
         <source>Override...</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar...</translation>
     </message>
     <message>
         <source>Override {mark}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar {mark}</translation>
     </message>
     <message>
         <source>Put back...</source>
-        <translation type="unfinished"></translation>
+        <translation>Reponer...</translation>
     </message>
     <message>
         <source>Put {mark} back as graded</source>
-        <translation type="unfinished"></translation>
+        <translation>Reponer {mark} como se calificó</translation>
     </message>
 </context>
 <context>
@@ -5990,75 +6006,75 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>OverrideDialog</name>
     <message>
         <source>Put back as graded: {mark}</source>
-        <translation type="unfinished"></translation>
+        <translation>Reponer como se calificó: {mark}</translation>
     </message>
     <message>
         <source>Override: {mark}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar: {mark}</translation>
     </message>
     <message>
         <source>Graded {graded}, now {value}. The grade stays beside the override, and nothing that was overridden before is erased.</source>
-        <translation type="unfinished"></translation>
+        <translation>Calificado con {graded}, ahora {value}. La calificación queda junto al cambio, y no se borra nada de lo cambiado antes.</translation>
     </message>
     <message>
         <source>Mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo</translation>
     </message>
     <message>
         <source>Reason (needed)</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo (necesario)</translation>
     </message>
     <message>
         <source>Who says so</source>
-        <translation type="unfinished"></translation>
+        <translation>Quién lo dice</translation>
     </message>
     <message>
         <source>Who says so (needed)</source>
-        <translation type="unfinished"></translation>
+        <translation>Quién lo dice (necesario)</translation>
     </message>
     <message>
         <source>Put back</source>
-        <translation type="unfinished">Devolver</translation>
+        <translation>Reponer</translation>
     </message>
     <message>
         <source>Override</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar</translation>
     </message>
     <message>
         <source> %</source>
-        <translation type="unfinished"></translation>
+        <translation> %</translation>
     </message>
     <message>
         <source>Not critical</source>
-        <translation type="unfinished"></translation>
+        <translation>No crítico</translation>
     </message>
     <message>
         <source>Critical</source>
-        <translation type="unfinished"></translation>
+        <translation>Crítico</translation>
     </message>
     <message>
         <source>A reason of 1 to {most} characters is needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hace falta un motivo de 1 a {most} caracteres.</translation>
     </message>
     <message>
         <source>Who says so is needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hace falta quién lo dice.</translation>
     </message>
     <message>
         <source>critical</source>
-        <translation type="unfinished"></translation>
+        <translation>crítico</translation>
     </message>
     <message>
         <source>not critical</source>
-        <translation type="unfinished"></translation>
+        <translation>no crítico</translation>
     </message>
     <message>
         <source>not marked</source>
-        <translation type="unfinished"></translation>
+        <translation>sin calificar</translation>
     </message>
 </context>
 <context>
@@ -6132,53 +6148,53 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>PaperPage</name>
     <message>
         <source>Back to the class  Esc</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a la clase  Esc</translation>
     </message>
     <message>
         <source>Back to the class</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a la clase</translation>
     </message>
     <message>
         <source>Export</source>
-        <translation type="unfinished">Exportar</translation>
+        <translation>Exportar</translation>
     </message>
     <message>
         <source>This paper as a table (CSV)...</source>
-        <translation type="unfinished"></translation>
+        <translation>Este examen como tabla (CSV)...</translation>
     </message>
     <message>
         <source>Everything of this learner (CSV)...</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo lo de este aprendiz (CSV)...</translation>
     </message>
     <message>
         <source>Statements (xAPI)...</source>
-        <translation type="unfinished">Declaraciones (xAPI)...</translation>
+        <translation>Declaraciones (xAPI)...</translation>
     </message>
     <message>
         <source>Sheet to print (PDF)...</source>
-        <translation type="unfinished">Hoja para imprimir (PDF)...</translation>
+        <translation>Hoja para imprimir (PDF)...</translation>
     </message>
     <message>
         <source>Sheet for screen readers (HTML)...</source>
-        <translation type="unfinished">Hoja para lectores de pantalla (HTML)...</translation>
+        <translation>Hoja para lectores de pantalla (HTML)...</translation>
     </message>
     <message>
         <source>Coupons of this paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupones de este examen</translation>
     </message>
     <message>
         <source>{number}  {title}</source>
-        <translation type="unfinished"></translation>
+        <translation>{number}  {title}</translation>
     </message>
     <message>
         <source>Not answered. Right call: {right}. Looked at for {seconds} s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin responder. Dictamen correcto: {right}. Visto durante {seconds} s.</translation>
     </message>
     <message numerus="yes">
         <source>Call: {called}. Right call: {right}. {seconds} s in %n visit(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Dictamen: {called}. Dictamen correcto: {right}. {seconds} s en %n visita.</numerusform>
+            <numerusform>Dictamen: {called}. Dictamen correcto: {right}. {seconds} s en %n visitas.</numerusform>
         </translation>
     </message>
 </context>
@@ -6206,7 +6222,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">N.º</translation>
     </message>
     <message>
         <source>Coupon</source>
@@ -6222,7 +6238,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>Right call</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dictamen correcto</translation>
     </message>
     <message>
         <source>The paper</source>
@@ -6269,7 +6285,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">N.º</translation>
     </message>
     <message>
         <source>Coupon</source>
@@ -6285,7 +6301,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>Right call</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Dictamen correcto</translation>
     </message>
     <message>
         <source>Coupons of the tray</source>
@@ -6316,7 +6332,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>Coupons</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Cupones</translation>
     </message>
     <message>
         <source>Where the coupons come from</source>
@@ -6375,26 +6391,26 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>PassphraseDialog</name>
     <message numerus="yes">
         <source>Bring in %n result file(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Incorporar %n archivo de resultados</numerusform>
+            <numerusform>Incorporar %n archivos de resultados</numerusform>
         </translation>
     </message>
     <message>
         <source>They were sealed with the sitting&apos;s passphrase. It is asked for once and tried on each; files that another one seals are listed at the end.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se sellaron con la frase de contraseña de la prueba. Se pide una vez y se prueba en cada uno; los que selle otra se enumeran al final.</translation>
     </message>
     <message>
         <source>Passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Frase de paso</translation>
     </message>
     <message>
         <source>Show it</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrarla</translation>
     </message>
     <message>
         <source>Bring in</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporar</translation>
     </message>
 </context>
 <context>
@@ -6475,7 +6491,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>Groups</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Grupos</translation>
     </message>
     <message>
         <source>Put those chosen into a group, or take them out</source>
@@ -6507,11 +6523,11 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Código</translation>
     </message>
     <message>
         <source>Name here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nombre aquí</translation>
     </message>
     <message>
         <source>Calls</source>
@@ -6523,7 +6539,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>Learners</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aprendices</translation>
     </message>
     <message>
         <source>Nobody is in the class yet. Add learners one by one, or many at once from a spreadsheet: each gets a code, by which they are known in sittings.</source>
@@ -6880,7 +6896,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>PicturesPage</name>
     <message>
         <source>Pictures of the class</source>
-        <translation type="unfinished"></translation>
+        <translation>Gráficos de la clase</translation>
     </message>
 </context>
 <context>
@@ -7122,19 +7138,19 @@ Suspended, the sitting can be gone on with at this machine, at the same coupon; 
     <name>ProgressDialog</name>
     <message>
         <source>Bringing results in</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporando resultados</translation>
     </message>
     <message>
         <source>How far it is</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto lleva</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Detener</translation>
     </message>
     <message>
         <source>{done} of {of} files</source>
-        <translation type="unfinished"></translation>
+        <translation>{done} de {of} archivos</translation>
     </message>
 </context>
 <context>
@@ -7395,6 +7411,10 @@ Suspended, the sitting can be gone on with at this machine, at the same coupon; 
     <message>
         <source>Show all</source>
         <translation>Ver todo</translation>
+    </message>
+    <message>
+        <source>Nothing says that. Try one word of it, or another word for it: leg, undercut, throat, the name of a standard.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Back (Alt+Left)</source>
@@ -7679,870 +7699,894 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <name>Results</name>
     <message>
         <source>No.</source>
-        <translation type="unfinished"></translation>
+        <translation>N.º</translation>
     </message>
     <message>
         <source>Place in the sitting as it was composed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lugar en la prueba tal como se compuso.</translation>
     </message>
     <message>
         <source>Coupon</source>
-        <translation type="unfinished">Cupón</translation>
+        <translation>Cupón</translation>
     </message>
     <message>
         <source>What it is called; dice give each learner their own, as hard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se llama; los dados dan a cada aprendiz el suyo, igual de difícil.</translation>
     </message>
     <message>
         <source>Right call</source>
-        <translation type="unfinished"></translation>
+        <translation>Dictamen correcto</translation>
     </message>
     <message>
         <source>What the rules say of it (the key).</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que dicen las reglas de él (la clave).</translation>
     </message>
     <message>
         <source>Papers</source>
-        <translation type="unfinished"></translation>
+        <translation>Exámenes</translation>
     </message>
     <message>
         <source>How many papers have it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántos exámenes lo tienen.</translation>
     </message>
     <message>
         <source>Difficulty</source>
-        <translation type="unfinished">Dificultad</translation>
+        <translation>Dificultad</translation>
     </message>
     <message>
         <source>Discrimination</source>
-        <translation type="unfinished"></translation>
+        <translation>Discriminación</translation>
     </message>
     <message>
         <source>Misses</source>
-        <translation type="unfinished"></translation>
+        <translation>Omisiones</translation>
     </message>
     <message>
         <source>False alarms</source>
-        <translation type="unfinished"></translation>
+        <translation>Falsas alarmas</translation>
     </message>
     <message>
         <source>Right</source>
-        <translation type="unfinished">Correcta</translation>
+        <translation>Bien</translation>
     </message>
     <message>
         <source>Alike</source>
-        <translation type="unfinished"></translation>
+        <translation>Igual</translation>
     </message>
     <message>
         <source>Time, s</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo, s</translation>
     </message>
     <message>
         <source>Share of the papers that have it right: low is hard (item difficulty, p), with the 95 % that it lies in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte de los exámenes que lo tienen bien: baja es difícil (dificultad del ítem, p), con el 95 % en que está.</translation>
     </message>
     <message>
         <source>Whether those who are better at the rest are better here: 0 not at all, below 0 worse (corrected point-biserial correlation), with its 95 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si quienes van mejor en el resto van mejor aquí: 0 nada, bajo 0 peor (correlación biserial puntual corregida), con su 95 %.</translation>
     </message>
     <message>
         <source>Best less weakest</source>
-        <translation type="unfinished"></translation>
+        <translation>Mejores menos flojos</translation>
     </message>
     <message>
         <source>Share right among the best of the class less that among the weakest (upper-lower index, 27 % at either end).</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte de aciertos entre los mejores de la clase menos la de los más flojos (índice de grupos extremos, 27 % a cada lado).</translation>
     </message>
     <message>
         <source>Bad welds let go, of those called, outside the doubt (misses).</source>
-        <translation type="unfinished"></translation>
+        <translation>Cordones malos que se dejaron pasar, de los dictaminados, fuera de la duda (omisiones).</translation>
     </message>
     <message>
         <source>Good welds that were rejected, of those called, outside the doubt (false alarms).</source>
-        <translation type="unfinished"></translation>
+        <translation>Cordones buenos que se rechazaron, de los dictaminados, fuera de la duda (falsas alarmas).</translation>
     </message>
     <message>
         <source>Papers that agree with the truth, doubt allowed for (accuracy).</source>
-        <translation type="unfinished"></translation>
+        <translation>Exámenes que coinciden con la verdad, contando la duda (exactitud).</translation>
     </message>
     <message>
         <source>How many gave the commonest call: whether the class agrees with itself, right or wrong (modal agreement).</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántos dieron el dictamen más común: si la clase coincide consigo misma, bien o mal (acuerdo modal).</translation>
     </message>
     <message>
         <source>Papers that say nothing of it (omitted).</source>
-        <translation type="unfinished"></translation>
+        <translation>Exámenes que no dicen nada de él (omitido).</translation>
     </message>
     <message>
         <source>Half of those who answered took less, half more (median time).</source>
-        <translation type="unfinished"></translation>
+        <translation>La mitad de quienes respondieron tardó menos, la mitad más (tiempo mediano).</translation>
     </message>
     <message>
         <source>Overridden</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiadas</translation>
     </message>
     <message>
         <source>How many marks of it were set by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántas notas suyas se pusieron a mano.</translation>
     </message>
     <message>
         <source>Any right call</source>
-        <translation type="unfinished"></translation>
+        <translation>Cualquier dictamen</translation>
     </message>
     <message>
         <source>What to look at</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué mirar</translation>
     </message>
     <message>
         <source>All coupons</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los cupones</translation>
     </message>
     <message>
         <source>Hard</source>
-        <translation type="unfinished"></translation>
+        <translation>Difíciles</translation>
     </message>
     <message>
         <source>Easy</source>
-        <translation type="unfinished"></translation>
+        <translation>Fáciles</translation>
     </message>
     <message>
         <source>Below 0</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajo 0</translation>
     </message>
     <message>
         <source>One of the two.</source>
-        <translation type="unfinished"></translation>
+        <translation>Uno de los dos.</translation>
     </message>
     <message>
         <source>and coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>y cupón</translation>
     </message>
     <message>
         <source>The other.</source>
-        <translation type="unfinished"></translation>
+        <translation>El otro.</translation>
     </message>
     <message>
         <source>Wrong together</source>
-        <translation type="unfinished"></translation>
+        <translation>Fallados juntos</translation>
     </message>
     <message>
         <source>How many learners got both wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántos aprendices fallaron los dos.</translation>
     </message>
     <message>
         <source>{count} of {of}</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} de {of}</translation>
     </message>
     <message>
         <source>By chance</source>
-        <translation type="unfinished"></translation>
+        <translation>Por azar</translation>
     </message>
     <message>
         <source>How many would be if each learner&apos;s and each coupon&apos;s errors fell at random (mean of random tables with the same margins), and the 95 % about it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántos serían si los errores de cada aprendiz y de cada cupón cayeran al azar (media de tablas al azar con los mismos márgenes), y el 95 % alrededor.</translation>
     </message>
     <message>
         <source>More than chance</source>
-        <translation type="unfinished"></translation>
+        <translation>Más que azar</translation>
     </message>
     <message>
         <source>Whether luck would rarely do that, looking at so many pairs (false discovery rate 5 %, Benjamini-Hochberg).</source>
-        <translation type="unfinished"></translation>
+        <translation>Si la suerte rara vez haría eso, mirando tantas parejas (tasa de falsos hallazgos 5 %, Benjamini-Hochberg).</translation>
     </message>
     <message>
         <source>may be luck</source>
-        <translation type="unfinished"></translation>
+        <translation>puede ser suerte</translation>
     </message>
     <message>
         <source>Ready if all three are shown with 95 % confidence: bad welds caught, good ones let through, the line where the limit is. A training record, no qualification.</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo si se demuestran las tres cosas con un 95 % de confianza: cordones malos detectados, buenos aceptados, la línea donde está el límite. Un registro de práctica, no una cualificación.</translation>
     </message>
     <message>
         <source>Bad caught</source>
-        <translation type="unfinished"></translation>
+        <translation>Malos detectados</translation>
     </message>
     <message>
         <source>Bad welds that were rejected, outside the doubt; 29 of 29 would show nine in ten (exact binomial demonstration).</source>
-        <translation type="unfinished"></translation>
+        <translation>Cordones malos que se rechazaron, fuera de la duda; 29 de 29 demostrarían nueve de cada diez (demostración binomial exacta).</translation>
     </message>
     <message>
         <source>Good let through</source>
-        <translation type="unfinished"></translation>
+        <translation>Buenos aceptados</translation>
     </message>
     <message>
         <source>Good welds that were accepted: who rejects everything catches every bad one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cordones buenos que se aceptaron: quien rechaza todo detecta todos los malos.</translation>
     </message>
     <message>
         <source>Calls without a mistake, from now on, that would show what is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dictámenes sin fallo, desde ahora, que demostrarían lo que falta.</translation>
     </message>
     <message>
         <source>Where they begin to call a weld short: above 0 too early, below 0 too late (bias of the fitted line), with its 95 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde empieza a dar un cordón por corto: sobre 0 demasiado pronto, bajo 0 demasiado tarde (sesgo de la línea ajustada), con su 95 %.</translation>
     </message>
     <message>
         <source>How blurred that line is (spread of the fitted line), with its 95 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo borrosa que es esa línea (dispersión de la línea ajustada), con su 95 %.</translation>
     </message>
     <message>
         <source>Calls that count: made before anything told how they went, at the bench or in sittings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dictámenes que cuentan: hechos antes de saber cómo iban, en el banco o en pruebas.</translation>
     </message>
     <message>
         <source>The latest call that counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>El último dictamen que cuenta.</translation>
     </message>
     <message>
         <source>Strength</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuerza</translation>
     </message>
     <message>
         <source>0 is none, 1 is always together (phi coefficient).</source>
-        <translation type="unfinished"></translation>
+        <translation>0 es nada, 1 es siempre juntos (coeficiente phi).</translation>
     </message>
     <message>
         <source>ready</source>
-        <translation type="unfinished"></translation>
+        <translation>listo</translation>
     </message>
     <message>
         <source>not yet</source>
-        <translation type="unfinished"></translation>
+        <translation>todavía no</translation>
     </message>
     <message>
         <source>not enough seen</source>
-        <translation type="unfinished"></translation>
+        <translation>poco visto</translation>
     </message>
     <message>
         <source>File</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivo</translation>
     </message>
     <message>
         <source>Came in</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporado</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished"></translation>
+        <translation>Código</translation>
     </message>
     <message>
         <source>Sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba</translation>
     </message>
     <message>
         <source>Why, and what to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué, y qué hacer</translation>
     </message>
     <message>
         <source>yes</source>
-        <translation type="unfinished"></translation>
+        <translation>sí</translation>
     </message>
     <message>
         <source>was here already</source>
-        <translation type="unfinished"></translation>
+        <translation>ya estaba</translation>
     </message>
     <message>
         <source>yes, two of one code</source>
-        <translation type="unfinished"></translation>
+        <translation>sí, dos con un código</translation>
     </message>
     <message>
         <source>no</source>
-        <translation type="unfinished"></translation>
+        <translation>no</translation>
+    </message>
+    <message>
+        <source>Here already: {count}.</source>
+        <translation>Ya estaban: {count}.</translation>
+    </message>
+    <message>
+        <source>With the code of another paper: {count}.</source>
+        <translation>Con el código de otro examen: {count}.</translation>
+    </message>
+    <message>
+        <source>Not come in, and nothing of it: {count}.</source>
+        <translation>Sin incorporar, y nada de ello: {count}.</translation>
     </message>
     <message>
         <source>The same paper came in before; nothing was changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>El mismo examen ya se había incorporado; no se cambió nada.</translation>
     </message>
     <message>
         <source>Another paper of this code is in the sitting. Both are kept and marked: see whose they are.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay otro examen con este código en la prueba. Se guardan y se marcan los dos: vea de quién son.</translation>
+    </message>
+    <message>
+        <source>Answers: {count}.</source>
+        <translation>Respuestas: {count}.</translation>
     </message>
     <message>
         <source>right would be {right}</source>
-        <translation type="unfinished"></translation>
+        <translation>lo correcto sería {right}</translation>
     </message>
     <message>
-        <source>and %n more</source>
-        <translation type="unfinished"></translation>
+        <source>and {count} more</source>
+        <translation>y {count} más</translation>
     </message>
     <message>
         <source>What the learner is called in sittings (pseudonym).</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se llama el aprendiz en las pruebas (seudónimo).</translation>
     </message>
     <message>
         <source>Name here</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre aquí</translation>
     </message>
     <message>
         <source>The name that this machine&apos;s logbook knows.</source>
-        <translation type="unfinished"></translation>
+        <translation>El nombre que conoce el cuaderno de este equipo.</translation>
     </message>
     <message>
         <source>Ready?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Listo?</translation>
     </message>
     <message>
         <source>More needed</source>
-        <translation type="unfinished"></translation>
+        <translation>Faltan</translation>
     </message>
     <message>
         <source>Line, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea, mm</translation>
     </message>
     <message>
         <source>Blur, mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrosidad, mm</translation>
     </message>
     <message>
         <source>Calls</source>
-        <translation type="unfinished">Dictámenes</translation>
+        <translation>Dictámenes</translation>
     </message>
     <message>
         <source>Latest</source>
-        <translation type="unfinished"></translation>
+        <translation>Último</translation>
     </message>
     <message>
         <source>Groups</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupos</translation>
     </message>
     <message>
         <source>Of the class, as they stand on this machine.</source>
-        <translation type="unfinished"></translation>
+        <translation>De la clase, tal como están en este equipo.</translation>
     </message>
     <message>
         <source>Group</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupo</translation>
     </message>
     <message>
         <source>All groups</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los grupos</translation>
     </message>
     <message>
         <source>Ready or not</source>
-        <translation type="unfinished"></translation>
+        <translation>Listos o no</translation>
     </message>
     <message>
         <source>{value} ({low} to {high})</source>
-        <translation type="unfinished"></translation>
+        <translation>{value} ({low} a {high})</translation>
     </message>
     <message>
         <source>score {score}, {needed} needed</source>
-        <translation type="unfinished"></translation>
+        <translation>puntuación {score}, hacen falta {needed}</translation>
     </message>
     <message>
         <source>{skill} {score}, {needed} needed</source>
-        <translation type="unfinished"></translation>
+        <translation>{skill} {score}, hacen falta {needed}</translation>
     </message>
     <message>
         <source>{skill} not shown, {needed} needed</source>
-        <translation type="unfinished"></translation>
+        <translation>{skill} sin mostrar, hacen falta {needed}</translation>
     </message>
     <message>
         <source>bad welds accepted: {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>cordones malos aceptados: {count}</translation>
     </message>
     <message>
         <source>Passed, with {score}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aprobado, con {score}.</translation>
     </message>
     <message>
         <source>by dice, each their own</source>
-        <translation type="unfinished"></translation>
+        <translation>por dados, a cada uno el suyo</translation>
     </message>
     <message>
         <source>{call}, in doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>{call}, en duda</translation>
     </message>
     <message>
         <source>bad</source>
-        <translation type="unfinished"></translation>
+        <translation>malo</translation>
     </message>
     <message>
         <source>good</source>
-        <translation type="unfinished"></translation>
+        <translation>bueno</translation>
     </message>
     <message>
         <source>what is wrong</source>
-        <translation type="unfinished">qué falla</translation>
+        <translation>qué está mal</translation>
     </message>
     <message>
         <source>a size</source>
-        <translation type="unfinished"></translation>
+        <translation>un tamaño</translation>
     </message>
     <message>
         <source>a reading</source>
-        <translation type="unfinished">una lectura</translation>
+        <translation>una lectura</translation>
     </message>
     <message>
         <source>Not passed, with {score}: {why}.</source>
-        <translation type="unfinished"></translation>
+        <translation>No aprobado, con {score}: {why}.</translation>
     </message>
     <message>
         <source>The name that this machine&apos;s logbook knows; no file carries it.</source>
-        <translation type="unfinished"></translation>
+        <translation>El nombre que conoce el cuaderno de este equipo; ningún archivo lo lleva.</translation>
     </message>
     <message>
         <source>Score</source>
-        <translation type="unfinished"></translation>
+        <translation>Puntuación</translation>
     </message>
     <message>
         <source>Mean of the coupons&apos; scores; unanswered and critical ones count 0 (total score).</source>
-        <translation type="unfinished"></translation>
+        <translation>Media de las puntuaciones de los cupones; los no respondidos y los críticos cuentan 0 (puntuación total).</translation>
     </message>
     <message>
         <source>Result</source>
-        <translation type="unfinished"></translation>
+        <translation>Resultado</translation>
     </message>
     <message>
         <source>Passed if every pass mark is reached and nothing stands against it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aprobado si se alcanza cada nota mínima y nada lo impide.</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué</translation>
     </message>
     <message>
         <source>What the result hangs on.</source>
-        <translation type="unfinished"></translation>
+        <translation>De qué depende el resultado.</translation>
     </message>
     <message>
         <source>Passed</source>
-        <translation type="unfinished"></translation>
+        <translation>Aprobado</translation>
     </message>
     <message>
         <source>Not passed</source>
-        <translation type="unfinished"></translation>
+        <translation>No aprobado</translation>
     </message>
     <message>
         <source>{skill}: mean of this mark over the coupons that ask for it (subscore); marked where it is below its own pass mark.</source>
-        <translation type="unfinished"></translation>
+        <translation>{skill}: media de esta nota en los cupones que la piden (puntuación parcial); señalada donde no llega a su propia nota mínima.</translation>
     </message>
     <message>
         <source>Critical</source>
-        <translation type="unfinished"></translation>
+        <translation>Críticos</translation>
     </message>
     <message>
         <source>Calls that accept what the rules reject (critical errors).</source>
-        <translation type="unfinished"></translation>
+        <translation>Dictámenes que aceptan lo que las reglas rechazan (errores críticos).</translation>
     </message>
     <message>
         <source>Unanswered</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin responder</translation>
     </message>
     <message>
         <source>Coupons without a call (omitted items); each scores 0.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupones sin dictamen (ítems omitidos); cada uno puntúa 0.</translation>
     </message>
     <message>
         <source>Time, min</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo, min</translation>
     </message>
     <message>
         <source>Time used while the program ran; breaks are not in it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo usado mientras el programa funcionaba; las interrupciones no cuentan.</translation>
     </message>
     <message>
         <source>Extra time</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo extra</translation>
     </message>
     <message>
         <source>Share of time more than the others have (accommodation).</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte de tiempo de más que los otros (adaptación).</translation>
     </message>
     <message>
         <source>Breaks</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortes</translation>
     </message>
     <message>
         <source>How often it was broken off: closed, asleep, or the clock set (interruptions).</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántas veces se cortó: cerrado, en reposo o con el reloj cambiado (interrupciones).</translation>
     </message>
     <message>
         <source>Station</source>
-        <translation type="unfinished"></translation>
+        <translation>Equipo</translation>
     </message>
     <message>
         <source>The machine that it was sat on.</source>
-        <translation type="unfinished"></translation>
+        <translation>El equipo en que se hizo.</translation>
     </message>
     <message>
         <source>Handed in</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregado</translation>
     </message>
     <message>
         <source>When it was handed in, by that machine&apos;s clock.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuándo se entregó, por el reloj de ese equipo.</translation>
     </message>
     <message>
         <source>Ended</source>
-        <translation type="unfinished"></translation>
+        <translation>Final</translation>
     </message>
     <message>
         <source>Whether the learner finished it, or the time did.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si lo terminó el aprendiz o el tiempo.</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Whether there are two papers of one code, and how many marks were overridden.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si hay dos exámenes con un código, y cuántas notas se cambiaron.</translation>
     </message>
     <message>
         <source>finished</source>
-        <translation type="unfinished"></translation>
+        <translation>terminado</translation>
     </message>
     <message>
         <source>time up</source>
-        <translation type="unfinished"></translation>
+        <translation>tiempo agotado</translation>
     </message>
     <message>
         <source>another paper of this code</source>
-        <translation type="unfinished"></translation>
+        <translation>otro examen con este código</translation>
+    </message>
+    <message>
+        <source>marks overridden: {count}</source>
+        <translation>notas cambiadas: {count}</translation>
     </message>
     <message>
         <source>Passed or not</source>
-        <translation type="unfinished"></translation>
+        <translation>Aprobados o no</translation>
     </message>
     <message>
         <source>Two of one code</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos con un código</translation>
     </message>
     <message>
         <source>Skill below its mark</source>
-        <translation type="unfinished"></translation>
+        <translation>Habilidad bajo su mínimo</translation>
     </message>
     <message>
         <source>Any skills</source>
-        <translation type="unfinished"></translation>
+        <translation>Cualquier habilidad</translation>
     </message>
     <message>
         <source>Some skill below</source>
-        <translation type="unfinished"></translation>
+        <translation>Alguna bajo mínimo</translation>
     </message>
     <message>
         <source>{skill} below</source>
-        <translation type="unfinished"></translation>
+        <translation>{skill} bajo mínimo</translation>
     </message>
     <message>
         <source>Score of the coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>Puntuación del cupón</translation>
     </message>
     <message>
         <source>Critical call</source>
-        <translation type="unfinished"></translation>
+        <translation>Dictamen crítico</translation>
     </message>
     <message>
         <source>unanswered</source>
-        <translation type="unfinished"></translation>
+        <translation>sin responder</translation>
     </message>
     <message>
         <source>Place in this learner&apos;s own order.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lugar en el orden propio de este aprendiz.</translation>
     </message>
     <message>
         <source>What it is called.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se llama.</translation>
     </message>
     <message>
         <source>Call</source>
-        <translation type="unfinished"></translation>
+        <translation>Dictamen</translation>
     </message>
     <message>
         <source>What was stated.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se dijo.</translation>
     </message>
     <message>
         <source>Mean of its marks; 0 if critical or unanswered (item score).</source>
-        <translation type="unfinished"></translation>
+        <translation>Media de sus notas; 0 si es crítico o sin responder (puntuación del ítem).</translation>
     </message>
     <message>
         <source>How long it lay before the learner, all visits together.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto estuvo ante el aprendiz, todas las visitas juntas.</translation>
     </message>
     <message>
         <source>Visits</source>
-        <translation type="unfinished"></translation>
+        <translation>Visitas</translation>
     </message>
     <message>
         <source>How often the learner came to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuántas veces llegó a él el aprendiz.</translation>
     </message>
     <message>
         <source>Critical, in doubt, marked for review, or overridden.</source>
-        <translation type="unfinished"></translation>
+        <translation>Crítico, en duda, marcado para revisar o cambiado.</translation>
     </message>
     <message>
         <source>{now}, was {was}</source>
-        <translation type="unfinished"></translation>
+        <translation>{now}, era {was}</translation>
     </message>
     <message>
         <source>critical</source>
-        <translation type="unfinished"></translation>
+        <translation>crítico</translation>
     </message>
     <message>
         <source>in doubt</source>
-        <translation type="unfinished">en duda</translation>
+        <translation>en duda</translation>
     </message>
     <message>
         <source>marked for review</source>
-        <translation type="unfinished"></translation>
+        <translation>marcado para revisar</translation>
     </message>
     <message>
         <source>overridden</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiado</translation>
     </message>
     <message>
         <source>Scores by skill</source>
-        <translation type="unfinished"></translation>
+        <translation>Puntuaciones por habilidad</translation>
     </message>
     <message>
         <source>Difficulty and discrimination</source>
-        <translation type="unfinished"></translation>
+        <translation>Dificultad y discriminación</translation>
     </message>
     <message>
         <source>Misses and false alarms by distance to the limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Omisiones y falsas alarmas por distancia al límite</translation>
     </message>
     <message>
         <source>Time by coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo por cupón</translation>
     </message>
     <message>
         <source>Score (dots: learners; bar: their middle half)</source>
-        <translation type="unfinished"></translation>
+        <translation>Puntuación (puntos: aprendices; barra: su mitad central)</translation>
     </message>
     <message>
         <source>Minutes (dots: learners; bar: their middle half)</source>
-        <translation type="unfinished"></translation>
+        <translation>Minutos (puntos: aprendices; barra: su mitad central)</translation>
     </message>
     <message>
         <source>Share of the papers that are right</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte de los exámenes que están bien</translation>
     </message>
     <message>
         <source>below 0: the better do worse here</source>
-        <translation type="unfinished"></translation>
+        <translation>bajo 0: los mejores van peor aquí</translation>
     </message>
     <message>
         <source>misses ■</source>
-        <translation type="unfinished"></translation>
+        <translation>omisiones ■</translation>
     </message>
     <message>
         <source>● false alarms</source>
-        <translation type="unfinished"></translation>
+        <translation>● falsas alarmas</translation>
     </message>
     <message>
         <source>grey: within a leaf&apos;s doubt</source>
-        <translation type="unfinished">gris: dentro de la duda de una hoja</translation>
+        <translation>gris: dentro de la duda de una hoja</translation>
     </message>
     <message>
         <source>Distance from the limit, mm (left: short of it)</source>
-        <translation type="unfinished">Distancia al límite, mm (a la izquierda: escaso)</translation>
+        <translation>Distancia al límite, mm (izquierda: no llega)</translation>
     </message>
     <message>
         <source>Called wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Mal dictaminados</translation>
     </message>
     <message>
         <source>Only {count} of {few} papers: nothing can be said of coupons but counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo {count} de {few} exámenes: de los cupones solo se pueden dar recuentos.</translation>
     </message>
     <message>
         <source>{count} papers are few: figures of coupons are rough below {enough}, as their ranges show.</source>
-        <translation type="unfinished"></translation>
+        <translation>{count} exámenes son pocos: por debajo de {enough} las cifras de los cupones son toscas, como muestran sus márgenes.</translation>
     </message>
     <message>
         <source>{passed} of {count} papers passed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aprobaron {passed} de {count} exámenes.</translation>
     </message>
     <message>
         <source>Half of the scores are at {middle} or above.</source>
-        <translation type="unfinished"></translation>
+        <translation>La mitad de las puntuaciones está en {middle} o más.</translation>
+    </message>
+    <message>
+        <source>Papers with the code of another: {count}. See whose they are.</source>
+        <translation>Exámenes con el código de otro: {count}. Vea de quién son.</translation>
     </message>
     <message>
         <source>One learner&apos;s score is good to about ±{reach} (95 %, standard error of measurement).</source>
-        <translation type="unfinished"></translation>
+        <translation>La puntuación de un aprendiz vale con unos ±{reach} (95 %, error típico de medida).</translation>
     </message>
     <message>
         <source>How well the coupons measure one thing: KR-20 {kr20}, alpha {alpha}, over {items} coupons and {papers} papers.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hasta qué punto los cupones miden una sola cosa: KR-20 {kr20}, alfa {alpha}, con {items} cupones y {papers} exámenes.</translation>
     </message>
     <message>
         <source>Agreement with the truth beyond chance: kappa {kappa}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Acuerdo con la verdad más allá del azar: kappa {kappa}.</translation>
     </message>
     <message>
         <source>With each other: Fleiss&apos; kappa {kappa}, over {places} coupons.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre ellos: kappa de Fleiss {kappa}, con {places} cupones.</translation>
     </message>
     <message>
         <source>No two coupons were got wrong by the same learners more often than chance would have it, given how weak each learner and how hard each coupon is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna pareja de cupones la fallaron los mismos aprendices más de lo que haría el azar, dado lo flojo de cada aprendiz y lo difícil de cada cupón.</translation>
     </message>
     <message>
-        <source>%n pair(s) were got wrong by the same learners more often than chance would have it, given how weak each learner and how hard each coupon is: one thing may be behind both.</source>
-        <translation type="unfinished"></translation>
+        <source>Pairs got wrong by the same learners more often than chance would have it, given how weak each learner and how hard each coupon is: {count}. One thing may be behind both.</source>
+        <translation>Parejas falladas por los mismos aprendices más de lo que haría el azar, dado lo flojo de cada aprendiz y lo difícil de cada cupón: {count}. Una misma cosa puede estar detrás de las dos.</translation>
     </message>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo</translation>
     </message>
     <message>
         <source>Nothing was handed in yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se ha entregado nada.</translation>
     </message>
     <message>
         <source>Weakest: {weak} (half of the class at {low} or above). Best: {best} ({high}).</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo más flojo: {weak} (media clase en {low} o más). Lo mejor: {best} ({high}).</translation>
     </message>
     <message>
         <source>{name}: {below} of {of} below the pass mark of {mark}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {below} de {of} bajo la nota mínima de {mark}.</translation>
     </message>
     <message>
         <source>All answers are alike: nothing tells learners apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las respuestas son iguales: nada distingue a los aprendices.</translation>
     </message>
     <message>
         <source>Hardest: {coupons}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los más difíciles: {coupons}.</translation>
     </message>
     <message>
         <source>Below 0, where the better do worse: {coupons}. Look at these first; with few papers it may be luck, as the ranges show.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajo 0, donde los mejores van peor: {coupons}. Mire estos primero; con pocos exámenes puede ser suerte, como muestran los márgenes.</translation>
     </message>
     <message>
         <source>No call yet hangs on a size.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún ningún dictamen depende de un tamaño.</translation>
     </message>
     <message>
         <source>Short welds: {wrong} of {of} let go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cordones cortos: {wrong} de {of} dejados pasar.</translation>
     </message>
     <message>
         <source>Sound welds: {wrong} of {of} rejected.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cordones buenos: {wrong} de {of} rechazados.</translation>
     </message>
     <message>
         <source>Near the limit nobody can be sure; far from it each one counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerca del límite nadie puede estar seguro; lejos de él cuenta cada uno.</translation>
     </message>
     <message>
         <source>No time was kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se guardó ningún tiempo.</translation>
     </message>
     <message>
         <source>{coupon} ({minutes} min)</source>
-        <translation type="unfinished"></translation>
+        <translation>{coupon} ({minutes} min)</translation>
     </message>
     <message>
         <source>Slowest, by the middle of the class: {coupons}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los más lentos, por la mitad de la clase: {coupons}.</translation>
     </message>
     <message>
-        <source>%n call(s) after being told how such calls went count for nothing here.</source>
-        <translation type="unfinished"></translation>
+        <source>Calls made after being told how such calls went, which count for nothing here: {count}.</source>
+        <translation>Dictámenes hechos tras saber cómo iban otros así, que aquí no cuentan: {count}.</translation>
     </message>
     <message>
         <source>{hits} of {trials} bad welds caught: that shows, with {confidence} confidence, that {share} or more are.</source>
-        <translation type="unfinished"></translation>
+        <translation>{hits} de {trials} cordones malos detectados: eso demuestra, con un {confidence} de confianza, que se detecta el {share} o más.</translation>
     </message>
     <message>
         <source>{hits} of {trials} bad welds caught: {share} isn&apos;t shown; {more} more without a miss would.</source>
-        <translation type="unfinished"></translation>
+        <translation>{hits} de {trials} cordones malos detectados: no se demuestra el {share}; {more} más sin omisión lo harían.</translation>
     </message>
     <message>
         <source>{hits} of {trials} bad welds caught: {more} more without a miss would show {share}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{hits} de {trials} cordones malos detectados: {more} más sin omisión demostrarían el {share}.</translation>
     </message>
     <message>
         <source>{hits} of {trials} good welds let through: {share} or more, with {confidence} confidence.</source>
-        <translation type="unfinished"></translation>
+        <translation>{hits} de {trials} cordones buenos aceptados: el {share} o más, con un {confidence} de confianza.</translation>
     </message>
     <message>
         <source>{hits} of {trials} good welds let through: {share} isn&apos;t shown; {more} more without a false alarm would.</source>
-        <translation type="unfinished"></translation>
+        <translation>{hits} de {trials} cordones buenos aceptados: no se demuestra el {share}; {more} más sin falsa alarma lo harían.</translation>
     </message>
     <message>
         <source>{hits} of {trials} good welds let through: {more} more without a false alarm would show {share}.</source>
-        <translation type="unfinished"></translation>
+        <translation>{hits} de {trials} cordones buenos aceptados: {more} más sin falsa alarma demostrarían el {share}.</translation>
     </message>
     <message>
         <source>No bad weld called yet: {more} caught in a row would show {share}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se ha dictaminado ningún cordón malo: {more} detectados seguidos demostrarían el {share}.</translation>
     </message>
     <message>
         <source>No good weld called yet: {more} let through in a row would show {share}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se ha dictaminado ningún cordón bueno: {more} aceptados seguidos demostrarían el {share}.</translation>
     </message>
     <message>
         <source>{calls} of the {needed} calls near a limit that would say where the line is.</source>
-        <translation type="unfinished"></translation>
+        <translation>{calls} de los {needed} dictámenes cerca de un límite que dirían dónde está la línea.</translation>
     </message>
     <message>
         <source>The line lies {middle} (95 %: {low} to {high}), blurred by {blur}:</source>
-        <translation type="unfinished"></translation>
+        <translation>La línea está {middle} (95 %: {low} a {high}), borrosa en {blur}:</translation>
     </message>
     <message>
         <source>{away} off the limit the calls are as sure as asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>a {away} del límite los dictámenes son tan seguros como se pide.</translation>
     </message>
     <message>
         <source>{away} off the limit too many calls go wrong.</source>
-        <translation type="unfinished"></translation>
+        <translation>a {away} del límite fallan demasiados dictámenes.</translation>
     </message>
     <message>
         <source>more calls would tell whether {away} off the limit is surely told.</source>
-        <translation type="unfinished"></translation>
+        <translation>más dictámenes dirían si a {away} del límite se distingue con seguridad.</translation>
     </message>
     <message>
         <source>at the limit</source>
-        <translation type="unfinished"></translation>
+        <translation>en el límite</translation>
     </message>
     <message>
         <source>{off} above it</source>
-        <translation type="unfinished"></translation>
+        <translation>{off} por encima</translation>
     </message>
     <message>
         <source>{off} below it</source>
-        <translation type="unfinished"></translation>
+        <translation>{off} por debajo</translation>
     </message>
     <message>
         <source>Results of {sitting}</source>
-        <translation type="unfinished"></translation>
+        <translation>Resultados de {sitting}</translation>
     </message>
     <message>
         <source>Learners</source>
-        <translation type="unfinished"></translation>
+        <translation>Aprendices</translation>
     </message>
     <message>
         <source>Coupons</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupones</translation>
     </message>
 </context>
 <context>
     <name>ResultsPage</name>
     <message>
         <source>Results</source>
-        <translation type="unfinished"></translation>
+        <translation>Resultados</translation>
     </message>
     <message>
         <source>Reading...</source>
-        <translation type="unfinished">Leyendo...</translation>
+        <translation>Leyendo...</translation>
     </message>
     <message>
         <source>{who}: {sitting}</source>
-        <translation type="unfinished"></translation>
+        <translation>{who}: {sitting}</translation>
     </message>
     <message>
         <source>This paper can&apos;t be read by this version of the program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta versión del programa no puede leer este examen.</translation>
     </message>
     <message>
         <source>This paper isn&apos;t there any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este examen ya no está.</translation>
     </message>
 </context>
 <context>
@@ -8565,7 +8609,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>Name here</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Nombre aquí</translation>
     </message>
     <message>
         <source>Calls</source>
@@ -8573,7 +8617,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>Papers</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Exámenes</translation>
     </message>
     <message>
         <source>Stays</source>
@@ -8612,6 +8656,10 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>Right would be: 1 to {most}, or nothing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>{name}: {calls} before {day}</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -9176,7 +9224,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>Passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Frase de paso</translation>
     </message>
     <message>
         <source>The same again</source>
@@ -9872,31 +9920,31 @@ Otherwise it holds until the program ends.</source>
     <name>SieveBar</name>
     <message>
         <source>Sort by</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordenar por</translation>
     </message>
     <message>
         <source>Sort by; a click on a column&apos;s title does the same</source>
-        <translation type="unfinished"></translation>
+        <translation>Ordenar por; un clic en el título de una columna hace lo mismo</translation>
     </message>
     <message>
         <source>As they came</source>
-        <translation type="unfinished"></translation>
+        <translation>Como llegaron</translation>
     </message>
     <message>
         <source>{shown} of {of}</source>
-        <translation type="unfinished"></translation>
+        <translation>{shown} de {of}</translation>
     </message>
     <message>
         <source>all {of}</source>
-        <translation type="unfinished"></translation>
+        <translation>los {of}</translation>
     </message>
     <message>
         <source>Smallest first</source>
-        <translation type="unfinished"></translation>
+        <translation>De menor a mayor</translation>
     </message>
     <message>
         <source>Largest first</source>
-        <translation type="unfinished"></translation>
+        <translation>De mayor a menor</translation>
     </message>
 </context>
 <context>
@@ -9975,6 +10023,65 @@ Otherwise it holds until the program ends.</source>
     <message>
         <source>⚐ Mark for review  V</source>
         <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SittingCounts</name>
+    <message numerus="yes">
+        <source>%n coupon(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n learner(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n thing(s) to put right; nobody is added before that:</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n call(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n answer(s)</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n paper(s)</source>
+        <translation type="unfinished">
+            <numerusform>%n examen</numerusform>
+            <numerusform>%n exámenes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mark(s) set by hand</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -10164,7 +10271,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>Learners</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Aprendices</translation>
     </message>
     <message>
         <source>take the chosen part out</source>
@@ -10204,14 +10311,6 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
 </context>
 <context>
     <name>Sittings</name>
-    <message>
-        <source>%n coupon(s)</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>%n learner(s)</source>
-        <translation type="unfinished"></translation>
-    </message>
     <message>
         <source>{n} min</source>
         <translation type="unfinished"></translation>
@@ -10377,10 +10476,6 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>and %n more</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
         <source>coupons from a tray</source>
         <translation type="unfinished"></translation>
     </message>
@@ -10481,7 +10576,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>Results</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Resultados</translation>
     </message>
     <message>
         <source>What was handed in, and who is ready</source>
@@ -10771,15 +10866,15 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>Tabled</name>
     <message>
         <source>Copy</source>
-        <translation type="unfinished">Copiar</translation>
+        <translation>Copiar</translation>
     </message>
     <message>
         <source>Copy the chosen rows, or all that are shown, for a spreadsheet  Ctrl+C</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar las filas elegidas, o todas las que se ven, para una hoja de cálculo  Ctrl+C</translation>
     </message>
     <message>
         <source>{title}: {means}</source>
-        <translation type="unfinished"></translation>
+        <translation>{title}: {means}</translation>
     </message>
 </context>
 <context>

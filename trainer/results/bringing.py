@@ -390,7 +390,7 @@ def merged_words(merged: Merged) -> str:
             "Another paper of this code is in the sitting. Both are kept and marked: see whose "
             "they are.",
         )
-    return translate("Results", "%n answer(s)", None, merged.attempts) + "."
+    return translate("Results", "Answers: {count}.").format(count=merged.attempts)
 
 
 def refused_words(opened: Opened) -> str:

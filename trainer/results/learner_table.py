@@ -168,7 +168,8 @@ def _note(row: LearnerRow) -> str:
     if row.clash:
         said.append(translate("Results", "another paper of this code"))
     if row.overridden:
-        said.append(translate("Results", "%n mark(s) overridden", None, row.overridden))
+        text = translate("Results", "marks overridden: {count}")
+        said.append(text.format(count=row.overridden))
     return "; ".join(said)
 
 
