@@ -130,7 +130,6 @@ class Program:
             self.window.removeEventFilter(running)
         self.keeping.close()
         self.window.hide()
-        self.window.deleteLater()
 
     # Hands
 
@@ -146,6 +145,7 @@ class Program:
 
     def button(self, name: str) -> QPushButton:
         """The button that says `name`, or that a screen reader calls so."""
+        QCoreApplication.processEvents()
         dialogs = [d for d in self.window.findChildren(Notice) if d.isVisible()]
         for holder in (*reversed(dialogs), self.window):
             for button in holder.findChildren(QPushButton):
@@ -154,7 +154,8 @@ class Program:
         raise LookupError(f"no button {name!r} is to be seen")
 
     def words(self, holder: QWidget | None = None) -> str:
-        """All that can be read."""
+        """All that can be read, once it has its place."""
+        QCoreApplication.processEvents()
         labels = (holder or self.window).findChildren(QLabel)
         return "\n".join(label.text() for label in labels if label.isVisible())
 
