@@ -101,6 +101,20 @@ def test_no_text_hides_in_an_f_string() -> None:
     assert hidden == []
 
 
+def test_what_is_counted_is_said_by_a_classs_own_tr() -> None:
+    """Of a `translate` that counts Qt's tool sees no plural, or nothing at all."""
+    unseen = []
+    for path in sorted((ROOT / "trainer").rglob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            called = node.func if isinstance(node, ast.Call) else None
+            name = getattr(called, "attr", getattr(called, "id", ""))
+            if not isinstance(node, ast.Call) or name != "translate" or len(node.args) < 4:
+                continue
+            if isinstance(node.args[0], ast.Constant):
+                unseen.append(f"{path.name}: {ast.unparse(node)}")
+    assert unseen == []
+
+
 def test_what_is_filled_in_is_the_same() -> None:
     def places(text: str) -> list[str]:
         return sorted(set(re.findall(r"\{[^}]*\}|%n", text)))

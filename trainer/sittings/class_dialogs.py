@@ -29,6 +29,7 @@ from trainer.school.people import Newcomer, code_faults, newcomers
 from trainer.school.roster import Group, Person
 from trainer.shop.entry import message_label
 from trainer.shop.words import fault_sentence
+from trainer.sittings.counts import SittingCounts
 from trainer.sittings.words import learners_word
 
 __all__ = ["EraseDialog", "GroupDialog", "PasteDialog", "PersonDialog", "sentence"]
@@ -300,14 +301,7 @@ class PasteDialog(_Asking):
         self.faults.setPlainText("\n".join(sentence(fault) for fault in faults))
         self.faults.setVisible(bool(faults))
         if faults:
-            self.said.setText(
-                translate(
-                    "Class",
-                    "%n thing(s) to put right; nobody is added before that:",
-                    None,
-                    len(faults),
-                )
-            )
+            self.said.setText(SittingCounts().wrongs(len(faults)))
         else:
             words = translate("Class", "{learners} to be added.")
             self.said.setText(words.format(learners=learners_word(len(self._found))))

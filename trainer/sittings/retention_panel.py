@@ -13,6 +13,7 @@ from trainer.look.tokens import Theme
 from trainer.school.roster import LONGEST_KEPT, Due, Group
 from trainer.shop.entry import Entry
 from trainer.shop.form import grid_of
+from trainer.sittings.counts import SittingCounts
 from trainer.sittings.tick_table import Row, TickTable
 from trainer.sittings.words import learners_word
 
@@ -131,10 +132,12 @@ class RetentionPanel(QWidget):
 
 def due_line(one: Due) -> str:
     """What of one learner goes, in a line."""
-    label = translate("RetentionPanel", "{name}: %n call(s) before {day}", None, one.attempts)
-    line = label.format(name=one.person.name, day=one.before)
-    if one.sat:
-        line += ", " + translate("RetentionPanel", "%n paper(s)", None, one.sat)
+    counts = SittingCounts()
+    line = translate("RetentionPanel", "{name}: {calls} before {day}").format(
+        name=one.person.name, calls=counts.calls(one.attempts), day=one.before
+    )
+    parts = [line, *([counts.papers(one.sat)] if one.sat else [])]
+    said = ", ".join(parts)
     if one.wholly:
-        line += "; " + translate("RetentionPanel", "nothing stays, and the learner goes too")
-    return line
+        said += "; " + translate("RetentionPanel", "nothing stays, and the learner goes too")
+    return said

@@ -20,6 +20,7 @@ from trainer.school.trouble import SchoolError
 from trainer.school.words import school_words
 from trainer.shop.entry import message_label
 from trainer.shop.question import Answer, Question
+from trainer.sittings.counts import SittingCounts
 from trainer.sittings.station import Station
 from trainer.window import WindowFrame
 
@@ -38,6 +39,7 @@ def state_lines(state: PushState | None) -> list[str]:
     if state is None:
         return [translate("Server", "No server: what is done here stays on this machine.")]
     lines = []
+    counts = SittingCounts()
     waiting = state.waiting
     if waiting is None:
         if state.trouble is None:
@@ -46,12 +48,9 @@ def state_lines(state: PushState | None) -> list[str]:
         lines.append(translate("Server", "The server has all that is here."))
     else:
         parts = (
-            (waiting.attempts, translate("Server", "%n answer(s)", None, waiting.attempts)),
-            (waiting.papers, translate("Server", "%n paper(s)", None, waiting.papers)),
-            (
-                waiting.overrides,
-                translate("Server", "%n mark(s) set by hand", None, waiting.overrides),
-            ),
+            (waiting.attempts, counts.answers(waiting.attempts)),
+            (waiting.papers, counts.papers(waiting.papers)),
+            (waiting.overrides, counts.marks(waiting.overrides)),
         )
         words = (
             translate("Server", "Being sent: {what}.")

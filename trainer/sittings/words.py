@@ -16,6 +16,7 @@ from trainer.shop.dice import difficulty_of
 from trainer.shop.recipe_dialog import trap_word
 from trainer.shop.tray_list import callout_word
 from trainer.shop.words import fault_sentence
+from trainer.sittings.counts import SittingCounts
 from trainer.sittings.draft import Draft, FromDice, Part
 from trainer.sittings.truths import Outline, Truth
 
@@ -40,12 +41,12 @@ __all__ = [
 
 def coupons_word(count: int) -> str:
     """How many coupons."""
-    return translate("Sittings", "%n coupon(s)", None, count)
+    return SittingCounts().coupons(count)
 
 
 def learners_word(count: int) -> str:
     """How many learners."""
-    return translate("Sittings", "%n learner(s)", None, count)
+    return SittingCounts().learners(count)
 
 
 def duration_words(minutes: float) -> str:
@@ -210,7 +211,7 @@ def faults_words(faults: Sequence[Fault], shown: int) -> list[str]:
     lines = ["\u2013 " + words[:1].upper() + words[1:] for words in said]
     more = len(faults) - len(lines)
     if more > 0:
-        lines.append("\u2013 " + translate("Sittings", "and %n more", None, more))
+        lines.append("\u2013 " + SittingCounts().faults(more))
     return lines
 
 
