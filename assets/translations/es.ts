@@ -477,217 +477,218 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
     <name>Class</name>
     <message>
         <source>Line {n}: {words}</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea {n}: {words}</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished">Cancelar</translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>Add a learner</source>
-        <translation type="unfinished">Añadir un aprendiz</translation>
+        <translation>Añadir un aprendiz</translation>
     </message>
     <message>
         <source>Change a learner</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar un aprendiz</translation>
     </message>
     <message>
         <source>The name stays on this machine. In sittings, in results and on the school&apos;s server there is the code alone.</source>
-        <translation type="unfinished"></translation>
+        <translation>El nombre se queda en este equipo. En las pruebas, en los resultados y en el servidor de la escuela solo está el código.</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished">Añadir</translation>
+        <translation>Añadir</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar</translation>
     </message>
     <message>
         <source>Name here</source>
-        <translation type="unfinished">Nombre aquí</translation>
+        <translation>Nombre aquí</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished">Código</translation>
+        <translation>Código</translation>
     </message>
     <message>
         <source>New code</source>
-        <translation type="unfinished"></translation>
+        <translation>Código nuevo</translation>
     </message>
     <message>
         <source>Groups</source>
-        <translation type="unfinished">Grupos</translation>
+        <translation>Grupos</translation>
     </message>
     <message>
         <source>Add many learners</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir varios aprendices</translation>
     </message>
     <message>
         <source>A line for each: a name, then a code if they have one. Whoever has none gets one that is made. Paste from a spreadsheet, or type.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una línea por persona: el nombre y, si lo tiene, el código. A quien no tenga se le hace uno. Pegue de una hoja de cálculo o escriba.</translation>
     </message>
     <message>
         <source>Names and codes</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombres y códigos</translation>
     </message>
     <message>
         <source>Pia; HK4-7TQ
 Odo</source>
-        <translation type="unfinished"></translation>
+        <translation>Pía; HK4-7TQ
+Odo</translation>
     </message>
     <message>
         <source>What is wrong</source>
-        <translation type="unfinished">Qué falla</translation>
+        <translation>Qué está mal</translation>
     </message>
     <message>
         <source>Into the group</source>
-        <translation type="unfinished"></translation>
+        <translation>En el grupo</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">ninguno</translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>{learners} to be added.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se añadirán {learners}.</translation>
     </message>
     <message>
         <source>New group</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupo nuevo</translation>
     </message>
     <message>
         <source>Rename the group</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar el nombre del grupo</translation>
     </message>
     <message>
         <source>A class, a course, a shift. A learner can be in several.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una clase, un curso, un turno. Un aprendiz puede estar en varios.</translation>
     </message>
     <message>
         <source>Rename</source>
-        <translation type="unfinished">Cambiar</translation>
+        <translation>Cambiar el nombre</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished">Nombre</translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>There is a group of that name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya hay un grupo con ese nombre.</translation>
     </message>
     <message>
         <source>Erase for good</source>
-        <translation type="unfinished">Borrar para siempre</translation>
+        <translation>Borrar para siempre</translation>
     </message>
     <message>
         <source>What is erased</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué se borra</translation>
     </message>
     <message>
         <source>I have read the list, and nothing of it is needed any more</source>
-        <translation type="unfinished"></translation>
+        <translation>He leído la lista y nada de ella hace falta ya</translation>
     </message>
 </context>
 <context>
     <name>ClassDealing</name>
     <message>
         <source>Added: {learners}</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadidos: {learners}</translation>
     </message>
     <message numerus="yes">
         <source>{name}: %n call(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>{name}: %n dictamen</numerusform>
+            <numerusform>{name}: %n dictámenes</numerusform>
         </translation>
     </message>
     <message>
         <source>Erase {learners}</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar {learners}</translation>
     </message>
     <message>
         <source>Erase what is due</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar lo vencido</translation>
     </message>
     <message>
         <source>It goes for good: from the logbook, from its log and from its dated backups. What was pushed to the school&apos;s server, handed in as files or carried away isn&apos;t reached.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se va para siempre: del cuaderno, de su registro y de sus copias fechadas. No alcanza lo que se envió al servidor de la escuela, se entregó en archivos o se llevó a otra parte.</translation>
     </message>
     <message>
         <source>Remove the group {name}?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Quitar el grupo {name}?</translation>
     </message>
     <message>
         <source>Its learners and what they did stay; they are in the group no more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus aprendices y lo que hicieron se quedan; solo dejan de estar en el grupo.</translation>
     </message>
     <message>
         <source>Remove it</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitarlo</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished">Cancelar</translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>Add learners from a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir aprendices de una tabla</translation>
     </message>
     <message>
         <source>Tables (*.csv *.txt *.tsv);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tablas (*.csv *.txt *.tsv);;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>It can&apos;t be read</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede leer</translation>
     </message>
     <message>
         <source>Save the class as a table</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar la clase como tabla</translation>
     </message>
     <message>
         <source>Nobody here has a code.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadie de aquí tiene código.</translation>
     </message>
     <message>
         <source>Save code slips</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar papeletas con códigos</translation>
     </message>
     <message>
         <source>It could not be written</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo escribir</translation>
     </message>
     <message>
         <source>Written: {file}</source>
-        <translation type="unfinished"></translation>
+        <translation>Escrito: {file}</translation>
     </message>
     <message>
         <source>That can&apos;t be</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso no puede ser</translation>
     </message>
 </context>
 <context>
     <name>ClassPage</name>
     <message>
         <source>Try again</source>
-        <translation type="unfinished"></translation>
+        <translation>Intentar de nuevo</translation>
     </message>
     <message>
         <source>Kept how long</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto se guarda</translation>
     </message>
     <message>
         <source>School&apos;s server</source>
-        <translation type="unfinished"></translation>
+        <translation>Servidor</translation>
     </message>
     <message>
         <source>The class</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase</translation>
     </message>
     <message>
         <source>Sittings: class</source>
-        <translation type="unfinished"></translation>
+        <translation>Pruebas: clase</translation>
     </message>
 </context>
 <context>
@@ -804,158 +805,158 @@ Odo</source>
     <name>ComposeBar</name>
     <message>
         <source>Sitting</source>
-        <translation type="unfinished">Prueba</translation>
+        <translation>Prueba</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished">Deshacer</translation>
+        <translation>Deshacer</translation>
     </message>
     <message>
         <source>Redo</source>
-        <translation type="unfinished">Rehacer</translation>
+        <translation>Rehacer</translation>
     </message>
     <message>
         <source>Try it</source>
-        <translation type="unfinished"></translation>
+        <translation>Probar</translation>
     </message>
     <message>
         <source>&amp;New</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Nueva</translation>
     </message>
     <message>
         <source>&amp;Open a sealed sitting...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Abrir una prueba sellada...</translation>
     </message>
     <message>
         <source>&amp;Seal again, same file and passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sellar de nuevo, mismo archivo y frase</translation>
     </message>
     <message>
         <source>Seal and save &amp;as...</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellar y guardar &amp;como...</translation>
     </message>
     <message>
         <source>&amp;Recent sittings</source>
-        <translation type="unfinished"></translation>
+        <translation>Pruebas &amp;recientes</translation>
     </message>
     <message>
         <source>Undo: {what} (Ctrl+Z)</source>
-        <translation type="unfinished">Deshacer: {what} (Ctrl+Z)</translation>
+        <translation>Deshacer: {what} (Ctrl+Z)</translation>
     </message>
     <message>
         <source>Redo: {what} (Ctrl+Y)</source>
-        <translation type="unfinished">Rehacer: {what} (Ctrl+Y)</translation>
+        <translation>Rehacer: {what} (Ctrl+Y)</translation>
     </message>
     <message>
         <source>Not sealed yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún sin sellar</translation>
     </message>
     <message>
         <source>Sealing...</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellando...</translation>
     </message>
     <message>
         <source>changed since</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiada desde entonces</translation>
     </message>
     <message>
         <source>sealed</source>
-        <translation type="unfinished"></translation>
+        <translation>sellada</translation>
     </message>
 </context>
 <context>
     <name>ComposePage</name>
     <message>
         <source>Coupons</source>
-        <translation type="unfinished">Cupones</translation>
+        <translation>Cupones</translation>
     </message>
     <message>
         <source>A learner&apos;s paper</source>
-        <translation type="unfinished"></translation>
+        <translation>El examen de cada cual</translation>
     </message>
     <message>
         <source>Compose a sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Componer una prueba</translation>
     </message>
     <message>
         <source>Sittings: compose</source>
-        <translation type="unfinished"></translation>
+        <translation>Pruebas: componer</translation>
     </message>
     <message>
         <source>Time and marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo y notas</translation>
     </message>
     <message>
         <source>Learners</source>
-        <translation type="unfinished">Aprendices</translation>
+        <translation>Aprendices</translation>
     </message>
     <message>
         <source>Seal and save...</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellar y guardar...</translation>
     </message>
     <message>
         <source>Seal and save (Ctrl+Shift+S)</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellar y guardar (Ctrl+Mayús+S)</translation>
     </message>
     <message>
         <source>Coupons from a tray</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupones de una bandeja</translation>
     </message>
     <message>
         <source>Trays (*{suffix});;All files (*)</source>
-        <translation type="unfinished">Bandejas (*{suffix});;Todos los archivos (*)</translation>
+        <translation>Bandejas (*{suffix});;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>The coupon shop has no tray open: visit it first.</source>
-        <translation type="unfinished"></translation>
+        <translation>El taller de cupones no tiene ninguna bandeja abierta: vaya allí primero.</translation>
     </message>
     <message>
         <source>Its rules are not at hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Faltan sus reglas</translation>
     </message>
     <message>
         <source>Some of these coupons are judged by rules of the shop&apos;s own, from a file beside their tray. Open the tray from its file instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Algunos de estos cupones se juzgan con reglas propias del taller, de un archivo junto a su bandeja. Abra la bandeja desde su archivo.</translation>
     </message>
     <message>
         <source>Added: {coupons}</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadido: {coupons}</translation>
     </message>
     <message>
         <source>Add</source>
-        <translation type="unfinished">Añadir</translation>
+        <translation>Añadir</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar</translation>
     </message>
     <message>
         <source>Coupons from dice</source>
-        <translation type="unfinished">Cupones a los dados</translation>
+        <translation>Cupones de los dados</translation>
     </message>
     <message>
         <source>Each learner gets welds of their own by this recipe, equally hard. Nothing is kept but the recipe: the same learner always gets the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con esta receta cada aprendiz recibe soldaduras propias, igual de difíciles. Solo se guarda la receta: el mismo aprendiz recibe siempre lo mismo.</translation>
     </message>
     <message>
         <source>There is no paper to try yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay examen que probar.</translation>
     </message>
     <message>
         <source>Learners ({n})</source>
-        <translation type="unfinished"></translation>
+        <translation>Aprendices ({n})</translation>
     </message>
     <message>
         <source>Looking it through...</source>
-        <translation type="unfinished"></translation>
+        <translation>Revisando...</translation>
     </message>
     <message>
         <source>Not yet:</source>
-        <translation type="unfinished"></translation>
+        <translation>Todavía no:</translation>
     </message>
     <message>
         <source>Can be sealed: {coupons} in {time}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se puede sellar: {coupons} en {time}.</translation>
     </message>
 </context>
 <context>
@@ -2702,78 +2703,78 @@ Nothing is lost: all you have stated is kept at this machine. Make room on the d
     <name>EntrantsPanel</name>
     <message>
         <source>No learner has a code yet. Put them into the class first; or seal it without: then anybody may sit it, with a code that they type.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún aprendiz tiene código todavía. Inclúyalos primero en la clase; o séllela así: entonces podrá hacerla cualquiera, con un código que escriba.</translation>
     </message>
     <message>
         <source>To the class</source>
-        <translation type="unfinished"></translation>
+        <translation>A la clase</translation>
     </message>
     <message>
         <source>Which learners are listed</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué aprendices se muestran</translation>
     </message>
     <message>
         <source>Tick all</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcar todo</translation>
     </message>
     <message>
         <source>Untick all</source>
-        <translation type="unfinished"></translation>
+        <translation>Desmarcar</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished">Código</translation>
+        <translation>Código</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished">Nombre</translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Extra</source>
-        <translation type="unfinished"></translation>
+        <translation>Más</translation>
     </message>
     <message>
         <source>unknown here</source>
-        <translation type="unfinished"></translation>
+        <translation>sin nombre</translation>
     </message>
     <message>
         <source>Learners; those ticked sit it</source>
-        <translation type="unfinished"></translation>
+        <translation>Aprendices; los marcados hacen la prueba</translation>
     </message>
     <message>
         <source>Time more for those chosen above</source>
-        <translation type="unfinished"></translation>
+        <translation>Más tiempo para los elegidos arriba</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">ninguno</translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>Time more: {share}</source>
-        <translation type="unfinished"></translation>
+        <translation>Más tiempo: {share}</translation>
     </message>
     <message>
         <source>Another share, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra parte, %</translation>
     </message>
     <message>
         <source>Everybody</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos</translation>
     </message>
     <message numerus="yes">
         <source>%n learner(s) sit it; nobody else may.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>La hace %n aprendiz; nadie más puede.</numerusform>
+            <numerusform>La hacen %n aprendices; nadie más puede.</numerusform>
         </translation>
     </message>
     <message>
         <source>Nobody is ticked: anybody may sit it, with a code that they type.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadie está marcado: puede hacerla cualquiera, con un código que escriba.</translation>
     </message>
     <message>
         <source>Right would be: 0 to 300</source>
-        <translation type="unfinished"></translation>
+        <translation>Sería correcto: de 0 a 300</translation>
     </message>
 </context>
 <context>
@@ -4709,27 +4710,27 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <name>GroupsPanel</name>
     <message>
         <source>Groups</source>
-        <translation type="unfinished">Grupos</translation>
+        <translation>Grupos</translation>
     </message>
     <message>
         <source>New group...</source>
-        <translation type="unfinished"></translation>
+        <translation>Grupo nuevo...</translation>
     </message>
     <message>
         <source>Rename...</source>
-        <translation type="unfinished">Cambiar nombre...</translation>
+        <translation>Renombrar...</translation>
     </message>
     <message>
         <source>Remove...</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar...</translation>
     </message>
     <message>
         <source>Everybody</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos</translation>
     </message>
     <message>
         <source>{name} ({n})</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} ({n})</translation>
     </message>
 </context>
 <context>
@@ -6202,189 +6203,189 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>PaperView</name>
     <message>
         <source>Paper of</source>
-        <translation type="unfinished"></translation>
+        <translation>Examen de</translation>
     </message>
     <message>
         <source>Whose paper is shown</source>
-        <translation type="unfinished"></translation>
+        <translation>De quién es el examen</translation>
     </message>
     <message>
         <source>Draw other papers</source>
-        <translation type="unfinished"></translation>
+        <translation>Sortear otros</translation>
     </message>
     <message>
         <source>Another order, and other welds from the dice, for every learner</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro orden, y otras soldaduras de los dados, para cada aprendiz</translation>
     </message>
     <message>
         <source>With the right calls: for your eyes, not for those who will sit it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con los dictámenes correctos: para sus ojos, no para quienes la harán.</translation>
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished">N.º</translation>
+        <translation>N.º</translation>
     </message>
     <message>
         <source>Coupon</source>
-        <translation type="unfinished">Cupón</translation>
+        <translation>Cupón</translation>
     </message>
     <message>
         <source>Calls for</source>
-        <translation type="unfinished"></translation>
+        <translation>Pide</translation>
     </message>
     <message>
         <source>Face</source>
-        <translation type="unfinished">Cara</translation>
+        <translation>Cara</translation>
     </message>
     <message>
         <source>Right call</source>
-        <translation type="unfinished">Dictamen correcto</translation>
+        <translation>Dictamen correcto</translation>
     </message>
     <message>
         <source>The paper</source>
-        <translation type="unfinished"></translation>
+        <translation>El examen</translation>
     </message>
     <message>
         <source>Somebody without a code</source>
-        <translation type="unfinished"></translation>
+        <translation>Alguien sin código</translation>
     </message>
     <message>
         <source>Anybody</source>
-        <translation type="unfinished"></translation>
+        <translation>Cualquiera</translation>
     </message>
     <message>
         <source>Drawing the paper...</source>
-        <translation type="unfinished"></translation>
+        <translation>Sorteando el examen...</translation>
     </message>
     <message>
         <source>There is no paper yet: choose coupons that can be asked first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay examen: elija primero cupones que se puedan preguntar.</translation>
     </message>
 </context>
 <context>
     <name>PartView</name>
     <message>
         <source>A sitting is made of coupons. Take them from a tray: then everybody is asked the same. Or let the dice make them: then each learner has their own, equally hard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba se hace de cupones. Tómelos de una bandeja: entonces todos responden a los mismos. O deje que los hagan los dados: entonces cada aprendiz tiene los suyos, igual de difíciles.</translation>
     </message>
     <message>
         <source>From a tray</source>
-        <translation type="unfinished"></translation>
+        <translation>De una bandeja</translation>
     </message>
     <message>
         <source>From dice...</source>
-        <translation type="unfinished">A los dados...</translation>
+        <translation>De los dados...</translation>
     </message>
     <message>
         <source>Tick all</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcar todo</translation>
     </message>
     <message>
         <source>Untick all</source>
-        <translation type="unfinished"></translation>
+        <translation>Desmarcar</translation>
     </message>
     <message>
         <source>No.</source>
-        <translation type="unfinished">N.º</translation>
+        <translation>N.º</translation>
     </message>
     <message>
         <source>Coupon</source>
-        <translation type="unfinished">Cupón</translation>
+        <translation>Cupón</translation>
     </message>
     <message>
         <source>Calls for</source>
-        <translation type="unfinished"></translation>
+        <translation>Pide</translation>
     </message>
     <message>
         <source>Face</source>
-        <translation type="unfinished">Cara</translation>
+        <translation>Cara</translation>
     </message>
     <message>
         <source>Right call</source>
-        <translation type="unfinished">Dictamen correcto</translation>
+        <translation>Dictamen correcto</translation>
     </message>
     <message>
         <source>Coupons of the tray</source>
-        <translation type="unfinished">Cupones de la bandeja</translation>
+        <translation>Cupones de la bandeja</translation>
     </message>
     <message>
         <source>From dice</source>
-        <translation type="unfinished"></translation>
+        <translation>De los dados</translation>
     </message>
     <message>
         <source>Each learner is asked other welds, in another order: the same number of each right call, face and trap, each as far from its limit as everybody&apos;s. The same learner gets the same paper whenever this sitting is opened.</source>
-        <translation type="unfinished"></translation>
+        <translation>A cada aprendiz se le preguntan otras soldaduras, en otro orden: el mismo número de cada dictamen correcto, cara y trampa, y cada una tan lejos de su límite como la de los demás. El mismo aprendiz recibe el mismo examen siempre que se abra esta prueba.</translation>
     </message>
     <message>
         <source>Change the recipe...</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar la receta...</translation>
     </message>
 </context>
 <context>
     <name>PartsPanel</name>
     <message>
         <source>Title of the sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Título de la prueba</translation>
     </message>
     <message>
         <source>seen by the learners</source>
-        <translation type="unfinished"></translation>
+        <translation>lo ven los aprendices</translation>
     </message>
     <message>
         <source>Coupons</source>
-        <translation type="unfinished">Cupones</translation>
+        <translation>Cupones</translation>
     </message>
     <message>
         <source>Where the coupons come from</source>
-        <translation type="unfinished"></translation>
+        <translation>De dónde salen los cupones</translation>
     </message>
     <message>
         <source>From a tray</source>
-        <translation type="unfinished"></translation>
+        <translation>De una bandeja</translation>
     </message>
     <message>
         <source>The same coupons for everybody</source>
-        <translation type="unfinished"></translation>
+        <translation>Los mismos cupones para todos</translation>
     </message>
     <message>
         <source>From dice...</source>
-        <translation type="unfinished">A los dados...</translation>
+        <translation>De los dados...</translation>
     </message>
     <message>
         <source>Each learner their own, equally hard</source>
-        <translation type="unfinished"></translation>
+        <translation>A cada aprendiz los suyos, igual de difíciles</translation>
     </message>
     <message>
         <source>Take out</source>
-        <translation type="unfinished">Quitar</translation>
+        <translation>Sacar</translation>
     </message>
     <message>
         <source>Take this part out</source>
-        <translation type="unfinished"></translation>
+        <translation>Sacar esta parte</translation>
     </message>
     <message>
         <source>This part earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta parte antes</translation>
     </message>
     <message>
         <source>This part later</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta parte después</translation>
     </message>
     <message>
         <source>&amp;Open a tray...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Abrir una bandeja...</translation>
     </message>
     <message>
         <source>The tray on the &amp;bench</source>
-        <translation type="unfinished"></translation>
+        <translation>La bandeja del &amp;banco</translation>
     </message>
     <message>
         <source>The tray in the &amp;coupon shop</source>
-        <translation type="unfinished"></translation>
+        <translation>La bandeja del &amp;taller de cupones</translation>
     </message>
     <message>
         <source>&amp;Shipped trays</source>
-        <translation type="unfinished">Bandejas &amp;incluidas</translation>
+        <translation>Bandejas &amp;incluidas</translation>
     </message>
 </context>
 <context>
@@ -6479,86 +6480,86 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>PeopleView</name>
     <message>
         <source>Add...</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir...</translation>
     </message>
     <message>
         <source>Add many...</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir varios...</translation>
     </message>
     <message>
         <source>Change...</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar...</translation>
     </message>
     <message>
         <source>Groups</source>
-        <translation type="unfinished">Grupos</translation>
+        <translation>Grupos</translation>
     </message>
     <message>
         <source>Put those chosen into a group, or take them out</source>
-        <translation type="unfinished"></translation>
+        <translation>Incluir a los elegidos en un grupo, o sacarlos</translation>
     </message>
     <message>
         <source>Erase...</source>
-        <translation type="unfinished">Borrar...</translation>
+        <translation>Borrar...</translation>
     </message>
     <message>
         <source>Table</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabla</translation>
     </message>
     <message>
         <source>&amp;Add from a file (CSV)...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Añadir de un archivo (CSV)...</translation>
     </message>
     <message>
         <source>&amp;Save as a file (CSV)...</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Guardar como archivo (CSV)...</translation>
     </message>
     <message>
         <source>Code slips to &amp;print (PDF)...</source>
-        <translation type="unfinished"></translation>
+        <translation>Papeletas para &amp;imprimir (PDF)...</translation>
     </message>
     <message>
         <source>Find a name or a code</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar un nombre o un código</translation>
     </message>
     <message>
         <source>Code</source>
-        <translation type="unfinished">Código</translation>
+        <translation>Código</translation>
     </message>
     <message>
         <source>Name here</source>
-        <translation type="unfinished">Nombre aquí</translation>
+        <translation>Nombre aquí</translation>
     </message>
     <message>
         <source>Calls</source>
-        <translation type="unfinished">Dictámenes</translation>
+        <translation>Dictámenes</translation>
     </message>
     <message>
         <source>Last</source>
-        <translation type="unfinished"></translation>
+        <translation>Último</translation>
     </message>
     <message>
         <source>Learners</source>
-        <translation type="unfinished">Aprendices</translation>
+        <translation>Aprendices</translation>
     </message>
     <message>
         <source>Nobody is in the class yet. Add learners one by one, or many at once from a spreadsheet: each gets a code, by which they are known in sittings.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nadie en la clase. Añada aprendices de uno en uno, o varios a la vez de una hoja de cálculo: cada uno recibe un código, con el que se le conoce en las pruebas.</translation>
     </message>
     <message>
         <source>Nobody is in this group yet. Add learners here, or choose some of everybody and put them into it by the button Groups.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nadie en este grupo. Añada aprendices aquí, o elija algunos entre todos e inclúyalos con el botón Grupos.</translation>
     </message>
     <message numerus="yes">
         <source>%n learner(s) without a code: they can&apos;t sit, and nothing of them is sent.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n aprendiz sin código: no puede hacer pruebas y nada suyo se envía.</numerusform>
+            <numerusform>%n aprendices sin código: no pueden hacer pruebas y nada suyo se envía.</numerusform>
         </translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">ninguno</translation>
+        <translation>ninguno</translation>
     </message>
 </context>
 <context>
@@ -8593,78 +8594,78 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <name>RetentionPanel</name>
     <message>
         <source>Kept for days</source>
-        <translation type="unfinished"></translation>
+        <translation>Días que se guarda</translation>
     </message>
     <message>
         <source>for good</source>
-        <translation type="unfinished"></translation>
+        <translation>siempre</translation>
     </message>
     <message>
         <source>What a learner did longer ago than that is due to be erased. Of several groups the longest holds; who is in none is kept for good. Nothing is erased by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que un aprendiz hizo hace más tiempo vence y se puede borrar. Entre varios grupos vale el plazo más largo; de quien no está en ninguno se guarda siempre. Nada se borra solo.</translation>
     </message>
     <message>
         <source>See what is due</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver lo vencido</translation>
     </message>
     <message>
         <source>Name here</source>
-        <translation type="unfinished">Nombre aquí</translation>
+        <translation>Nombre aquí</translation>
     </message>
     <message>
         <source>Calls</source>
-        <translation type="unfinished">Dictámenes</translation>
+        <translation>Dictámenes</translation>
     </message>
     <message>
         <source>Papers</source>
-        <translation type="unfinished">Exámenes</translation>
+        <translation>Exámenes</translation>
     </message>
     <message>
         <source>Stays</source>
-        <translation type="unfinished"></translation>
+        <translation>Queda</translation>
     </message>
     <message>
         <source>What is due to be erased</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo vencido, que se puede borrar</translation>
     </message>
     <message>
         <source>Erase what is due...</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar lo vencido...</translation>
     </message>
     <message>
         <source>Choose a group to say how long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija un grupo para decir cuánto.</translation>
     </message>
     <message>
         <source>Nothing is due.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada ha vencido.</translation>
     </message>
     <message numerus="yes">
         <source>Of {learners} something is due: %n call(s) in all.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>De {learners} ha vencido algo: %n dictamen en total.</numerusform>
+            <numerusform>De {learners} ha vencido algo: %n dictámenes en total.</numerusform>
         </translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>the rest</source>
-        <translation type="unfinished"></translation>
+        <translation>el resto</translation>
     </message>
     <message>
         <source>Right would be: 1 to {most}, or nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>Sería correcto: de 1 a {most}, o nada</translation>
     </message>
     <message>
         <source>{name}: {calls} before {day}</source>
-        <translation type="unfinished"></translation>
+        <translation>{name}: {calls} antes del {day}</translation>
     </message>
     <message>
         <source>nothing stays, and the learner goes too</source>
-        <translation type="unfinished"></translation>
+        <translation>no queda nada, y el aprendiz se va también</translation>
     </message>
 </context>
 <context>
@@ -9168,121 +9169,123 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <name>Seal</name>
     <message>
         <source>Whoever has the file can try as many passphrases as they like. Length is what stops them: several words that have nothing to do with each other.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quien tenga el archivo puede probar tantas frases como quiera. Lo que le detiene es la longitud: varias palabras que no tengan que ver entre sí.</translation>
     </message>
     <message>
         <source>Too short: at least {least} characters.</source>
-        <translation type="unfinished"></translation>
+        <translation>Demasiado corta: al menos {least} caracteres.</translation>
     </message>
     <message>
         <source>Weak: found by trying, by somebody who wants to. Make it longer.</source>
-        <translation type="unfinished"></translation>
+        <translation>Débil: la encuentra probando quien se lo proponga. Hágala más larga.</translation>
     </message>
     <message>
         <source>Fair, if it is no name, no date and no saying. Longer is better.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aceptable, si no es un nombre, una fecha ni un dicho. Más larga es mejor.</translation>
     </message>
     <message>
         <source>Long. Good, unless it is a line that others know too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Larga. Buena, salvo que sea una frase que otros también conozcan.</translation>
     </message>
     <message>
         <source>Without the passphrase nobody can read the coupons, the right calls or the marks.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin la frase nadie puede leer los cupones, los dictámenes correctos ni las notas.</translation>
     </message>
     <message>
         <source>A sitting or a result of which one byte was changed is refused.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba o un resultado con un solo byte cambiado se rechaza.</translation>
     </message>
     <message>
         <source>Results are sealed with it too: only you can open them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los resultados se sellan también con ella: solo usted puede abrirlos.</translation>
     </message>
     <message>
         <source>On a learner&apos;s own machine the opened sitting lies in its memory: who owns the machine can get at it, or at the program itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>En el equipo de un aprendiz la prueba abierta está en su memoria: el dueño del equipo puede llegar a ella, o al propio programa.</translation>
     </message>
     <message>
         <source>A screen can be photographed, and a neighbour asked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una pantalla se puede fotografiar, y a un vecino se le puede preguntar.</translation>
     </message>
     <message>
         <source>An older copy of a half-done sitting can be put back in its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se puede reponer una copia anterior de una prueba a medio hacer.</translation>
     </message>
     <message>
         <source>A passphrase that is forgotten can&apos;t be got back: nobody else has it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una frase olvidada no se recupera: nadie más la tiene.</translation>
     </message>
     <message>
         <source>Seal the sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellar la prueba</translation>
     </message>
     <message>
         <source>The proctor types this passphrase to begin, and whenever the sitting has to be left or taken up again. Don&apos;t send it along with the file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quien vigila escribe esta frase para empezar, y siempre que haya que dejar la prueba o retomarla. No la envíe junto con el archivo.</translation>
     </message>
     <message>
         <source>Passphrase</source>
-        <translation type="unfinished">Frase de paso</translation>
+        <translation>Frase de contraseña</translation>
     </message>
     <message>
         <source>The same again</source>
-        <translation type="unfinished"></translation>
+        <translation>La misma otra vez</translation>
     </message>
     <message>
         <source>Show what is typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar lo que se escribe</translation>
     </message>
     <message>
         <source>Suggest one</source>
-        <translation type="unfinished"></translation>
+        <translation>Proponer una</translation>
     </message>
     <message>
         <source>Ten syllables drawn by the machine: write them down</source>
-        <translation type="unfinished"></translation>
+        <translation>Diez sílabas sorteadas por el equipo: apúntelas</translation>
     </message>
     <message>
         <source>What the seal does</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que hace el sello</translation>
     </message>
     <message>
         <source>What it can&apos;t do</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que no puede hacer</translation>
     </message>
     <message>
         <source>For marks that matter, let it be sat on machines that you look after, with somebody in the room.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si las notas importan, que se haga en equipos a su cargo y con alguien en la sala.</translation>
     </message>
     <message>
         <source>Seal and save...</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellar y guardar...</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished">Cancelar</translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>The two are not the same yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las dos no son iguales todavía.</translation>
     </message>
     <message>
         <source>Open a sealed sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir una prueba sellada</translation>
     </message>
     <message>
         <source>{file}
 
 It is opened to be composed further. Type its passphrase.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file}
+
+Se abre para seguir componiéndola. Escriba su frase de contraseña.</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished">Abrir</translation>
+        <translation>Abrir</translation>
     </message>
     <message>
         <source>Opening...</source>
-        <translation type="unfinished"></translation>
+        <translation>Abriendo...</translation>
     </message>
 </context>
 <context>
@@ -9407,70 +9410,70 @@ It is opened to be composed further. Type its passphrase.</source>
     <name>Server</name>
     <message>
         <source>No server: what is done here stays on this machine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin servidor: lo que se hace aquí se queda en este equipo.</translation>
     </message>
     <message>
         <source>Looking what there is to send...</source>
-        <translation type="unfinished"></translation>
+        <translation>Mirando qué hay que enviar...</translation>
     </message>
     <message>
         <source>The server has all that is here.</source>
-        <translation type="unfinished"></translation>
+        <translation>El servidor tiene todo lo que hay aquí.</translation>
     </message>
     <message>
         <source>Being sent: {what}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviándose: {what}.</translation>
     </message>
     <message>
         <source>Waiting here: {what}. Nothing of it is lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esperando aquí: {what}. Nada se pierde.</translation>
     </message>
     <message>
         <source>Last acknowledged: {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Última confirmación: {when}.</translation>
     </message>
 </context>
 <context>
     <name>ServerPanel</name>
     <message>
         <source>What is here and what is there</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que hay aquí y lo que hay allí</translation>
     </message>
     <message>
         <source>Send now</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviar ahora</translation>
     </message>
     <message>
         <source>Each machine keeps what is done on it, and sends it to the school&apos;s PostgreSQL server when that can be reached. Names are never sent, codes are. Learners without a code stay here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada equipo guarda lo que se hace en él y lo envía al servidor PostgreSQL de la escuela cuando puede llegar a él. Los nombres no se envían nunca; los códigos, sí. Los aprendices sin código se quedan aquí.</translation>
     </message>
     <message>
         <source>Address of the server</source>
-        <translation type="unfinished"></translation>
+        <translation>Dirección del servidor</translation>
     </message>
     <message>
         <source>postgresql://station@host/school</source>
-        <translation type="unfinished"></translation>
+        <translation>postgresql://puesto@servidor/escuela</translation>
     </message>
     <message>
         <source>Use it</source>
-        <translation type="unfinished"></translation>
+        <translation>Usarla</translation>
     </message>
     <message>
         <source>Test the connection</source>
-        <translation type="unfinished"></translation>
+        <translation>Probar la conexión</translation>
     </message>
     <message>
         <source>No server any more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya no hay servidor.</translation>
     </message>
     <message>
         <source>Kept. It is sent to from now on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardada. Desde ahora se envía allí.</translation>
     </message>
     <message>
         <source>Keep the password?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Guardar la contraseña?</translation>
     </message>
     <message>
         <source>It is not kept in this program&apos;s settings. It can be kept in the file where PostgreSQL&apos;s own programs look for it, which only you may read:
@@ -9478,23 +9481,27 @@ It is opened to be composed further. Type its passphrase.</source>
 {file}
 
 Otherwise it holds until the program ends.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se guarda en los ajustes de este programa. Se puede guardar en el archivo donde la buscan los propios programas de PostgreSQL, que solo usted puede leer:
+
+{file}
+
+Si no, vale hasta que termine el programa.</translation>
     </message>
     <message>
         <source>Keep it there</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardarla allí</translation>
     </message>
     <message>
         <source>Don&apos;t keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>No guardarla</translation>
     </message>
     <message>
         <source>Asking the server...</source>
-        <translation type="unfinished"></translation>
+        <translation>Preguntando al servidor...</translation>
     </message>
     <message>
         <source>The server is there, and has its tables.</source>
-        <translation type="unfinished"></translation>
+        <translation>El servidor responde y tiene sus tablas.</translation>
     </message>
 </context>
 <context>
@@ -10029,58 +10036,58 @@ Otherwise it holds until the program ends.</source>
     <name>SittingCounts</name>
     <message numerus="yes">
         <source>%n coupon(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n cupón</numerusform>
+            <numerusform>%n cupones</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n learner(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n aprendiz</numerusform>
+            <numerusform>%n aprendices</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>and %n more</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>y %n más</numerusform>
+            <numerusform>y %n más</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n thing(s) to put right; nobody is added before that:</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Hay %n cosa que corregir; antes no se añade a nadie:</numerusform>
+            <numerusform>Hay %n cosas que corregir; antes no se añade a nadie:</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n call(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n dictamen</numerusform>
+            <numerusform>%n dictámenes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n answer(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n respuesta</numerusform>
+            <numerusform>%n respuestas</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n paper(s)</source>
-        <translation type="unfinished">
+        <translation>
             <numerusform>%n examen</numerusform>
             <numerusform>%n exámenes</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n mark(s) set by hand</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n nota puesta a mano</numerusform>
+            <numerusform>%n notas puestas a mano</numerusform>
         </translation>
     </message>
 </context>
@@ -10088,109 +10095,113 @@ Otherwise it holds until the program ends.</source>
     <name>SittingFiling</name>
     <message>
         <source>The sitting is not sealed yet</source>
-        <translation type="unfinished"></translation>
+        <translation>La prueba aún no está sellada</translation>
     </message>
     <message>
         <source>What is composed is kept in memory alone: on the disk it would lie open. If the program is closed now, it is gone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se compone se guarda solo en la memoria: en el disco quedaría abierto. Si el programa se cierra ahora, se pierde.</translation>
     </message>
     <message>
         <source>Seal and save...</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellar y guardar...</translation>
     </message>
     <message>
         <source>Close without it</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar sin ella</translation>
     </message>
     <message>
         <source>Go on composing</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir componiendo</translation>
     </message>
     <message>
         <source>Seal what is composed first?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Sellar antes lo que se compone?</translation>
     </message>
     <message>
         <source>It is in memory alone, and would be gone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Está solo en la memoria y se perdería.</translation>
     </message>
     <message>
         <source>Give it up</source>
-        <translation type="unfinished"></translation>
+        <translation>Renunciar a ello</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished">Cancelar</translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>Open a sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir una prueba</translation>
     </message>
     <message>
         <source>Sittings (*{suffix});;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Pruebas (*{suffix});;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>It can&apos;t be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede abrir</translation>
     </message>
     <message>
         <source>This sitting can&apos;t be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta prueba no se puede abrir</translation>
     </message>
     <message>
         <source>{file}
 
 What is composed stays as it was.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file}
+
+Lo que se compone queda como estaba.</translation>
     </message>
     <message>
         <source>It can&apos;t be sealed yet: see what is missing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se puede sellar: vea qué falta.</translation>
     </message>
     <message>
         <source>It asks or marks something else than the file that was sealed before: so it becomes another sitting, and results of the earlier one are not counted with it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pregunta o califica otra cosa que el archivo sellado antes: por eso pasa a ser otra prueba, y los resultados de la anterior no se cuentan con ella.</translation>
     </message>
     <message>
         <source>sitting</source>
-        <translation type="unfinished">prueba</translation>
+        <translation>prueba</translation>
     </message>
     <message>
         <source>Save the sealed sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar la prueba sellada</translation>
     </message>
     <message>
         <source>Sittings (*{suffix})</source>
-        <translation type="unfinished"></translation>
+        <translation>Pruebas (*{suffix})</translation>
     </message>
     <message>
         <source>Sealed: {file}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellada: {file}</translation>
     </message>
     <message>
         <source>The sitting could not be saved</source>
-        <translation type="unfinished"></translation>
+        <translation>La prueba no se pudo guardar</translation>
     </message>
     <message>
         <source>{file}
 
 The system says: {reason}. Whatever was there is as it was, and what is composed is not lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file}
+
+El sistema dice: {reason}. Lo que hubiera allí está como estaba, y lo que se compone no se ha perdido.</translation>
     </message>
     <message>
         <source>Save it elsewhere</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardarla en otro sitio</translation>
     </message>
     <message>
         <source>This sitting is not there</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta prueba no está</translation>
     </message>
     <message>
         <source>{file}
 
 It may have been moved or renamed, or its disk is not connected.</source>
-        <translation type="unfinished">{file}
+        <translation>{file}
 
 Puede que se haya movido o renombrado, o que su disco no esté conectado.</translation>
     </message>
@@ -10199,95 +10210,95 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>SittingKeys</name>
     <message>
         <source>Ctrl+PgUp  Ctrl+PgDn</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+RePág  Ctrl+AvPág</translation>
     </message>
     <message>
         <source>the page before, the next</source>
-        <translation type="unfinished"></translation>
+        <translation>la página anterior, la siguiente</translation>
     </message>
     <message>
         <source>Pages</source>
-        <translation type="unfinished"></translation>
+        <translation>Páginas</translation>
     </message>
     <message>
         <source>begin a new one</source>
-        <translation type="unfinished"></translation>
+        <translation>empezar una nueva</translation>
     </message>
     <message>
         <source>open a sealed one</source>
-        <translation type="unfinished"></translation>
+        <translation>abrir una sellada</translation>
     </message>
     <message>
         <source>seal again; with Shift: another passphrase or file</source>
-        <translation type="unfinished"></translation>
+        <translation>sellar de nuevo; con Mayús: otra frase u otro archivo</translation>
     </message>
     <message>
         <source>undo a step; redo it</source>
-        <translation type="unfinished"></translation>
+        <translation>deshacer un paso; rehacerlo</translation>
     </message>
     <message>
         <source>try the paper that is shown, on no record</source>
-        <translation type="unfinished"></translation>
+        <translation>probar el examen que se muestra, sin que conste</translation>
     </message>
     <message>
         <source>Space</source>
-        <translation type="unfinished">Espacio</translation>
+        <translation>Espacio</translation>
     </message>
     <message>
         <source>in a list: tick what is chosen, or untick it</source>
-        <translation type="unfinished"></translation>
+        <translation>en una lista: marcar lo elegido, o desmarcarlo</translation>
     </message>
     <message>
         <source>coupons from a tray&apos;s file; from dice</source>
-        <translation type="unfinished"></translation>
+        <translation>cupones del archivo de una bandeja; de los dados</translation>
     </message>
     <message>
         <source>Ins</source>
-        <translation type="unfinished"></translation>
+        <translation>Ins</translation>
     </message>
     <message>
         <source>add a learner</source>
-        <translation type="unfinished"></translation>
+        <translation>añadir un aprendiz</translation>
     </message>
     <message>
         <source>add many, out of what was copied</source>
-        <translation type="unfinished"></translation>
+        <translation>añadir varios, de lo copiado</translation>
     </message>
     <message>
         <source>change the learner that is chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiar el aprendiz elegido</translation>
     </message>
     <message>
         <source>Del</source>
-        <translation type="unfinished">Supr</translation>
+        <translation>Supr</translation>
     </message>
     <message>
         <source>erase those who are chosen; that is asked first</source>
-        <translation type="unfinished"></translation>
+        <translation>borrar a los elegidos; antes se pregunta</translation>
     </message>
     <message>
         <source>find a name or a code</source>
-        <translation type="unfinished"></translation>
+        <translation>buscar un nombre o un código</translation>
     </message>
     <message>
         <source>Learners</source>
-        <translation type="unfinished">Aprendices</translation>
+        <translation>Aprendices</translation>
     </message>
     <message>
         <source>take the chosen part out</source>
-        <translation type="unfinished"></translation>
+        <translation>sacar la parte elegida</translation>
     </message>
     <message>
         <source>to the coupons, a paper, time and marks, the learners</source>
-        <translation type="unfinished"></translation>
+        <translation>a los cupones, a un examen, al tiempo y las notas, a los aprendices</translation>
     </message>
     <message>
         <source>The sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>La prueba</translation>
     </message>
     <message>
         <source>Its parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus partes</translation>
     </message>
 </context>
 <context>
@@ -10313,274 +10324,274 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>Sittings</name>
     <message>
         <source>{n} min</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} min</translation>
     </message>
     <message>
         <source>{n} %</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} %</translation>
     </message>
     <message>
         <source>Face</source>
-        <translation type="unfinished">Cara</translation>
+        <translation>Cara</translation>
     </message>
     <message>
         <source>Leaf</source>
-        <translation type="unfinished">Hoja</translation>
+        <translation>Hoja</translation>
     </message>
     <message>
         <source>Edge</source>
-        <translation type="unfinished">Canto</translation>
+        <translation>Canto</translation>
     </message>
     <message>
         <source>Seat</source>
-        <translation type="unfinished">Apoyo</translation>
+        <translation>Asiento</translation>
     </message>
     <message>
         <source>Both legs</source>
-        <translation type="unfinished">Ambos catetos</translation>
+        <translation>Ambos catetos</translation>
     </message>
     <message>
         <source>Reading</source>
-        <translation type="unfinished">Lectura</translation>
+        <translation>Lectura</translation>
     </message>
     <message>
         <source>Disposition</source>
-        <translation type="unfinished">Disposición</translation>
+        <translation>Decisión</translation>
     </message>
     <message>
         <source>Loupe</source>
-        <translation type="unfinished">Lupa</translation>
+        <translation>Lupa</translation>
     </message>
     <message>
         <source>Press home</source>
-        <translation type="unfinished">Arrimar</translation>
+        <translation>Arrimar</translation>
     </message>
     <message>
         <source>Switching units</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar de unidad</translation>
     </message>
     <message>
         <source>the round magnifier on the leaf&apos;s tip</source>
-        <translation type="unfinished"></translation>
+        <translation>el cristal redondo sobre la punta de la hoja</translation>
     </message>
     <message>
         <source>pushing the leaf into the corner in one go</source>
-        <translation type="unfinished"></translation>
+        <translation>empujar la hoja al rincón de una vez</translation>
     </message>
     <message>
         <source>lengths in the unit one likes, not the drawing&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>longitudes en la unidad que uno prefiera, no en la del plano</translation>
     </message>
     <message>
         <source>{coupons}, each learner their own</source>
-        <translation type="unfinished"></translation>
+        <translation>{coupons}, propios de cada cual</translation>
     </message>
     <message>
         <source>From dice</source>
-        <translation type="unfinished"></translation>
+        <translation>De los dados</translation>
     </message>
     <message>
         <source>A tray without a title</source>
-        <translation type="unfinished">Una bandeja sin título</translation>
+        <translation>Una bandeja sin título</translation>
     </message>
     <message>
         <source>all {coupons}</source>
-        <translation type="unfinished"></translation>
+        <translation>todos: {coupons}</translation>
     </message>
     <message>
         <source>{n} of {coupons}</source>
-        <translation type="unfinished"></translation>
+        <translation>{n} de {coupons}</translation>
     </message>
     <message>
         <source>plain to see</source>
-        <translation type="unfinished">a simple vista</translation>
+        <translation>clara a la vista</translation>
     </message>
     <message>
         <source>middling</source>
-        <translation type="unfinished">mediana</translation>
+        <translation>media</translation>
     </message>
     <message>
         <source>hard</source>
-        <translation type="unfinished">difícil</translation>
+        <translation>difícil</translation>
     </message>
     <message>
         <source>{least} to {most} times what a leaf can tell</source>
-        <translation type="unfinished"></translation>
+        <translation>de {least} a {most} veces lo que distingue una hoja</translation>
     </message>
     <message>
         <source>inside the doubt {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>dentro de la duda {n}</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished">ninguno</translation>
+        <translation>ninguna</translation>
     </message>
     <message>
         <source>How many</source>
-        <translation type="unfinished">Cuántos</translation>
+        <translation>Cuántos</translation>
     </message>
     <message>
         <source>Right calls</source>
-        <translation type="unfinished"></translation>
+        <translation>Dictámenes correctos</translation>
     </message>
     <message>
         <source>Faces</source>
-        <translation type="unfinished">Caras</translation>
+        <translation>Caras</translation>
     </message>
     <message>
         <source>Traps</source>
-        <translation type="unfinished">Trampas</translation>
+        <translation>Trampas</translation>
     </message>
     <message>
         <source>Difficulty</source>
-        <translation type="unfinished">Dificultad</translation>
+        <translation>Dificultad</translation>
     </message>
     <message>
         <source>Sizes by leg</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamaños por cateto</translation>
     </message>
     <message>
         <source>{low} to {high}</source>
-        <translation type="unfinished"></translation>
+        <translation>de {low} a {high}</translation>
     </message>
     <message>
         <source>Rules</source>
-        <translation type="unfinished">Reglas</translation>
+        <translation>Reglas</translation>
     </message>
     <message>
         <source>no leaf</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna hoja</translation>
     </message>
     <message>
         <source>What the leaf shows</source>
-        <translation type="unfinished">Lo que muestra la hoja</translation>
+        <translation>Lo que muestra la hoja</translation>
     </message>
     <message>
         <source>{call} (in doubt)</source>
-        <translation type="unfinished"></translation>
+        <translation>{call} (en duda)</translation>
     </message>
     <message>
         <source>{coupons} in {time}: {each} for each</source>
-        <translation type="unfinished"></translation>
+        <translation>{coupons} en {time}: {each} para cada uno</translation>
     </message>
     <message>
         <source>in doubt {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>en duda {n}</translation>
     </message>
     <message>
         <source>Right calls: {answers}</source>
-        <translation type="unfinished"></translation>
+        <translation>Dictámenes correctos: {answers}</translation>
     </message>
     <message>
         <source>Faces: {faces}</source>
-        <translation type="unfinished"></translation>
+        <translation>Caras: {faces}</translation>
     </message>
     <message>
         <source>coupons from a tray</source>
-        <translation type="unfinished"></translation>
+        <translation>cupones de una bandeja</translation>
     </message>
     <message>
         <source>coupons from dice</source>
-        <translation type="unfinished">cupones a los dados</translation>
+        <translation>cupones de los dados</translation>
     </message>
     <message>
         <source>a part taken out</source>
-        <translation type="unfinished"></translation>
+        <translation>una parte sacada</translation>
     </message>
     <message>
         <source>a part moved</source>
-        <translation type="unfinished"></translation>
+        <translation>una parte movida</translation>
     </message>
     <message>
         <source>other coupons</source>
-        <translation type="unfinished"></translation>
+        <translation>otros cupones</translation>
     </message>
     <message>
         <source>another recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>otra receta</translation>
     </message>
     <message>
         <source>the title</source>
-        <translation type="unfinished"></translation>
+        <translation>el título</translation>
     </message>
     <message>
         <source>the order</source>
-        <translation type="unfinished"></translation>
+        <translation>el orden</translation>
     </message>
     <message>
         <source>the time</source>
-        <translation type="unfinished"></translation>
+        <translation>el tiempo</translation>
     </message>
     <message>
         <source>a pass mark</source>
-        <translation type="unfinished"></translation>
+        <translation>una nota para aprobar</translation>
     </message>
     <message>
         <source>critical calls</source>
-        <translation type="unfinished"></translation>
+        <translation>dictámenes críticos</translation>
     </message>
     <message>
         <source>a help</source>
-        <translation type="unfinished"></translation>
+        <translation>una ayuda</translation>
     </message>
     <message>
         <source>who sits</source>
-        <translation type="unfinished"></translation>
+        <translation>quién la hace</translation>
     </message>
     <message>
         <source>extra time</source>
-        <translation type="unfinished"></translation>
+        <translation>más tiempo</translation>
     </message>
     <message>
         <source>other papers</source>
-        <translation type="unfinished"></translation>
+        <translation>otros exámenes</translation>
     </message>
     <message>
         <source>sealed as another sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>sellada como otra prueba</translation>
     </message>
 </context>
 <context>
     <name>SittingsScreen</name>
     <message>
         <source>Sittings</source>
-        <translation type="unfinished"></translation>
+        <translation>Pruebas</translation>
     </message>
     <message>
         <source>Pages of the sittings</source>
-        <translation type="unfinished"></translation>
+        <translation>Páginas de las pruebas</translation>
     </message>
     <message>
         <source>Compose</source>
-        <translation type="unfinished"></translation>
+        <translation>Componer</translation>
     </message>
     <message>
         <source>Put a sitting together and seal it</source>
-        <translation type="unfinished"></translation>
+        <translation>Componer una prueba y sellarla</translation>
     </message>
     <message>
         <source>Take</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer</translation>
     </message>
     <message>
         <source>Sit a sealed sitting on this machine</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer una prueba sellada en este equipo</translation>
     </message>
     <message>
         <source>Class</source>
-        <translation type="unfinished"></translation>
+        <translation>Clase</translation>
     </message>
     <message>
         <source>Learners, groups, and the school&apos;s server</source>
-        <translation type="unfinished"></translation>
+        <translation>Aprendices, grupos y el servidor de la escuela</translation>
     </message>
     <message>
         <source>Results</source>
-        <translation type="unfinished">Resultados</translation>
+        <translation>Resultados</translation>
     </message>
     <message>
         <source>What was handed in, and who is ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo entregado, y quién está listo</translation>
     </message>
 </context>
 <context>
@@ -10598,11 +10609,11 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>Slips</name>
     <message>
         <source>Code slips</source>
-        <translation type="unfinished"></translation>
+        <translation>Papeletas con códigos</translation>
     </message>
     <message>
         <source>Type this code when the sitting begins.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba este código cuando empiece la prueba.</translation>
     </message>
 </context>
 <context>
@@ -11000,7 +11011,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>Sittings (*{suffix});;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation type="unfinished">Pruebas (*{suffix});;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>Type the passphrase first.</source>
@@ -11164,59 +11175,59 @@ The result itself is safe.</source>
     <name>TermsForm</name>
     <message>
         <source>Time and order</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo y orden</translation>
     </message>
     <message>
         <source>Minutes for the whole</source>
-        <translation type="unfinished"></translation>
+        <translation>Minutos para todo</translation>
     </message>
     <message>
         <source>Order, for each learner</source>
-        <translation type="unfinished"></translation>
+        <translation>Orden, para cada cual</translation>
     </message>
     <message>
         <source>shuffled</source>
-        <translation type="unfinished"></translation>
+        <translation>barajado</translation>
     </message>
     <message>
         <source>as written</source>
-        <translation type="unfinished"></translation>
+        <translation>como está</translation>
     </message>
     <message>
         <source>What passes</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué aprueba</translation>
     </message>
     <message>
         <source>Pass mark over all, %</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota mínima en total, %</translation>
     </message>
     <message>
         <source>One critical call fails the whole</source>
-        <translation type="unfinished"></translation>
+        <translation>Un dictamen crítico suspende todo</translation>
     </message>
     <message>
         <source>Critical: a weld is accepted that the rules reject beyond doubt.</source>
-        <translation type="unfinished"></translation>
+        <translation>Crítico: se acepta una soldadura que las reglas rechazan sin duda.</translation>
     </message>
     <message>
         <source>A mark that a skill has to reach as well, or nothing:</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota que una destreza debe alcanzar también, o nada:</translation>
     </message>
     <message>
         <source>{skill}, %</source>
-        <translation type="unfinished"></translation>
+        <translation>{skill}, %</translation>
     </message>
     <message>
         <source>Helps that stay</source>
-        <translation type="unfinished"></translation>
+        <translation>Ayudas que quedan</translation>
     </message>
     <message>
         <source>Right would be: 1 to {most}</source>
-        <translation type="unfinished"></translation>
+        <translation>Sería correcto: de 1 a {most}</translation>
     </message>
     <message>
         <source>Right would be: 0 to 100</source>
-        <translation type="unfinished"></translation>
+        <translation>Sería correcto: de 0 a 100</translation>
     </message>
 </context>
 <context>
@@ -11349,7 +11360,7 @@ The result itself is safe.</source>
     </message>
     <message>
         <source>Sittings</source>
-        <translation type="unfinished"></translation>
+        <translation>Pruebas</translation>
     </message>
 </context>
 <context>
@@ -11457,11 +11468,11 @@ The result itself is safe.</source>
     <name>Trying</name>
     <message>
         <source>On trial, from the sittings</source>
-        <translation type="unfinished"></translation>
+        <translation>De ensayo, desde las pruebas</translation>
     </message>
     <message>
         <source>On trial: no call is kept. Ctrl+6 leads back to the sitting.</source>
-        <translation type="unfinished"></translation>
+        <translation>De ensayo: no se guarda ningún dictamen. Ctrl+6 vuelve a la prueba.</translation>
     </message>
     <message>
         <source>On trial, from the coupon shop</source>
