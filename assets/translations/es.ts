@@ -932,7 +932,7 @@ Odo</translation>
     </message>
     <message>
         <source>Coupons from dice</source>
-        <translation>Cupones de los dados</translation>
+        <translation>Cupones a los dados</translation>
     </message>
     <message>
         <source>Each learner gets welds of their own by this recipe, equally hard. Nothing is kept but the recipe: the same learner always gets the same.</source>
@@ -6274,7 +6274,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>From dice...</source>
-        <translation>De los dados...</translation>
+        <translation>A los dados...</translation>
     </message>
     <message>
         <source>Tick all</source>
@@ -6310,7 +6310,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>From dice</source>
-        <translation>De los dados</translation>
+        <translation>A los dados</translation>
     </message>
     <message>
         <source>Each learner is asked other welds, in another order: the same number of each right call, face and trap, each as far from its limit as everybody&apos;s. The same learner gets the same paper whenever this sitting is opened.</source>
@@ -6349,7 +6349,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>From dice...</source>
-        <translation>De los dados...</translation>
+        <translation>A los dados...</translation>
     </message>
     <message>
         <source>Each learner their own, equally hard</source>
@@ -10250,7 +10250,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>coupons from a tray&apos;s file; from dice</source>
-        <translation>cupones del archivo de una bandeja; de los dados</translation>
+        <translation>cupones del archivo de una bandeja; a los dados</translation>
     </message>
     <message>
         <source>Ins</source>
@@ -10356,7 +10356,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>Disposition</source>
-        <translation>Decisión</translation>
+        <translation>Disposición</translation>
     </message>
     <message>
         <source>Loupe</source>
@@ -10388,7 +10388,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>From dice</source>
-        <translation>De los dados</translation>
+        <translation>A los dados</translation>
     </message>
     <message>
         <source>A tray without a title</source>
@@ -10492,7 +10492,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>coupons from dice</source>
-        <translation>cupones de los dados</translation>
+        <translation>cupones a los dados</translation>
     </message>
     <message>
         <source>a part taken out</source>
@@ -11018,7 +11018,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
         <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>What was sealed is no sitting that can be sat.</source>
+        <source>What was sealed is no sitting that can be sat. Its instructor sees why on the page Compose.</source>
         <translation type="unfinished"></translation>
     </message>
     <message>
@@ -11468,11 +11468,11 @@ The result itself is safe.</source>
     <name>Trying</name>
     <message>
         <source>On trial, from the sittings</source>
-        <translation>De ensayo, desde las pruebas</translation>
+        <translation>A prueba, desde la página de pruebas</translation>
     </message>
     <message>
         <source>On trial: no call is kept. Ctrl+6 leads back to the sitting.</source>
-        <translation>De ensayo: no se guarda ningún dictamen. Ctrl+6 vuelve a la prueba.</translation>
+        <translation>A prueba: no se guarda ningún dictamen. Ctrl+6 vuelve a la página de pruebas.</translation>
     </message>
     <message>
         <source>On trial, from the coupon shop</source>
