@@ -58,8 +58,9 @@ class Event:
     kind
         What happened. ``begun`` says ``limit_ms`` and how many ``items``; ``shown``, ``answered``
         and ``flagged`` say which ``item``, from 0; ``answered`` says the ``answer``, null for one
-        that was taken back; ``flagged`` whether it is ``on``; ``finished`` how it ``ended``, and
-        in ``held`` what was stated in time but no disk would take: pairs of item and answer.
+        that was taken back, or that it was ``superseded``; ``flagged`` whether it is ``on``;
+        ``finished`` how it ``ended``, and in ``held`` what was stated in time but no disk would
+        take: pairs of item and answer.
     wall
         Ms since 1970 by the wall's clock.
     awake
@@ -316,6 +317,10 @@ def _doing(progress: Progress, event: Event) -> Progress:
         if progress.used_ms > progress.limit_ms + BEAT_MS:
             return progress
         item = _item(progress, event)
+        if event.said.get("superseded") is True:
+            # What it was isn't kept any more: another answer to the same item follows.
+            given = Given(item, True, min(progress.used_ms, progress.limit_ms), event.at)
+            return replace(progress, given=(*progress.given, given))
         return _with_answer(progress, event, item, event.said.get("answer"))
     if event.kind == "flagged":
         one = frozenset({_item(progress, event)})

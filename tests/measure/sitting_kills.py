@@ -26,6 +26,7 @@ from typing import Final, NoReturn
 
 from exercises.sitting.progress import BEAT_MS
 from exercises.strict_json import Json
+from trainer.sealing import timekeeper
 from trainer.sealing.clocks import SystemClock
 from trainer.sealing.journal import JournalError, left
 from trainer.sealing.key import Cost, Key
@@ -37,6 +38,9 @@ LIMIT_MS: Final = 10 * 3_600_000
 LONGEST: Final = 0.5
 PASSPHRASE: Final = "three weathered herons"
 CHEAP: Final = Cost(log_n=4)
+ROOM: Final = 150_000
+"""Bytes of superseded answers until the journal is written anew."""
+
 IDLE: Final = 20
 """One child in so many stops to think, for longer than beats are apart."""
 
@@ -48,6 +52,8 @@ def sit_for_ever(path: Path, seed: int) -> NoReturn:
     """Answer coupon after coupon, and say before and after each what is done."""
     rng = random.Random(seed)
     clock = SystemClock()
+    # So that kills fall into its being written anew as well.
+    timekeeper._ROOM = ROOM  # type: ignore[misc]  # smaller than it would be
     keeper = Timekeeper.resume(path, PASSPHRASE, clock)
     began = keeper.progress.last.awake
     say({"resumed": keeper.progress.used_ms, "torn": keeper.torn})
@@ -56,7 +62,8 @@ def sit_for_ever(path: Path, seed: int) -> NoReturn:
         number += 1
         item = rng.randrange(ITEMS)
         # What an answer holds besides the call is mostly the handling: some kilobytes.
-        handling: list[Json] = [[ms, 40.0, 8.25, 90.0, False, "drag"] for ms in range(number % 300)]
+        rows = number % 300
+        handling: list[Json] = [[ms, rng.random(), 8.25, 90.0, False, "drag"] for ms in range(rows)]
         answer: Json = {"number": number, "handling": handling}
         say({"asks": [item, number]})
         keeper.show(item)
@@ -141,6 +148,8 @@ class Outcome:
     torn: int = 0
     held_by_two: int = 0
     broken_results: int = 0
+    longest: int = 0
+    """Bytes of the journal."""
 
     @property
     def is_sound(self) -> bool:
@@ -240,6 +249,7 @@ def kill_often(folder: Path, kills: int, seed: int = 1) -> Outcome:
         truth.used = keeper.progress.used_ms
         keeper.journal.close()
         found.kills += 1
+        found.longest = max(found.longest, path.stat().st_size)
     found.acknowledged, found.torn = truth.acknowledged, truth.torn
     return found
 

@@ -10,7 +10,7 @@ from typing import BinaryIO, Final
 
 from trainer.shop.locking import hold
 
-__all__ = ["flush", "hold_soon", "is_at", "new_file", "write_out"]
+__all__ = ["flush", "hold_soon", "is_at", "new_file", "replaced", "sync_folder", "write_out"]
 
 _BINARY: Final[int] = getattr(os, "O_BINARY", 0)
 """Windows would turn line ends."""
@@ -63,15 +63,7 @@ def new_file(path: Path, data: bytes) -> BinaryIO:
     """
     path.parent.mkdir(parents=True, exist_ok=True)
     part = path.with_name(f"{path.name}.part")
-    # Not emptied by opening it: another program may be writing it. Unbuffered: what fails, fails
-    # here and not when it is closed.
-    file = os.fdopen(os.open(part, os.O_RDWR | os.O_CREAT | _BINARY, 0o666), "r+b", buffering=0)
-    try:
-        if not hold_soon(file) or not is_at(file, part):
-            raise BlockingIOError("another program has it")
-    except OSError:
-        file.close()
-        raise
+    file = _held_part(part)
     made = part
     try:
         if path.exists():
@@ -90,6 +82,51 @@ def new_file(path: Path, data: bytes) -> BinaryIO:
     except BaseException:
         file.close()
         made.unlink(missing_ok=True)
+        raise
+    return file
+
+
+def _held_part(part: Path) -> BinaryIO:
+    # Not emptied by opening it: another program may be writing it. Unbuffered: what fails, fails
+    # here and not when it is closed.
+    file = os.fdopen(os.open(part, os.O_RDWR | os.O_CREAT | _BINARY, 0o666), "r+b", buffering=0)
+    try:
+        if not hold_soon(file) or not is_at(file, part):
+            raise BlockingIOError("another program has it")
+    except OSError:
+        file.close()
+        raise
+    return file
+
+
+def replaced(path: Path, old: BinaryIO, data: bytes) -> BinaryIO:
+    """Put a file that holds `data` in place of one that is held, and hold it; `old` is closed.
+
+    The folder isn't synced: after a power cut either may be there, and each is whole.
+
+    Raises
+    ------
+    OSError
+        If that can't be; `old` lies there still, but on Windows it may have been closed.
+    """
+    part = path.with_name(f"{path.name}.part")
+    file = _held_part(part)
+    try:
+        file.truncate(0)
+        write_out(file, data)
+        if os.name == "nt":
+            # There neither what is open can be renamed nor what is open be replaced.
+            file.close()
+            old.close()
+            os.replace(part, path)
+            file = path.open("r+b", buffering=0)
+            hold(file)
+        else:
+            os.replace(part, path)
+            old.close()
+    except BaseException:
+        file.close()
+        part.unlink(missing_ok=True)
         raise
     return file
 

@@ -27,7 +27,15 @@ from cryptography.exceptions import InvalidTag
 from cryptography.hazmat.primitives.ciphers.aead import ChaCha20Poly1305
 
 from exercises.strict_json import Json
-from trainer.sealing.held_files import flush, hold_soon, is_at, new_file, write_out
+from trainer.sealing.held_files import (
+    flush,
+    hold_soon,
+    is_at,
+    new_file,
+    replaced,
+    sync_folder,
+    write_out,
+)
 from trainer.sealing.key import Cost, Key, SealError
 from trainer.sealing.seal import Opener
 from trainer.shop.locking import is_free
@@ -134,6 +142,8 @@ class Journal:
         self.path, self.key = path, key
         # All that it holds stays in memory: if somebody removes the file, it is written anew.
         self._file, self._whole, self._chain = file, bytearray(whole), chain
+        # Whether the folder on the disk has its name for this file.
+        self._named = True
 
     @classmethod
     def create(
@@ -161,14 +171,7 @@ class Journal:
         JournalError
             If it can't be written; nothing is left then.
         """
-        costs = f"{key.cost.log_n} {key.cost.r} {key.cost.p}"
-        salts = f"{key.salt.hex()} {key.check.hex()} {secrets.token_hex(32)}"
-        begin = f"{FORMAT} {VERSION} {costs} {salts}".encode()
-        chain = _Chain.begun(key, begin)
-        whole = b"%s %s\n" % (begin, hashlib.sha256(begin).hexdigest().encode())
-        for event in (head, *first):
-            line, chain = chain.closed(_packed(event))
-            whole += line
+        whole, chain = _written(key, (head, *first))
         try:
             file = new_file(path, whole)
         except OSError as error:
@@ -199,7 +202,8 @@ class Journal:
             hindrance: Hindrance = "gone" if isinstance(error, FileNotFoundError) else "unwritable"
             raise JournalError(hindrance, path, error.strerror or str(error)) from error
         try:
-            if not hold_soon(file):
+            # Another program may have given the name to a newer file meanwhile, and let go of this.
+            if not hold_soon(file) or not is_at(file, path):
                 raise JournalError("held", path, "another program has it")
             data = _all_of(file)
             header = _header(data)
@@ -236,16 +240,41 @@ class Journal:
         self._whole += line
         self._chain = chain
 
+    @property
+    def size(self) -> int:
+        """How long it is, bytes."""
+        return len(self._whole)
+
+    def renew(self, head: Mapping[str, Json], events: Sequence[Mapping[str, Json]]) -> None:
+        """Write it anew with other events: at every moment the old one is there whole, or the new.
+
+        Raises
+        ------
+        JournalError
+            If that can't be; the old one stays, and can be appended to.
+        """
+        whole, chain = _written(self.key, (head, *events))
+        try:
+            self._stand_ready()
+            file = replaced(self.path, self._file, whole)
+        except OSError as error:
+            raise JournalError("unwritable", self.path, error.strerror or str(error)) from error
+        self._file, self._whole, self._chain = file, bytearray(whole), chain
+        self._named = False
+
     def _stand_ready(self) -> None:
         """See that the file is there, as long as it should be; make it anew if somebody took it."""
         size = len(self._whole)
-        try:
-            if not is_at(self._file, self.path):
-                raise JournalError("gone", self.path, "another file lies in its place")
-        except FileNotFoundError:
+        if self._file.closed or not self.path.exists():
             self._file.close()
             self._file = new_file(self.path, bytes(self._whole))
+            self._named = True
             return
+        if not is_at(self._file, self.path):
+            raise JournalError("gone", self.path, "another file lies in its place")
+        if not self._named:
+            sync_folder(self.path.parent)
+            self._named = True
         found = os.fstat(self._file.fileno()).st_size
         if found > size:
             self._file.truncate(size)
@@ -313,6 +342,19 @@ def _changed(path: Path) -> float:
         return path.stat().st_mtime
     except OSError:
         return 0.0
+
+
+def _written(key: Key, events: Sequence[Mapping[str, Json]]) -> tuple[bytes, _Chain]:
+    """A whole journal, and what seals its next line."""
+    costs = f"{key.cost.log_n} {key.cost.r} {key.cost.p}"
+    salts = f"{key.salt.hex()} {key.check.hex()} {secrets.token_hex(32)}"
+    begin = f"{FORMAT} {VERSION} {costs} {salts}".encode()
+    chain = _Chain.begun(key, begin)
+    lines = [b"%s %s\n" % (begin, hashlib.sha256(begin).hexdigest().encode())]
+    for event in events:
+        line, chain = chain.closed(_packed(event))
+        lines.append(line)
+    return b"".join(lines), chain
 
 
 def _packed(value: Mapping[str, Json]) -> bytes:

@@ -6,7 +6,8 @@ when the last event is old, and says at once when the machine has slept or a clo
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
+from contextlib import suppress
 from pathlib import Path
 from typing import Final
 
@@ -17,11 +18,10 @@ from exercises.sitting.progress import (
     Event,
     EventKind,
     Progress,
-    folded,
 )
 from exercises.strict_json import Json
 from trainer.sealing.clocks import Clock, SystemClock
-from trainer.sealing.journal import Journal
+from trainer.sealing.journal import Journal, JournalError
 from trainer.sealing.key import Key, SealError
 from trainer.sealing.seal import Opener
 
@@ -30,6 +30,9 @@ __all__ = ["Timekeeper"]
 _EARLY_MS: Final = 500
 """Ms by which a beat comes early, so that two are never further apart than `BEAT_MS`; a tick may
 be a second late."""
+
+_ROOM: Final = 16 * 1024 * 1024
+"""Bytes that superseded answers may fill: each holds all of its coupon's handling so far."""
 
 
 class Timekeeper:
@@ -75,6 +78,9 @@ class Timekeeper:
         self.journal, self.head, self.progress = journal, head, progress
         self.torn = False
         self._clock = clock
+        self._written: list[dict[str, Json]] = []
+        self._answered: dict[int, int] = {}
+        self._least = journal.size
 
     @classmethod
     def begin(
@@ -112,7 +118,9 @@ class Timekeeper:
         begun = Event("begun", clock.wall(), clock.awake(), said)
         progress = Progress.begun(begun)
         journal = Journal.create(path, key, head, [begun.as_dict()])
-        return cls(journal, head, progress, clock)
+        keeper = cls(journal, head, progress, clock)
+        keeper._remember(begun, progress)
+        return keeper
 
     @classmethod
     def resume(
@@ -131,10 +139,11 @@ class Timekeeper:
         resumed = Journal.resume(path, secret)
         try:
             try:
-                progress = folded(Event.of(each) for each in resumed.events)
-            except ValueError as error:
+                events = [Event.of(each) for each in resumed.events]
+                keeper = cls(resumed.journal, resumed.head, Progress.begun(events[0]), clock)
+                keeper._take_up(events)
+            except (ValueError, IndexError) as error:
                 raise SealError("changed" if resumed.events else "truncated") from error
-            keeper = cls(resumed.journal, resumed.head, progress, clock)
             keeper.torn = resumed.torn
             keeper._note("resumed")
         except BaseException:
@@ -202,4 +211,38 @@ class Timekeeper:
         # Folded first: what makes no sense is never written. It counts once it is on the disk.
         after = self.progress.after(event)
         self.journal.append(event.as_dict())
+        self._remember(event, after)
         self.progress = after
+        self._make_room()
+
+    def _take_up(self, events: Sequence[Event]) -> None:
+        """Fold what was written, from the beginning."""
+        self._remember(events[0], self.progress)
+        for event in events[1:]:
+            after = self.progress.after(event)
+            self._remember(event, after)
+            self.progress = after
+
+    def _remember(self, event: Event, after: Progress) -> None:
+        """Know what was written, without answers that others have superseded."""
+        counts = len(after.given) > len(self.progress.given)
+        if event.kind == "answered" and counts:
+            item = after.given[-1].item
+            before = self._answered.get(item)
+            if before is not None and self._written[before]["answer"] is not None:
+                bare = {
+                    key: self._written[before][key] for key in ("kind", "wall", "awake", "item")
+                }
+                self._written[before] = {**bare, "superseded": True}
+            if event.said.get("superseded") is not True:
+                self._answered[item] = len(self._written)
+        self._written.append(event.as_dict())
+
+    def _make_room(self) -> None:
+        """Write the journal anew if it is full of answers that others have superseded."""
+        if self.journal.size - self._least < _ROOM:
+            return
+        # If it can't be now, all is there in the old one, and it is tried again later.
+        with suppress(JournalError):
+            self.journal.renew(self.head, self._written)
+        self._least = self.journal.size

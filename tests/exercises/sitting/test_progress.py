@@ -205,6 +205,19 @@ def test_the_latest_answer_counts_and_all_are_kept() -> None:
     assert (room.progress.answered, room.progress.unanswered) == ({0, 2}, (1, 3, 4))
 
 
+def test_what_was_superseded_counts_as_given_though_it_isn_t_kept() -> None:
+    whole, bare = Room(), Room()
+    for room in (whole, bare):
+        old: dict[str, Json] = {"answer": "a"} if room is whole else {"superseded": True}
+        room.passes(1_000).notes("answered", item=1, **old).passes(1_000)
+        room.notes("answered", item=1, answer="b").notes("answered", item=1, answer=None)
+        room.notes("answered", item=1, answer="c").passes(LIMIT + BEAT_MS)
+        room.notes("answered", item=1, **old)
+    assert whole.progress == bare.progress
+    assert bare.progress.answers == {1: "c"}
+    assert [given.stated for given in bare.progress.given] == [True, True, False, True]
+
+
 def test_an_answer_can_be_taken_back() -> None:
     room = Room().notes("answered", item=1, answer="a").notes("answered", item=1, answer=None)
     assert room.progress.answers == {}

@@ -5,12 +5,16 @@ from __future__ import annotations
 import errno
 import itertools
 import os
+import random
 from collections.abc import Callable
+from dataclasses import fields
 from pathlib import Path
+from typing import BinaryIO
 
 import pytest
 
-from exercises.sitting.progress import BEAT_MS
+from exercises.sitting.progress import BEAT_MS, Progress
+from trainer.sealing import held_files, journal, timekeeper
 from trainer.sealing.clocks import SystemClock
 from trainer.sealing.journal import SUFFIX, Journal, JournalError
 from trainer.sealing.key import Cost, Key, SealError
@@ -234,9 +238,9 @@ def test_a_journal_without_a_beginning_is_refused(path: Path, hands: Hands) -> N
 
 
 def test_a_journal_of_something_else_is_refused(path: Path, hands: Hands) -> None:
-    journal = Journal.create(path, KEY, {})
-    journal.append({"kind": "sung", "wall": 1, "awake": 1})
-    journal.close()
+    odd = Journal.create(path, KEY, {})
+    odd.append({"kind": "sung", "wall": 1, "awake": 1})
+    odd.close()
     with pytest.raises(SealError) as caught:
         Timekeeper.resume(path, KEY, hands)
     assert caught.value.trouble == "changed"
@@ -266,6 +270,119 @@ def test_one_that_was_finished_is_resumed_to_be_handed_in(path: Path, hands: Han
     again.leave()
     Timekeeper.resume(path, KEY, hands).discard()
     assert not path.exists()
+
+
+def fiddled(keeper: Timekeeper, hands: Hands, seed: int = 5) -> None:
+    """Many answers to few coupons, each with a handling that grows; some are taken back."""
+    rng = random.Random(seed)
+    for number in range(60):
+        hands.turn(rng.randrange(3_000))
+        item = rng.randrange(3)
+        keeper.show(item)
+        back = rng.random() < 0.2
+        keeper.answer(item, None if back else {"n": number, "handling": rng.randbytes(900).hex()})
+        keeper.flag(item, on=rng.random() < 0.5)
+        keeper.tick()
+
+
+def without_resumptions(progress: Progress) -> dict[str, object]:
+    said = {each.name: getattr(progress, each.name) for each in fields(progress)}
+    return {key: value for key, value in said.items() if key not in {"last", "interruptions"}}
+
+
+def test_a_journal_full_of_superseded_answers_is_written_anew(
+    path: Path, hands: Hands, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """One with room for all says the same at the end, and is many times as long."""
+    roomy = begin(path.with_name(f"b{SUFFIX}"), hands)
+    fiddled(roomy, hands)
+    killed(roomy)
+    monkeypatch.setattr(timekeeper, "_ROOM", 6_000)
+    tight_hands = Hands()
+    tight = begin(path, tight_hands)
+    fiddled(tight, tight_hands)
+    killed(tight)
+    assert tight.journal.size < roomy.journal.size / 2
+    ends = []
+    for keeper in (roomy, tight):
+        again = Timekeeper.resume(keeper.journal.path, KEY, hands)
+        killed(again)
+        ends.append(without_resumptions(again.progress))
+        assert ends[-1] == without_resumptions(keeper.progress)
+    assert ends[0] == ends[1]
+
+
+def test_what_was_written_anew_is_resumed_and_written_anew_again(
+    path: Path, hands: Hands, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(timekeeper, "_ROOM", 6_000)
+    keeper = begin(path, hands)
+    for seed in range(4):
+        fiddled(keeper, hands, seed)
+        before = without_resumptions(keeper.progress)
+        killed(keeper)
+        hands.begin_anew(5_000)
+        keeper = Timekeeper.resume(path, KEY, hands)
+        assert without_resumptions(keeper.progress) == before
+    assert [each.kind for each in keeper.progress.interruptions] == ["closed"] * 4
+    assert list(path.parent.iterdir()) == [path]
+    killed(keeper)
+
+
+@pytest.mark.parametrize("step", ["held part", "write_out", "replace", "sync_folder"])
+def test_a_disk_that_refuses_while_it_is_written_anew_loses_nothing(
+    path: Path, hands: Hands, monkeypatch: pytest.MonkeyPatch, step: str
+) -> None:
+    monkeypatch.setattr(timekeeper, "_ROOM", 6_000)
+    keeper = begin(path, hands)
+
+    def full(*_: object) -> None:
+        raise OSError(errno.ENOSPC, os.strerror(errno.ENOSPC))
+
+    with monkeypatch.context() as patched:
+        if step == "held part":
+            patched.setattr(held_files, "_held_part", full)
+        elif step == "replace":
+            patched.setattr(os, "replace", full)
+        elif step == "write_out":
+            # The journal's own lines are taken, the new file is not.
+            patched.setattr(held_files, "write_out", full)
+        else:
+            patched.setattr(journal, "sync_folder", full)
+        told = 0
+        for number in range(60):
+            try:
+                keeper.answer(number % 2, {"n": number, "handling": "x" + os.urandom(900).hex()})
+            except JournalError:
+                told += 1
+            else:
+                kept = dict(keeper.progress.answers)
+        assert (told > 0) is (step == "sync_folder")
+    assert keeper.progress.answers == kept
+    killed(keeper)
+    again = Timekeeper.resume(path, KEY, hands)
+    assert again.progress.answers == kept
+    killed(again)
+    assert list(path.parent.iterdir()) == [path]
+
+
+def test_another_program_never_takes_up_what_was_replaced(
+    path: Path, hands: Hands, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    """It has opened the old file, and gets to hold it once that is let go of."""
+    keeper = begin(path, hands)
+    true = held_files.hold_soon
+
+    def late(file: BinaryIO) -> bool:
+        monkeypatch.setattr(journal, "hold_soon", true)
+        keeper.journal.renew({}, [])
+        return true(file)
+
+    monkeypatch.setattr(journal, "hold_soon", late)
+    with pytest.raises(JournalError) as caught:
+        Timekeeper.resume(path, KEY, hands)
+    assert caught.value.hindrance == "held"
+    killed(keeper)
 
 
 def test_the_systems_clocks_run(path: Path) -> None:
