@@ -6527,8 +6527,8 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
         <translation>Código</translation>
     </message>
     <message>
-        <source>Name here</source>
-        <translation>Nombre aquí</translation>
+        <source>Name</source>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Calls</source>

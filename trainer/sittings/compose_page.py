@@ -448,9 +448,9 @@ class ComposePage(QWidget):
         narrow = width < _NARROW
         self.part.set_narrow(narrow)
         self.paper.set_narrow(narrow)
-        self.parts.setFixedWidth(_LEFT - 44 if narrow else _LEFT)
+        self.parts.setFixedWidth(_LEFT - 62 if narrow else _LEFT)
         self.right.setFixedWidth(
-            _RIGHT - 44 if narrow else _RIGHT + min(96, max(0, (width - 1500) // 4))
+            _RIGHT - 52 if narrow else _RIGHT + min(96, max(0, (width - 1500) // 4))
         )
 
     def minimumSizeHint(self) -> QSize:

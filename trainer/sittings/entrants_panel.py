@@ -11,6 +11,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QPushButton,
+    QSizePolicy,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -89,6 +90,8 @@ class EntrantsPanel(QWidget):
         column.setSpacing(6)
         self.groups = QComboBox()
         self.groups.setAccessibleName(self.tr("Which learners are listed"))
+        # A group's name gives way to the buttons.
+        self.groups.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Fixed)
         self.groups.activated.connect(lambda _: self._show())
         self.all = self._button(self.tr("Tick all"), lambda: self._tick_all(on=True))
         self.none = self._button(self.tr("Untick all"), lambda: self._tick_all(on=False))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QGridLayout,
@@ -23,6 +25,10 @@ from trainer.sittings.truths import Truths
 from trainer.sittings.words import callout_short, part_lines, recipe_lines, right_words
 
 __all__ = ["PartView"]
+
+_NUMBER: Final = 1
+_FACE: Final = 4
+"""Columns that a narrow window does without."""
 
 
 class PartView(QWidget):
@@ -150,7 +156,8 @@ class PartView(QWidget):
 
     def set_narrow(self, narrow: bool) -> None:
         """Say less where there is no room."""
-        self.table.setColumnHidden(1, narrow)
+        for column in (_NUMBER, _FACE):
+            self.table.setColumnHidden(column, narrow)
 
     def show_draft(self, draft: Draft, theme: Theme) -> None:
         """Show the open part."""

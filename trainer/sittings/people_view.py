@@ -129,7 +129,7 @@ class PeopleView(QFrame):
         self.table = TickTable(
             (
                 self.tr("Code"),
-                self.tr("Name here"),
+                self.tr("Name"),
                 self.tr("Groups"),
                 self.tr("Calls"),
                 self.tr("Last"),
