@@ -131,7 +131,7 @@ class DebriefPanel(QFrame):
         self._box.addWidget(widget)
 
     def _add_heading(self, text: str) -> None:
-        label = toned(text, "heading")
+        label = wrapped(text, "heading")
         label.setContentsMargins(0, 8, 0, 0)
         self._add(label)
 
@@ -251,6 +251,19 @@ class DebriefPanel(QFrame):
             held=len(held), asked=asked, n=round(100 * grade.score)
         )
         self._add(wrapped(text, "quiet"))
+        if (
+            asked
+            and not grade.critical
+            and round(100 * len(held) / asked) != round(100 * grade.score)
+        ):
+            self._add(wrapped(self._score_words(shown.state), "gloss"))
+
+    def _score_words(self, state: BenchState) -> str:
+        """Why the score isn't the share of what was held right."""
+        words = self.tr("The score is the mean of all of them, and some were held in part.")
+        if state.hints:
+            words = self.tr("The score is their mean, less 5 for each bench note turned up.")
+        return words
 
     def _add_readings(self, state: BenchState, told: tuple[Told, ...], unit: Unit) -> None:
         if not told:

@@ -33,6 +33,8 @@ from trainer.window import WindowFrame
 
 __all__ = ["LogbookScreen"]
 
+_READABLE: Final = 420
+"""Logical px: how wide a sentence is that stands alone."""
 _PEOPLE: Final = 216
 _TWO_COLUMNS: Final = 900
 """Logical px of the room for cards from which two stand side by side."""
@@ -101,10 +103,13 @@ class LogbookScreen(QWidget):
         self.empty = QLabel()
         self.empty.setWordWrap(True)
         self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        # Lines that one reads at a glance, not one across the window.
+        self.empty.setFixedWidth(_READABLE)
         self.empty.setProperty("tone", "quiet")
         for widget in (self.trouble, self.again, self.empty):
             column.addWidget(widget)
             widget.hide()
+        column.setAlignment(self.empty, Qt.AlignmentFlag.AlignHCenter)
         self._grid = QGridLayout()
         self._grid.setSpacing(12)
         column.addLayout(self._grid, 1)

@@ -95,9 +95,13 @@ class Contents(QTreeView):
         return self._items[key].index()
 
     def stand_at(self, key: str) -> None:
-        """Stand at an entry, if it is listed, without asking for it."""
+        """Stand at an entry, if it is listed, without asking for it; else nowhere."""
         item = self._items.get(key)
-        if item is None or key == self.current:
+        if key == self.current:
+            return
+        if item is None:
+            if self.current:
+                self.setCurrentIndex(QModelIndex())
             return
         self._silent = True
         self.setCurrentIndex(item.index())

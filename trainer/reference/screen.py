@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from trainer.bench.worded import toned
+from trainer.bench.worded import toned, wrapped
 from trainer.language import spoken
 from trainer.look.tokens import Theme
 from trainer.reference import state as changes
@@ -125,7 +125,16 @@ class ReferenceScreen(QWidget):
         top.setSpacing(4)
         top.addWidget(self.search)
         top.addLayout(counted)
+        self.nothing = wrapped(
+            self.tr(
+                "Nothing says that. Try one word of it, or another word for it: leg, undercut, "
+                "throat, the name of a standard."
+            ),
+            "quiet",
+        )
+        self.nothing.hide()
         box.addLayout(top)
+        box.addWidget(self.nothing)
         box.addWidget(self.contents, 1)
         return side
 
@@ -346,6 +355,7 @@ class ReferenceScreen(QWidget):
             self.contents.show_lines(self.book.lines(words), found=bool(words))
             self.all.setVisible(bool(words))
             count = len(self.contents.keys)
+            self.nothing.setVisible(bool(words) and not count)
             self.count.setText(
                 self.tr("%n found", "entries", count)
                 if words

@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from dataclasses import replace
 from typing import get_args
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QDialogButtonBox,
     QGridLayout,
@@ -24,6 +24,7 @@ from exercises.rules import RULE_SETS
 from geometry.lengths import Unit
 from geometry.measures import FaceShape
 from trainer.bench.translation import translate
+from trainer.bench.worded import wrapped
 from trainer.bench.words import face_word, rules_word
 from trainer.notices import Notice
 from trainer.shop.choices import Check, Choice
@@ -124,9 +125,9 @@ class RecipeDialog(Notice):
             ("seed", translate("Dice", "Seed"), "count"),
             ("least", translate("Dice", "Least size, by leg"), "length"),
             ("most", translate("Dice", "Greatest size, by leg"), "length"),
-            ("nearest", translate("Dice", "Nearest to a limit, in doubts"), "count"),
-            ("farthest", translate("Dice", "Farthest from it, in doubts"), "count"),
-            ("in_doubt", translate("Dice", "Share inside the doubt"), "share"),
+            ("nearest", translate("Dice", "Nearest to a limit, \u00d7 doubt"), "count"),
+            ("farthest", translate("Dice", "Farthest from it, \u00d7 doubt"), "count"),
+            ("in_doubt", translate("Dice", "Share too near to tell"), "share"),
         )
         units = (("mm", translate("Dice", "millimetres")), ("in", translate("Dice", "inches")))
         measures = (
@@ -160,16 +161,24 @@ class RecipeDialog(Notice):
                 choice = Choice(key, choices[key][0], choices[key][1], self._enter)
                 self._choices[key] = choice
                 row = choice.put(grid, row)
+        column.addLayout(self._below())
+        column.addStretch(1)
+        return column
+
+    def _below(self) -> QHBoxLayout:
+        """What a doubt is, and another seed."""
+        line = QHBoxLayout()
+        line.setSpacing(12)
+        words = translate(
+            "Dice", "Doubt: what a leaf can\u2019t tell, 0.13 mm at a leg, 0.17 mm at the throat."
+        )
+        line.addWidget(wrapped(words, "gloss"), 1)
         another = QPushButton(translate("Dice", "Another seed"))
         another.setProperty("kind", "segment")
         another.setAutoDefault(False)
         another.clicked.connect(lambda: self._enter("seed", float(random.randint(1, 9999))))
-        line = QHBoxLayout()
-        line.addStretch(1)
-        line.addWidget(another)
-        column.addLayout(line)
-        column.addStretch(1)
-        return column
+        line.addWidget(another, 0, Qt.AlignmentFlag.AlignTop)
+        return line
 
     def _kinds(self) -> QVBoxLayout:
         column = QVBoxLayout()
