@@ -2319,12 +2319,12 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>Dificultad</translation>
     </message>
     <message>
-        <source>Another seed</source>
-        <translation>Otra semilla</translation>
+        <source>Doubt: what a leaf can’t tell, 0.13 mm at a leg, 0.17 mm at the throat.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
-        <source>The doubt is what a leaf can’t tell: 0.13 mm at a leg, 0.17 mm at the throat.</source>
-        <translation type="unfinished"></translation>
+        <source>Another seed</source>
+        <translation>Otra semilla</translation>
     </message>
     <message>
         <source>Faces</source>
@@ -2715,7 +2715,7 @@ Nothing is lost: all you have stated is kept at this machine. Make room on the d
     </message>
     <message>
         <source>Tick all</source>
-        <translation>Marcar todo</translation>
+        <translation>Marcar</translation>
     </message>
     <message>
         <source>Untick all</source>
@@ -9196,12 +9196,16 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation>Una prueba o un resultado con un solo byte cambiado se rechaza.</translation>
     </message>
     <message>
-        <source>Results are sealed with it too: only you can open them.</source>
-        <translation>Los resultados se sellan también con ella: solo usted puede abrirlos.</translation>
+        <source>Result files are sealed with it too: nobody reads or changes them on their way to you.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>On a learner&apos;s own machine the opened sitting lies in its memory: who owns the machine can get at it, or at the program itself.</source>
         <translation>En el equipo de un aprendiz la prueba abierta está en su memoria: el dueño del equipo puede llegar a ella, o al propio programa.</translation>
+    </message>
+    <message>
+        <source>What was handed in lies in the logbook of that machine as well, and that is not sealed.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>A screen can be photographed, and a neighbour asked.</source>
