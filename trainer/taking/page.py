@@ -156,7 +156,7 @@ class TakingPage(QWidget):
         try:
             kind = kind_of(path)
         except FileError as error:
-            self._refuse(str(error))
+            self._refuse("; ".join(f"{path.name}: {row.wrong}" for row in fault_rows(error)[1]))
         except SealError as error:
             what, then = seal_words(error)
             self._refuse(f"{path.name}: {what}. {then}")
@@ -325,9 +325,14 @@ class TakingPage(QWidget):
             self._say_shut(". ".join(seal_words(error)))
         except JournalError as error:
             self._say_shut(". ".join(journal_words(error)))
-        except FileError as error:
-            self._say_shut(self.tr("What was sealed is no sitting that can be sat."))
-            self._frame.show_faults(*fault_rows(error))
+        except FileError:
+            # Not what is wrong with it: that would tell of its coupons.
+            self._say_shut(
+                self.tr(
+                    "What was sealed is no sitting that can be sat. Its instructor sees why on the "
+                    "page Compose."
+                )
+            )
         except ValueError:
             self._say_shut(
                 self.tr(

@@ -137,7 +137,9 @@ class Program:
         none, control = Qt.KeyboardModifier.NoModifier, Qt.KeyboardModifier.ControlModifier
         held = control if ctrl else Qt.KeyboardModifier.ShiftModifier if shift else none
         for key in keys:
-            QTest.keyClick(self.window.windowHandle(), key, held)
+            open_dialogs = [d for d in self.frame.dialogs if d.isVisible()]
+            window: QWidget = open_dialogs[-1] if open_dialogs else self.window
+            QTest.keyClick(window.windowHandle(), key, held)
         self.qtbot.waitUntil(lambda: not self.bench.controller.moving)
 
     def click(self, widget: QWidget) -> None:
@@ -224,7 +226,7 @@ def program(qtbot: QtBot, tmp_path: Path) -> Iterator[Program]:
     made = Program(qtbot, tmp_path)
     made.start()
     yield made
-    if made.page is not None and made.page.running is not None:
+    if made.page.running is not None:
         made.kill()
     else:
         made.keeping.close()
