@@ -48,13 +48,20 @@ _PROTECTS: Final = (
         "Seal", "Without the passphrase nobody can read the coupons, the right calls or the marks."
     ),
     QT_TRANSLATE_NOOP("Seal", "A sitting or a result of which one byte was changed is refused."),
-    QT_TRANSLATE_NOOP("Seal", "Results are sealed with it too: only you can open them."),
+    QT_TRANSLATE_NOOP(
+        "Seal",
+        "Result files are sealed with it too: nobody reads or changes them on their way to you.",
+    ),
 )
 _NOT: Final = (
     QT_TRANSLATE_NOOP(
         "Seal",
         "On a learner's own machine the opened sitting lies in its memory: who owns the machine "
         "can get at it, or at the program itself.",
+    ),
+    QT_TRANSLATE_NOOP(
+        "Seal",
+        "What was handed in lies in the logbook of that machine as well, and that is not sealed.",
     ),
     QT_TRANSLATE_NOOP("Seal", "A screen can be photographed, and a neighbour asked."),
     QT_TRANSLATE_NOOP("Seal", "An older copy of a half-done sitting can be put back in its place."),
