@@ -6,7 +6,7 @@ from functools import cache
 from typing import Final
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtGui import QColor, QIcon
+from PySide6.QtGui import QColor, QIcon, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QFrame,
@@ -38,6 +38,11 @@ _SIGNS: Final[dict[str, tuple[str, Role]]] = {
     "near": ("slash", "not seated"),
     "fails": ("ring", "fault"),
 }
+
+_MARGIN: Final = 3
+"""The column of margins."""
+_WIDE: Final = 350
+"""Logical px from which on every column has room."""
 
 _MEASURES: Final = (
     "leg_base",
@@ -189,13 +194,14 @@ class ChecksTable(QTableWidget):
         self.setAccessibleName(self.tr("Checks"))
         self.setProperty("kind", "close")
         dress(self)
-        # In a narrow column a name takes two lines rather than lose its end.
-        self.setWordWrap(True)
-        self.verticalHeader().setMinimumSectionSize(26)
-        self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self._keys: list[str] = []
         self._rows: dict[int, tuple[Check, Unit, str, float, str]] = {}
         self.itemSelectionChanged.connect(self._pick)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """In a narrow column the margin, which follows from the rest, leaves its room to names."""
+        super().resizeEvent(event)
+        self.setColumnHidden(_MARGIN, event.size().width() < _WIDE)
 
     def show_checks(self, judgement: Judgement, unit: Unit, theme: Theme) -> None:
         """Show the checks of a judgement."""

@@ -23,7 +23,7 @@ from trainer.corners.state import Drawn
 from trainer.corners.words import drawn_word
 from trainer.shop.handles import step_of
 from trainer.shop.knobs import knob_of, knobs_of
-from trainer.shop.words import knob_word, value_words
+from trainer.shop.words import knob_word, short_word, value_words
 
 __all__ = ["DRAWN", "KnobBar"]
 
@@ -181,7 +181,7 @@ class KnobBar(QFrame):
             if keys != self._keys:
                 self._keys = keys
                 self.choice.clear()
-                self.choice.addItems([knob_word(each) for each in keys])
+                self.choice.addItems([short_word(each) for each in keys])
             self.choice.setCurrentIndex(keys.index(key) if key in keys else -1)
         knob = knob_of(section, key)
         self._point = point
@@ -197,7 +197,7 @@ class KnobBar(QFrame):
 
     def _arrange(self) -> None:
         point, narrow = self._point, self._narrow
-        self.choice.setFixedWidth(164 if point else 124 if narrow else 148)
+        self.choice.setFixedWidth(124 if narrow else 148)
         self.label.setVisible(not point and not narrow)
         for widget in (self.less, self.value, self.more):
             widget.setVisible(not point)

@@ -25,7 +25,7 @@ from trainer.shop.working import Working
 __all__ = ["Side"]
 
 _BELOW: Final = 0.4
-_CHECKS: Final = 276
+_CHECKS: Final = 300
 """Share of the height that what is judged begins with; and logical px, so that no check is hidden.
 """
 

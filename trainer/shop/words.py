@@ -25,6 +25,7 @@ __all__ = [
     "knob_word",
     "limit_words",
     "said_value",
+    "short_word",
     "value_words",
 ]
 
@@ -61,6 +62,13 @@ def knob_word(key: str) -> str:
         }[what]
         return words.format(n=int(index) + 1)
     return translate("Shop", _KNOBS[key])
+
+
+def short_word(key: str) -> str:
+    """A knob by a name that has room among the buttons."""
+    if key.startswith("trace."):
+        return translate("Shop", "Point {n}").format(n=int(key[6:]) + 1)
+    return knob_word(key)
 
 
 def said_value(value: float, kind: str, unit: Unit) -> str:
