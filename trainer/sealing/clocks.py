@@ -51,8 +51,8 @@ class SystemClock:
     """
 
     def wall(self) -> int:
-        """Ms since 1970."""
-        return time.time_ns() // 1_000_000
+        """Ms since 1970; none for a clock that stands before."""
+        return max(0, time.time_ns() // 1_000_000)
 
     def awake(self) -> int:
         """Ms for which the machine was awake, since some moment before."""

@@ -6,6 +6,7 @@ import errno
 import itertools
 import os
 import random
+import time
 from collections.abc import Callable
 from dataclasses import fields
 from pathlib import Path
@@ -383,6 +384,16 @@ def test_another_program_never_takes_up_what_was_replaced(
         Timekeeper.resume(path, KEY, hands)
     assert caught.value.hindrance == "held"
     killed(keeper)
+
+
+def test_a_machine_whose_clock_was_lost_can_be_resumed(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(time, "time_ns", lambda: -5_000_000_000)
+    Timekeeper.begin(path, KEY, {}, limit_ms=MINUTE, items=1).leave()
+    keeper = Timekeeper.resume(path, KEY)
+    assert keeper.progress.started.year == 1970
+    keeper.discard()
 
 
 def test_the_systems_clocks_run(path: Path) -> None:
