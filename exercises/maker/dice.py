@@ -30,6 +30,9 @@ _ROUNDS: Final = 5
 _NEAR: Final = 0.1
 """Doubts by which a scaled weld may miss the distance that was drawn."""
 
+_HARDLY: Final = 0.03
+"""mm: a quarter of what a leaf can tell."""
+
 
 @dataclass(frozen=True, slots=True)
 class Throw:
@@ -101,21 +104,30 @@ def _trap(rng: random.Random, recipe: Recipe, wanted: Disposition) -> Trap | Non
 def vary(rng: random.Random, recipe: Recipe, thrown: Throw) -> Throw:
     """Return a throw that is as hard as `thrown`, and another weld.
 
-    Face, trap, crown in mm and aim stay, and of the trap how bad it is; the leaf is the same or a
-    neighbour of it, the legs are thrown anew, and what lies on one member may lie on the other.
+    Face, trap and aim stay, of the trap how bad it is, and in mm the crown and by how much one leg
+    is the longer. The leaf is the same or a neighbour of it, and what lies on one member, or is
+    longer, may be on the other.
     """
     leaves = _leaves(recipe)
     at = leaves.index(thrown.leaf)
     leaf = rng.choice(leaves[max(0, at - 1) : at + 2])
-    legs = _legs(rng, thrown.trap)
-    crown = thrown.crown * rng.uniform(0.95, 1.05)
-    if thrown.trap != "oversize crown":
-        # What tells a crown from a flat face is mm; what is too much of it goes by the weld.
-        crown *= thrown.leaf.size / leaf.size
+    longer = _hardly_moved(rng, abs(thrown.upright - thrown.base) * thrown.leaf.size)
+    legs = [1.0, 1.0 + longer / leaf.size]
+    rng.shuffle(legs)
+    if thrown.trap == "oversize crown":
+        # What is too much of a crown goes by the weld's size; all else about it is mm.
+        crown = thrown.crown
+    else:
+        crown = _hardly_moved(rng, thrown.crown * thrown.leaf.size) / leaf.size
     extras = thrown.extras
     if rng.random() < 0.5:
         extras = tuple(_mirrored(extra) for extra in extras)
     return replace(thrown, leaf=leaf, base=legs[0], upright=legs[1], crown=crown, extras=extras)
+
+
+def _hardly_moved(rng: random.Random, mm: float) -> float:
+    """A length that differs by what hardly anybody tells; none stays none."""
+    return mm + rng.uniform(-_HARDLY, _HARDLY) if abs(mm) > _HARDLY else mm
 
 
 def _mirrored(extra: tuple[str, str, Json]) -> tuple[str, str, Json]:

@@ -1,8 +1,9 @@
 """How hard a made part of a sitting is: drawn once, so that every learner's own is as hard.
 
 For each place of the part the dice are thrown once for the whole class: the answer, the face, the
-trap and how bad it is, and how many doubts the size lies from its limit. A learner's coupon keeps
-all of these and is another weld: another callout nearby, other legs, the trap on either member.
+trap and how bad it is, and how many doubts each size lies from its limit. A learner's coupon keeps
+all of these and is another weld: another callout nearby, the longer leg and the trap on either
+member.
 """
 
 from __future__ import annotations
@@ -22,7 +23,13 @@ from exercises.maker.words import teaching_point
 from exercises.strict_json import Json
 from exercises.text import Text
 
-__all__ = ["equal_coupon", "pattern"]
+__all__ = ["AS_NEAR", "PLAIN", "equal_coupon", "pattern"]
+
+AS_NEAR: Final = 0.5
+"""Doubts: by how much a learner's weld may lie nearer its limits, or farther off, at any size."""
+
+PLAIN: Final = 8.0
+"""Doubts: what lies farther off its limit is plain to see, however far it is."""
 
 _SHUFFLES: Final = 3
 """How often the whole pattern is drawn anew where the dice find no weld for one place of it."""
@@ -110,8 +117,22 @@ def _equal(recipe: Recipe, asked: Judgement, found: Judgement) -> bool:
         and found.face == asked.face
         and found.undecided == asked.undecided
         and found.rejected == asked.rejected
+        and _as_near(asked, found)
         and is_as_asked(recipe, asked.disposition, found, doubtful=asked.in_doubt)
     )
+
+
+def _as_near(asked: Judgement, found: Judgement) -> bool:
+    """Whether every check that a leaf has a say in lies as far from its limit, on either member."""
+    one, other = (sorted(_doubts(judged)) for judged in (asked, found))
+    return len(one) == len(other) and all(
+        abs(a - b) <= AS_NEAR for a, b in zip(one, other, strict=True)
+    )
+
+
+def _doubts(judged: Judgement) -> list[float]:
+    found = (check.margin / check.doubt for check in judged.checks if check.doubt > 0.0)
+    return [max(-PLAIN, min(PLAIN, away)) for away in found]
 
 
 def _worded(coupon: Coupon, judgement: Judgement, name: str, title: Json) -> Coupon:

@@ -18,7 +18,7 @@ from exercises.coupon import Coupon
 from exercises.judging import judge
 from exercises.maker import Recipe
 from exercises.maker.dice import distance
-from exercises.sitting.hardness import pattern
+from exercises.sitting.hardness import PLAIN, pattern
 from exercises.sitting.paper import Question, questions_of
 from exercises.sitting.plan import Made, Plan
 from exercises.text import Text
@@ -32,6 +32,7 @@ class Asked:
 
     kind: tuple[object, ...]
     away: float
+    sizes: tuple[float, ...]
 
 
 def asked_by(coupon: Coupon) -> Asked:
@@ -45,7 +46,9 @@ def asked_by(coupon: Coupon) -> Asked:
         (section.joint.root_opening, section.joint.angle, coupon.leaf_wear),
     )
     right = (judged.disposition, judged.acceptable, judged.face, judged.in_doubt, judged.rejected)
-    return Asked((*right, *odd), distance(judged.checks))
+    sizes = (c.margin / c.doubt for c in judged.checks if c.doubt > 0.0)
+    capped = sorted(max(-PLAIN, min(PLAIN, away)) for away in sizes)
+    return Asked((*right, *odd), distance(judged.checks), tuple(capped))
 
 
 def compare(recipe: Recipe, learners: int) -> None:
@@ -66,6 +69,11 @@ def compare(recipe: Recipe, learners: int) -> None:
             by_slot.setdefault(each.slot, []).append(asked_by(each.coupon))
     kinds = max(len({each.kind for each in slot}) for slot in by_slot.values())
     spans = [max(e.away for e in slot) - min(e.away for e in slot) for slot in by_slot.values()]
+    every = [
+        max(one) - min(one)
+        for slot in by_slot.values()
+        for one in zip(*(each.sizes for each in slot), strict=True)
+    ]
     means = [fmean(abs(each.away) for each in row) for row in zip(*by_slot.values(), strict=True)]
     sections = Counter(str(each.coupon.section) for paper in papers for each in paper)
     total = learners * recipe.count
@@ -74,6 +82,7 @@ def compare(recipe: Recipe, learners: int) -> None:
     print(f"{recipe.measure}, {recipe.unit}, {recipe.count} coupons, {learners} learners:")
     print(f"  kinds at one place, most: {kinds}")
     print(f"  distance to the limit at one place, widest: {max(spans):.2f} doubts")
+    print(f"  the same of every size up to {PLAIN:g} doubts: {max(every):.2f} doubts")
     print(f"  mean distance of a paper: {min(means):.3f} to {max(means):.3f} doubts")
     print(f"  welds that are another learner's too: {total - len(sections)} of {total}")
     print(f"  welds that are the pattern's own: {fallen} of {total}")

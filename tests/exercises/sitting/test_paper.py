@@ -15,7 +15,7 @@ from exercises.maker import Recipe, RecipeError, Trap
 from exercises.maker import making as maker_making
 from exercises.maker.dice import distance
 from exercises.sitting import hardness
-from exercises.sitting.hardness import equal_coupon, pattern
+from exercises.sitting.hardness import AS_NEAR, PLAIN, equal_coupon, pattern
 from exercises.sitting.paper import Question, paper_of, questions_of
 from exercises.sitting.plan import Made, Plan
 from exercises.text import Text
@@ -70,6 +70,18 @@ def test_every_learner_s_coupon_is_as_hard_at_every_place(papers: list[dict[str,
             assert abs(distance(sizes_of(paper[slot])) - away) <= DOUBTS_APART
 
 
+def test_so_it_is_at_every_size_that_isn_t_plain_to_see(papers: list[dict[str, Coupon]]) -> None:
+    def away(coupon: Coupon) -> list[float]:
+        checks = [check for check in judge(coupon).checks if check.doubt > 0.0]
+        return sorted(max(-PLAIN, min(PLAIN, c.margin / c.doubt)) for c in checks)
+
+    drawn = pattern(RECIPE, "9")
+    for slot, first in zip(sorted(papers[0]), drawn, strict=True):
+        asked = away(first.coupon)
+        for paper in papers:
+            assert away(paper[slot]) == pytest.approx(asked, abs=AS_NEAR + 1e-9)
+
+
 def test_so_quotas_of_answers_faces_and_doubt_are_the_same(papers: list[dict[str, Coupon]]) -> None:
     def counted(paper: dict[str, Coupon]) -> list[Counter[object]]:
         judged = [judge(coupon) for coupon in paper.values()]
@@ -85,7 +97,7 @@ def test_so_quotas_of_answers_faces_and_doubt_are_the_same(papers: list[dict[str
 def test_hardly_a_weld_is_another_learner_s(papers: list[dict[str, Coupon]]) -> None:
     sections = {str(coupon.section) for paper in papers for coupon in paper.values()}
     # Legs are rounded to a hundredth, so two in a class can be the same by chance.
-    assert len(sections) >= 0.98 * len(papers) * RECIPE.count
+    assert len(sections) >= 0.9 * len(papers) * RECIPE.count
 
 
 def test_a_neighbour_s_number_says_nothing() -> None:
