@@ -61,10 +61,10 @@
   <context>
     <name>DoneStep</name>
     <message numerus="yes">
-      <source>%n interruption(s) stand in the result, with their times.</source>
+      <source>The result notes %n interruption(s), with the time of each.</source>
       <translation>
-        <numerusform>%n interruption stand in the result, with their times.</numerusform>
-        <numerusform>%n interruptions stand in the result, with their times.</numerusform>
+        <numerusform>The result notes %n interruption, with the time of each.</numerusform>
+        <numerusform>The result notes %n interruptions, with the time of each.</numerusform>
       </translation>
     </message>
   </context>

@@ -72,7 +72,7 @@
     </message>
     <message>
         <source>A sitting was begun here and is not handed in. All that was called is kept; the proctor&apos;s passphrase opens it again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí se empezó una prueba que no se ha entregado. Todo lo dictaminado está guardado; la frase de quien vigila la abre de nuevo.</translation>
     </message>
     <message>
         <source>Show folder</source>
@@ -83,7 +83,7 @@
     <name>AskStep</name>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Atrás</translation>
+        <translation>Atrás</translation>
     </message>
 </context>
 <context>
@@ -296,7 +296,7 @@
     </message>
     <message>
         <source>That help is not allowed in this sitting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esa ayuda no se permite en esta prueba.</translation>
     </message>
     <message>
         <source>It is on record. PgDn takes the next from the tray.</source>
@@ -1464,11 +1464,11 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <name>CouponMap</name>
     <message>
         <source>Map of the coupons</source>
-        <translation type="unfinished"></translation>
+        <translation>Mapa de los cupones</translation>
     </message>
     <message>
         <source>for review</source>
-        <translation type="unfinished"></translation>
+        <translation>para revisar</translation>
     </message>
 </context>
 <context>
@@ -2343,76 +2343,78 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     <name>DoneStep</name>
     <message>
         <source>Try again</source>
-        <translation type="unfinished"></translation>
+        <translation>Probar otra vez</translation>
     </message>
     <message>
         <source>Save a copy...</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar una copia...</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished">Hecho</translation>
+        <translation>Listo</translation>
     </message>
     <message>
         <source>Handing in…</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregando…</translation>
     </message>
     <message>
         <source>All you have stated is kept. One moment.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo lo que ha declarado está guardado. Un momento.</translation>
     </message>
     <message>
         <source>The result can&apos;t be written yet</source>
-        <translation type="unfinished"></translation>
+        <translation>El resultado aún no puede escribirse</translation>
     </message>
     <message>
         <source>{reason}
 
 Nothing is lost: all you have stated is kept at this machine. Make room on the disk, and try again; or leave, and go on with it later.</source>
-        <translation type="unfinished"></translation>
+        <translation>{reason}
+
+No se pierde nada: todo lo que ha declarado está guardado en este equipo. Haga sitio en el disco y pruebe otra vez; o salga, y siga más tarde.</translation>
     </message>
     <message>
         <source>The time is up: your sitting is handed in</source>
-        <translation type="unfinished"></translation>
+        <translation>Se acabó el tiempo: su prueba está entregada</translation>
     </message>
     <message>
         <source>Your sitting is handed in</source>
-        <translation type="unfinished"></translation>
+        <translation>Su prueba está entregada</translation>
     </message>
     <message>
         <source>Of your coupons: {counts}.</source>
-        <translation type="unfinished"></translation>
+        <translation>De sus cupones: {counts}.</translation>
     </message>
     <message>
         <source>What you had stated by then counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta lo que había declarado hasta entonces.</translation>
     </message>
     <message numerus="yes">
-        <source>%n interruption(s) stand in the result, with their times.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <source>The result notes %n interruption(s), with the time of each.</source>
+        <translation>
+            <numerusform>El resultado anota %n interrupción, con su hora.</numerusform>
+            <numerusform>El resultado anota %n interrupciones, con la hora de cada una.</numerusform>
         </translation>
     </message>
     <message>
         <source>Your instructor opens it and tells you the marks. You may leave now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Su instructor la abre y le dice las notas. Ya puede irse.</translation>
     </message>
     <message>
         <source>The sealed result lies at {file}</source>
-        <translation type="unfinished"></translation>
+        <translation>El resultado sellado está en {file}</translation>
     </message>
     <message>
         <source>It could not be taken into the logbook: {reason}. Open it on the page Results later; it is safe in its file.</source>
-        <translation type="unfinished"></translation>
+        <translation>No pudo incorporarse al cuaderno: {reason}. Ábralo más tarde en la página Resultados; está a salvo en su archivo.</translation>
     </message>
     <message>
         <source>the logbook is not open</source>
-        <translation type="unfinished"></translation>
+        <translation>el cuaderno no está abierto</translation>
     </message>
     <message>
         <source>This code has handed in this sitting before: both results are kept, and the instructor is told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este código ya entregó esta prueba: se guardan los dos resultados, y se le dice al instructor.</translation>
     </message>
 </context>
 <context>
@@ -4425,23 +4427,23 @@ La bandeja abierta sigue como estaba.</translation>
     <name>FileStep</name>
     <message>
         <source>Take a sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer una prueba</translation>
     </message>
     <message>
         <source>A sitting is a timed set of coupons without help, graded when you hand it in. The proctor has its file (it ends with .sitting) and types its passphrase.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba es una serie de cupones con tiempo y sin ayuda, que se califica al entregarla. Quien vigila tiene su archivo (acaba en .sitting) y escribe su frase.</translation>
     </message>
     <message>
         <source>Choose a sitting...</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir una prueba...</translation>
     </message>
     <message>
         <source>A sitting that was begun here is not handed in. It was last at work {when}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba que se empezó aquí no está entregada. Se trabajó en ella por última vez el {when}.</translation>
     </message>
     <message>
         <source>Go on with it...</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir con ella...</translation>
     </message>
 </context>
 <context>
@@ -4894,31 +4896,35 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <name>HandInDialog</name>
     <message>
         <source>Hand in?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Entregar?</translation>
     </message>
     <message>
         <source>{counts}.
 
 These are not answered, or are marked for review. A call that is not complete counts as unanswered. Choose one to go back to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>{counts}.
+
+Estos no tienen respuesta, o están marcados para revisar. Un dictamen incompleto cuenta como sin respuesta. Elija uno para volver a él.</translation>
     </message>
     <message>
         <source>{counts}.
 
 Nothing is left open.</source>
-        <translation type="unfinished"></translation>
+        <translation>{counts}.
+
+No queda nada pendiente.</translation>
     </message>
     <message>
         <source>Hand in now</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar ya</translation>
     </message>
     <message>
         <source>Go on with the sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir con la prueba</translation>
     </message>
     <message>
         <source>Not answered, or marked for review</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin respuesta, o marcados para revisar</translation>
     </message>
 </context>
 <context>
@@ -5943,19 +5949,19 @@ Nothing is left open.</source>
     <name>MissingTray</name>
     <message>
         <source>This tray is not there</source>
-        <translation type="unfinished">Esta bandeja no está</translation>
+        <translation>Esta bandeja no está</translation>
     </message>
     <message>
         <source>{file}
 
 It may have been moved or renamed, or its disk is not connected.</source>
-        <translation type="unfinished">{file}
+        <translation>{file}
 
-Puede que se haya movido o renombrado, o que su disco no esté conectado.</translation>
+Puede que la hayan movido o renombrado, o que su disco no esté conectado.</translation>
     </message>
     <message>
         <source>Take it off the list</source>
-        <translation type="unfinished">Quitarla de la lista</translation>
+        <translation>Quitarla de la lista</translation>
     </message>
 </context>
 <context>
@@ -6418,7 +6424,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>PassphraseLine</name>
     <message>
         <source>The proctor&apos;s passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>La frase de quien vigila</translation>
     </message>
 </context>
 <context>
@@ -7098,41 +7104,43 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>ProctorDialog</name>
     <message>
         <source>Leave the sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar la prueba</translation>
     </message>
     <message>
         <source>Only the proctor can let you leave before you hand in. The clock runs on meanwhile, and that you left will stand in the result.
 
 Suspended, the sitting can be gone on with at this machine, at the same coupon; the time away is not counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo quien vigila puede dejarle salir antes de entregar. Mientras tanto el reloj sigue, y que salió constará en el resultado.
+
+Suspendida, la prueba puede seguirse en este equipo, en el mismo cupón; el tiempo fuera no se cuenta.</translation>
     </message>
     <message>
         <source>The proctor&apos;s passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>La frase de quien vigila</translation>
     </message>
     <message>
         <source>End and hand in</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminar y entregar</translation>
     </message>
     <message>
         <source>Suspend</source>
-        <translation type="unfinished"></translation>
+        <translation>Suspender</translation>
     </message>
     <message>
         <source>Go on with the sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir con la prueba</translation>
     </message>
     <message>
         <source>Type the passphrase first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba primero la frase.</translation>
     </message>
     <message>
         <source>One moment…</source>
-        <translation type="unfinished"></translation>
+        <translation>Un momento…</translation>
     </message>
     <message>
         <source>That is not the passphrase of this sitting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esa no es la frase de esta prueba.</translation>
     </message>
 </context>
 <context>
@@ -7310,7 +7318,7 @@ Suspended, the sitting can be gone on with at this machine, at the same coupon; 
     </message>
     <message>
         <source>{words}   Enter</source>
-        <translation type="unfinished"></translation>
+        <translation>{words}   Intro</translation>
     </message>
     <message>
         <source>the size</source>
@@ -8672,34 +8680,34 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <name>RulesStep</name>
     <message>
         <source>Begin: the clock starts</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar: el reloj arranca</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished">Atrás</translation>
+        <translation>Atrás</translation>
     </message>
 </context>
 <context>
     <name>Running</name>
     <message>
         <source>Look over, and hand in...</source>
-        <translation type="unfinished"></translation>
+        <translation>Repasar, y entregar...</translation>
     </message>
     <message>
         <source>Next coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupón siguiente</translation>
     </message>
     <message>
         <source>There is no other coupon that way.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay otro cupón por ahí.</translation>
     </message>
     <message>
         <source>{what}. {then} Your call is still on the bench; the next coupon waits until it is kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>{what}. {then} Su dictamen sigue en el banco; el cupón siguiente espera hasta que esté guardado.</translation>
     </message>
     <message>
         <source>Try again</source>
-        <translation type="unfinished"></translation>
+        <translation>Probar otra vez</translation>
     </message>
 </context>
 <context>
@@ -9666,6 +9674,10 @@ Si no, vale hasta que termine el programa.</translation>
         <translation>Longitud del montante</translation>
     </message>
     <message>
+        <source>Point {n}</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{wrong}; right would be: {right}</source>
         <translation>{wrong}; lo correcto sería: {right}</translation>
     </message>
@@ -9962,78 +9974,186 @@ Si no, vale hasta que termine el programa.</translation>
     <name>Sitting</name>
     <message>
         <source>answered</source>
-        <translation type="unfinished"></translation>
+        <translation>con respuesta</translation>
     </message>
     <message>
         <source>begun</source>
-        <translation type="unfinished"></translation>
+        <translation>empezados</translation>
     </message>
     <message>
         <source>seen</source>
-        <translation type="unfinished"></translation>
+        <translation>vistos</translation>
     </message>
     <message>
         <source>not yet seen</source>
-        <translation type="unfinished"></translation>
+        <translation>sin ver</translation>
     </message>
     <message>
         <source>the loupe</source>
-        <translation type="unfinished"></translation>
+        <translation>la lupa</translation>
     </message>
     <message>
         <source>press home</source>
-        <translation type="unfinished">arrimar a fondo</translation>
+        <translation>arrimar</translation>
     </message>
     <message>
         <source>millimetres or inches, as you like</source>
-        <translation type="unfinished"></translation>
+        <translation>milímetros o pulgadas, a su gusto</translation>
+    </message>
+    <message>
+        <source>{standing}, marked for review</source>
+        <translation>{standing}, marcado para revisar</translation>
+    </message>
+    <message>
+        <source>{standing}, on the bench now</source>
+        <translation>{standing}, ahora en el banco</translation>
+    </message>
+    <message>
+        <source>Coupon {number}: {standing}</source>
+        <translation>Cupón {number}: {standing}</translation>
+    </message>
+    <message>
+        <source>{line}; {flagged} marked for review</source>
+        <translation>{line}; {flagged} para revisar</translation>
+    </message>
+    <message>
+        <source>time is up</source>
+        <translation>se acabó el tiempo</translation>
+    </message>
+    <message>
+        <source>{minutes} min left</source>
+        <translation>quedan {minutes} min</translation>
+    </message>
+    <message>
+        <source>{hours} h {minutes} min left</source>
+        <translation>quedan {hours} h {minutes} min</translation>
+    </message>
+    <message>
+        <source>{minutes} min {seconds} s left</source>
+        <translation>quedan {minutes} min {seconds} s</translation>
+    </message>
+    <message>
+        <source>{seconds} s left</source>
+        <translation>quedan {seconds} s</translation>
+    </message>
+    <message>
+        <source>1 minute left</source>
+        <translation>queda 1 minuto</translation>
+    </message>
+    <message>
+        <source>{minutes} minutes left</source>
+        <translation>quedan {minutes} minutos</translation>
+    </message>
+    <message>
+        <source>{stop} {left}. This stands in the result.</source>
+        <translation>{stop} Ahora {left}. Esto consta en el resultado.</translation>
+    </message>
+    <message>
+        <source>The clock of this machine was set back.</source>
+        <translation>El reloj de este equipo se atrasó.</translation>
+    </message>
+    <message>
+        <source>The sitting stood still; how long, its clock can&apos;t tell.</source>
+        <translation>La prueba estuvo parada; cuánto, su reloj no puede decirlo.</translation>
+    </message>
+    <message>
+        <source>{minutes} min {seconds} s</source>
+        <translation>{minutes} min {seconds} s</translation>
+    </message>
+    <message>
+        <source>{seconds} s</source>
+        <translation>{seconds} s</translation>
+    </message>
+    <message>
+        <source>The machine slept for {long}; that is not counted.</source>
+        <translation>El equipo estuvo en reposo {long}; eso no se cuenta.</translation>
+    </message>
+    <message>
+        <source>The sitting stood still for {long}; that is not counted.</source>
+        <translation>La prueba estuvo parada {long}; eso no se cuenta.</translation>
+    </message>
+    <message>
+        <source>You have {minutes} minutes for {count} coupons, in any order.</source>
+        <translation>Tiene {minutes} minutos para {count} cupones, en cualquier orden.</translation>
+    </message>
+    <message>
+        <source>{minutes} minutes of that are your extra time.</source>
+        <translation>De ellos, {minutes} minutos son su tiempo adicional.</translation>
+    </message>
+    <message>
+        <source>The clock runs until you hand in. When the time is up the sitting ends by itself, and what you have stated by then counts.</source>
+        <translation>El reloj corre hasta que entregue. Cuando se acaba el tiempo la prueba termina sola, y cuenta lo que haya declarado hasta entonces.</translation>
+    </message>
+    <message>
+        <source>Allowed helps: {helps}.</source>
+        <translation>Ayudas permitidas: {helps}.</translation>
+    </message>
+    <message>
+        <source>Not allowed: {helps}.</source>
+        <translation>No se permite: {helps}.</translation>
+    </message>
+    <message>
+        <source>There are no bench notes, no reference and no debrief. The rules of each coupon can be read on its job card.</source>
+        <translation>No hay notas de banco, ni consulta, ni repaso. Las reglas de cada cupón se leen en su ficha de trabajo.</translation>
+    </message>
+    <message>
+        <source>Accepting a weld that clearly fails its rules is critical: one such call fails the whole sitting.</source>
+        <translation>Aceptar una soldadura que claramente no cumple sus reglas es crítico: un solo dictamen así suspende toda la prueba.</translation>
+    </message>
+    <message>
+        <source>Accepting a weld that clearly fails its rules is critical: that coupon scores nothing.</source>
+        <translation>Aceptar una soldadura que claramente no cumple sus reglas es crítico: ese cupón no puntúa nada.</translation>
+    </message>
+    <message>
+        <source>Every call is kept as you make it, and can be changed until you hand in. A call that is not complete counts as unanswered.</source>
+        <translation>Cada dictamen se guarda según lo hace, y puede cambiarse hasta que entregue. Un dictamen incompleto cuenta como sin respuesta.</translation>
+    </message>
+    <message>
+        <source>How the leaf is handled is recorded, and so is every interruption. Only the proctor can let you leave before you hand in.</source>
+        <translation>Se registra cómo se maneja la hoja, y también cada interrupción. Solo quien vigila puede dejarle salir antes de entregar.</translation>
     </message>
 </context>
 <context>
     <name>SittingBar</name>
     <message>
         <source>Coupon before</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupón anterior</translation>
     </message>
     <message>
         <source>Coupon after</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupón siguiente</translation>
     </message>
     <message>
         <source>Mark for review  V</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcar para revisar  V</translation>
     </message>
     <message>
         <source>Mark for review</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcar para revisar</translation>
     </message>
     <message>
         <source>Hand in...</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar...</translation>
     </message>
     <message>
         <source>Hand in: first a list of what is unanswered  Ctrl+H</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar: primero una lista de lo que no tiene respuesta  Ctrl+H</translation>
     </message>
     <message>
         <source>Ctrl+H</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+H</translation>
     </message>
     <message>
         <source>More: look, keys, leaving</source>
-        <translation type="unfinished"></translation>
+        <translation>Más: aspecto, teclas, salir</translation>
     </message>
     <message>
         <source>Coupon {number} of {count}</source>
-        <translation type="unfinished"></translation>
+        <translation>Cupón {number} de {count}</translation>
     </message>
     <message>
-        <source>⚑ Marked for review  V</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>⚐ Mark for review  V</source>
-        <translation type="unfinished"></translation>
+        <source>Marked for review  V</source>
+        <translation>Marcado para revisar  V</translation>
     </message>
 </context>
 <context>
@@ -10309,19 +10429,19 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>SittingView</name>
     <message>
         <source>A sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba</translation>
     </message>
     <message>
         <source>&amp;Full screen	F11</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Pantalla completa	F11</translation>
     </message>
     <message>
         <source>&amp;Keys...	F1</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Teclas...	F1</translation>
     </message>
     <message>
         <source>&amp;Leave the sitting...	Ctrl+Q</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Dejar la prueba...	Ctrl+Q</translation>
     </message>
 </context>
 <context>
@@ -10896,184 +11016,186 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     <name>TakingKeys</name>
     <message>
         <source>PgUp  PgDn</source>
-        <translation type="unfinished">RePág  AvPág</translation>
+        <translation>RePág  AvPág</translation>
     </message>
     <message>
         <source>the coupon before or after</source>
-        <translation type="unfinished"></translation>
+        <translation>el cupón anterior o siguiente</translation>
     </message>
     <message>
         <source>Enter</source>
-        <translation type="unfinished">Intro</translation>
+        <translation>Intro</translation>
     </message>
     <message>
         <source>keep the call, and on to the next coupon</source>
-        <translation type="unfinished"></translation>
+        <translation>guardar el dictamen y pasar al cupón siguiente</translation>
     </message>
     <message>
         <source>mark the coupon for review, or no more</source>
-        <translation type="unfinished"></translation>
+        <translation>marcar el cupón para revisar, o ya no</translation>
     </message>
     <message>
         <source>to the map of coupons; arrows and Enter go to one</source>
-        <translation type="unfinished"></translation>
+        <translation>al mapa de cupones; flechas e Intro llevan a uno</translation>
     </message>
     <message>
         <source>hide the time, or show it again</source>
-        <translation type="unfinished"></translation>
+        <translation>ocultar el tiempo, o volver a mostrarlo</translation>
     </message>
     <message>
         <source>Ctrl+H</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+H</translation>
     </message>
     <message>
         <source>hand in: first a list of what is unanswered</source>
-        <translation type="unfinished"></translation>
+        <translation>entregar: primero una lista de lo que no tiene respuesta</translation>
     </message>
     <message>
         <source>the whole screen, or the window again</source>
-        <translation type="unfinished"></translation>
+        <translation>la pantalla entera, o de nuevo la ventana</translation>
     </message>
     <message>
         <source>F1</source>
-        <translation type="unfinished"></translation>
+        <translation>F1</translation>
     </message>
     <message>
         <source>all keys</source>
-        <translation type="unfinished"></translation>
+        <translation>todas las teclas</translation>
     </message>
     <message>
         <source>Ctrl+Q</source>
-        <translation type="unfinished"></translation>
+        <translation>Ctrl+Q</translation>
     </message>
     <message>
         <source>leave the sitting: needs the proctor</source>
-        <translation type="unfinished"></translation>
+        <translation>dejar la prueba: hace falta quien vigila</translation>
     </message>
     <message>
         <source>A sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba</translation>
     </message>
 </context>
 <context>
     <name>TakingPage</name>
     <message>
         <source>Take a sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer una prueba</translation>
     </message>
     <message>
         <source>A sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba</translation>
     </message>
     <message>
         <source>The proctor&apos;s passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>La frase de quien vigila</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished">Abrir</translation>
+        <translation>Abrir</translation>
     </message>
     <message>
         <source>The learner&apos;s code</source>
-        <translation type="unfinished"></translation>
+        <translation>El código del aprendiz</translation>
     </message>
     <message>
         <source>Go on</source>
-        <translation type="unfinished">Continuar</translation>
+        <translation>Seguir</translation>
     </message>
     <message>
         <source>{name} is a tray to practise with, not a sitting. A sitting is made of trays on the page Compose.</source>
-        <translation type="unfinished"></translation>
+        <translation>{name} es una bandeja para practicar, no una prueba. Las pruebas se hacen de bandejas en la página Componer.</translation>
     </message>
     <message>
         <source>Your instructor gave you a code. It stands in the result; no name does.</source>
-        <translation type="unfinished"></translation>
+        <translation>Su instructor le dio un código. Figura en el resultado; ningún nombre figura.</translation>
     </message>
     <message>
         <source>Go on with a sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir con una prueba</translation>
     </message>
     <message>
         <source>The proctor&apos;s passphrase opens it again, at the coupon where it was. The clock runs from then on; the time in between is not counted, and stands in the result.</source>
-        <translation type="unfinished"></translation>
+        <translation>La frase de quien vigila la abre de nuevo, en el cupón donde estaba. El reloj corre desde entonces; el tiempo de en medio no se cuenta, y consta en el resultado.</translation>
     </message>
     <message>
         <source>The proctor types the passphrase that this sitting was sealed with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quien vigila escribe la frase con la que se selló esta prueba.</translation>
     </message>
     <message>
         <source>Opening…</source>
-        <translation type="unfinished"></translation>
+        <translation>Abriendo…</translation>
     </message>
     <message>
         <source>Open it on the bench</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrirla en el banco</translation>
     </message>
     <message>
         <source>Choose a sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir una prueba</translation>
     </message>
     <message>
         <source>Sittings (*{suffix});;All files (*)</source>
-        <translation type="unfinished">Pruebas (*{suffix});;Todos los archivos (*)</translation>
+        <translation>Pruebas (*{suffix});;Todos los archivos (*)</translation>
     </message>
     <message>
         <source>Type the passphrase first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba primero la frase.</translation>
     </message>
     <message>
         <source>What was sealed is no sitting that can be sat. Its instructor sees why on the page Compose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se selló no es una prueba que pueda hacerse. Su instructor ve por qué en la página Componer.</translation>
     </message>
     <message>
         <source>Another version of this program began it, and would lay out another paper. Go on with that version.</source>
-        <translation type="unfinished"></translation>
+        <translation>La empezó otra versión de este programa, y esta daría otro examen. Siga con aquella versión.</translation>
     </message>
     <message>
         <source>Type your code first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba primero su código.</translation>
     </message>
     <message>
         <source>That can&apos;t be a code: it has signs that can&apos;t be seen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso no puede ser un código: tiene signos que no se ven.</translation>
     </message>
     <message>
         <source>This code is not on the list of this sitting.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este código no está en la lista de esta prueba.</translation>
     </message>
     <message>
         <source>This code has begun this sitting here, from a file that was sealed differently. Go on with that one from the first page, with its passphrase.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este código empezó aquí esta prueba, con un archivo sellado de otro modo. Siga con aquella desde la primera página, con su frase.</translation>
     </message>
     <message>
         <source>This code has handed in a sitting of this title at this machine before. If it is sat again, both results are kept, and the instructor is told.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este código ya entregó en este equipo una prueba con este título. Si la hace otra vez, se guardan los dos resultados, y se le dice al instructor.</translation>
     </message>
     <message>
         <source>It could not be read back.</source>
-        <translation type="unfinished"></translation>
+        <translation>No pudo leerse de nuevo.</translation>
     </message>
     <message>
         <source>Save a copy of the sealed result</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar una copia del resultado sellado</translation>
     </message>
     <message>
         <source>Results (*{suffix})</source>
-        <translation type="unfinished"></translation>
+        <translation>Resultados (*{suffix})</translation>
     </message>
     <message>
         <source>The copy could not be saved</source>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo guardar la copia</translation>
     </message>
     <message>
         <source>{file}: {reason}
 
 The result itself is safe.</source>
-        <translation type="unfinished"></translation>
+        <translation>{file}: {reason}
+
+El resultado mismo está a salvo.</translation>
     </message>
     <message>
         <source>A copy was saved as {file}</source>
-        <translation type="unfinished"></translation>
+        <translation>Se guardó una copia como {file}</translation>
     </message>
 </context>
 <context>
@@ -11238,27 +11360,27 @@ The result itself is safe.</source>
     <name>TimeView</name>
     <message>
         <source>Time left</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo que queda</translation>
     </message>
     <message>
         <source>time is hidden</source>
-        <translation type="unfinished"></translation>
+        <translation>tiempo oculto</translation>
     </message>
     <message>
         <source>show  Y</source>
-        <translation type="unfinished"></translation>
+        <translation>mostrar  Y</translation>
     </message>
     <message>
         <source>hide  Y</source>
-        <translation type="unfinished"></translation>
+        <translation>ocultar  Y</translation>
     </message>
     <message>
         <source>Show the time left</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar el tiempo que queda</translation>
     </message>
     <message>
         <source>Hide the time left</source>
-        <translation type="unfinished"></translation>
+        <translation>Ocultar el tiempo que queda</translation>
     </message>
 </context>
 <context>
@@ -11700,7 +11822,7 @@ The result itself is safe.</source>
     </message>
     <message>
         <source>Trays and sittings (*{suffix} *.sitting);;All files (*)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bandejas y pruebas (*{suffix} *.sitting);;Todos los archivos (*)</translation>
     </message>
 </context>
 <context>

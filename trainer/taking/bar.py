@@ -180,7 +180,5 @@ class SittingBar(QFrame):
         with QSignalBlocker(self.flag):
             self.flag.setChecked(place.flagged)
         self.flag.setText(
-            self.tr("\u2691 Marked for review  V")
-            if place.flagged
-            else self.tr("\u2690 Mark for review  V")
+            self.tr("Marked for review  V") if place.flagged else self.tr("Mark for review  V")
         )

@@ -364,7 +364,7 @@ class DoneStep(Step):
         stops = len(handed.result.interruptions)
         if stops:
             lines.append(
-                self.tr("%n interruption(s) stand in the result, with their times.", "", stops)
+                self.tr("The result notes %n interruption(s), with the time of each.", "", stops)
             )
         lines.append(
             self.tr("Your instructor opens it and tells you the marks. You may leave now.")

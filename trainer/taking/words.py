@@ -70,10 +70,10 @@ def place_words(place: Place) -> str:
     """
     words = standing_word(place.standing)
     if place.flagged:
-        words = translate(_CONTEXT, "{standing}, marked for review").format(standing=words)
+        words = translate("Sitting", "{standing}, marked for review").format(standing=words)
     if place.here:
-        words = translate(_CONTEXT, "{standing}, on the bench now").format(standing=words)
-    return translate(_CONTEXT, "Coupon {number}: {standing}").format(
+        words = translate("Sitting", "{standing}, on the bench now").format(standing=words)
+    return translate("Sitting", "Coupon {number}: {standing}").format(
         number=place.number, standing=words
     )
 
@@ -90,7 +90,7 @@ def count_words(found: Mapping[str, int]) -> str:
     line = ", ".join(said)
     if not found["flagged"]:
         return line
-    return translate(_CONTEXT, "{line}; {flagged} marked for review").format(
+    return translate("Sitting", "{line}; {flagged} marked for review").format(
         line=line, flagged=found["flagged"]
     )
 
@@ -106,20 +106,20 @@ def left_words(ms: int) -> str:
     ('31 s left', 'time is up')
     """
     if ms <= 0:
-        return translate(_CONTEXT, "time is up")
+        return translate("Sitting", "time is up")
     minutes, seconds = ms // _MINUTE, ms % _MINUTE // _SECOND
     if ms > FINAL_MS:
         hours = minutes // 60
         if not hours:
-            return translate(_CONTEXT, "{minutes} min left").format(minutes=minutes)
-        return translate(_CONTEXT, "{hours} h {minutes} min left").format(
+            return translate("Sitting", "{minutes} min left").format(minutes=minutes)
+        return translate("Sitting", "{hours} h {minutes} min left").format(
             hours=hours, minutes=minutes % 60
         )
     if minutes:
-        return translate(_CONTEXT, "{minutes} min {seconds} s left").format(
+        return translate("Sitting", "{minutes} min {seconds} s left").format(
             minutes=minutes, seconds=seconds
         )
-    return translate(_CONTEXT, "{seconds} s left").format(seconds=seconds)
+    return translate("Sitting", "{seconds} s left").format(seconds=seconds)
 
 
 def spoken_left(mark: int) -> str:
@@ -132,8 +132,8 @@ def spoken_left(mark: int) -> str:
     """
     minutes = mark // _MINUTE
     if minutes == 1:
-        return translate(_CONTEXT, "1 minute left")
-    return translate(_CONTEXT, "{minutes} minutes left").format(minutes=minutes)
+        return translate("Sitting", "1 minute left")
+    return translate("Sitting", "{minutes} minutes left").format(minutes=minutes)
 
 
 def mark_passed(before: int, now: int) -> int | None:
@@ -154,7 +154,7 @@ def interruption_words(progress: Progress) -> str:
     if not stops:
         return ""
     last = [each for each in stops if each.kind == "closed"] or list(stops)
-    return translate(_CONTEXT, "{stop} {left}. This stands in the result.").format(
+    return translate("Sitting", "{stop} {left}. This stands in the result.").format(
         stop=stop_words(last[-1]), left=left_words(progress.left_ms)
     )
 
@@ -163,18 +163,18 @@ def stop_words(stop: Interruption) -> str:
     """One interruption in words."""
     if stop.ms is None:
         if stop.kind == "clock":
-            return translate(_CONTEXT, "The clock of this machine was set back.")
-        return translate(_CONTEXT, "The sitting stood still; how long, its clock can't tell.")
+            return translate("Sitting", "The clock of this machine was set back.")
+        return translate("Sitting", "The sitting stood still; how long, its clock can't tell.")
     minutes, seconds = stop.ms // _MINUTE, stop.ms % _MINUTE // _SECOND
     long = (
-        translate(_CONTEXT, "{minutes} min {seconds} s").format(minutes=minutes, seconds=seconds)
+        translate("Sitting", "{minutes} min {seconds} s").format(minutes=minutes, seconds=seconds)
         if minutes
-        else translate(_CONTEXT, "{seconds} s").format(seconds=seconds)
+        else translate("Sitting", "{seconds} s").format(seconds=seconds)
     )
     if stop.kind == "asleep":
-        words = translate(_CONTEXT, "The machine slept for {long}; that is not counted.")
+        words = translate("Sitting", "The machine slept for {long}; that is not counted.")
     else:
-        words = translate(_CONTEXT, "The sitting stood still for {long}; that is not counted.")
+        words = translate("Sitting", "The sitting stood still for {long}; that is not counted.")
     return words.format(long=long)
 
 
@@ -186,17 +186,17 @@ def rule_words(plan: Plan, code: str) -> tuple[str, ...]:
 def _time_words(plan: Plan, code: str) -> tuple[str, ...]:
     minutes, found = plan.minutes_for(code), plan.entrant(code)
     words = translate(
-        _CONTEXT, "You have {minutes} minutes for {count} coupons, in any order."
+        "Sitting", "You have {minutes} minutes for {count} coupons, in any order."
     ).format(minutes=number_words(round(minutes, 1)), count=plan.count)
     if found is not None and found.extra > 0.0:
-        more = translate(_CONTEXT, "{minutes} minutes of that are your extra time.").format(
+        more = translate("Sitting", "{minutes} minutes of that are your extra time.").format(
             minutes=number_words(round(minutes - plan.minutes, 1))
         )
         words = f"{words} {more}"
     return (
         words,
         translate(
-            _CONTEXT,
+            "Sitting",
             "The clock runs until you hand in. When the time is up the sitting ends by itself, and "
             "what you have stated by then counts.",
         ),
@@ -209,13 +209,13 @@ def _help_words(plan: Plan) -> tuple[str, ...]:
     found = []
     if allowed:
         found.append(
-            translate(_CONTEXT, "Allowed helps: {helps}.").format(helps=", ".join(allowed))
+            translate("Sitting", "Allowed helps: {helps}.").format(helps=", ".join(allowed))
         )
     if off:
-        found.append(translate(_CONTEXT, "Not allowed: {helps}.").format(helps=", ".join(off)))
+        found.append(translate("Sitting", "Not allowed: {helps}.").format(helps=", ".join(off)))
     found.append(
         translate(
-            _CONTEXT,
+            "Sitting",
             "There are no bench notes, no reference and no debrief. The rules of each coupon can "
             "be read on its job card.",
         )
@@ -226,26 +226,26 @@ def _help_words(plan: Plan) -> tuple[str, ...]:
 def _call_words(plan: Plan) -> tuple[str, ...]:
     critical = (
         translate(
-            _CONTEXT,
+            "Sitting",
             "Accepting a weld that clearly fails its rules is critical: one such call fails the "
             "whole sitting.",
         )
         if plan.critical_fails
         else translate(
-            _CONTEXT,
+            "Sitting",
             "Accepting a weld that clearly fails its rules is critical: that coupon scores "
             "nothing.",
         )
     )
     return (
         translate(
-            _CONTEXT,
+            "Sitting",
             "Every call is kept as you make it, and can be changed until you hand in. A call that "
             "is not complete counts as unanswered.",
         ),
         critical,
         translate(
-            _CONTEXT,
+            "Sitting",
             "How the leaf is handled is recorded, and so is every interruption. Only the proctor "
             "can let you leave before you hand in.",
         ),

@@ -56,7 +56,7 @@ def test_a_kill_goes_on_at_the_same_coupon_with_its_draft(program: Program) -> N
     program.hand_in()
     (stop,) = result_of(program).interruptions
     assert (stop.kind, stop.ms) == ("closed", 60 * MINUTE)
-    assert "1 interruption" in program.words(program.page)
+    assert "notes 1 interruption" in program.words(program.page)
 
 
 def test_what_was_stated_is_kept_before_the_coupon_is_left(program: Program) -> None:
