@@ -9978,11 +9978,11 @@ Si no, vale hasta que termine el programa.</translation>
     </message>
     <message>
         <source>begun</source>
-        <translation>empezados</translation>
+        <translation>a medias</translation>
     </message>
     <message>
         <source>seen</source>
-        <translation>vistos</translation>
+        <translation>sin responder</translation>
     </message>
     <message>
         <source>not yet seen</source>
