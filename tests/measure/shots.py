@@ -33,6 +33,8 @@ from tests.measure.shop_shots import (
     shop_traced,
     shop_wrong,
 )
+from tests.measure.sitting_shots import SHOTS as SITTING_SHOTS
+from tests.measure.sitting_shots import seal
 from tests.measure.stage import Stage, stage
 from tests.measure.taking_shots import SHOTS as TAKING_SHOTS
 from tests.measure.taking_shots import end_sitting, sitting_hand_in, sitting_leave
@@ -156,6 +158,7 @@ SCREENS: Final[dict[str, Callable[[Stage], object]]] = {
     "shop-traced": shop_traced,
     "logbook-empty": logbook_empty,
     "logbook": logbook,
+    **SITTING_SHOTS,
     **TAKING_SHOTS,
     **RESULTS_SHOTS,
 }
@@ -182,6 +185,7 @@ DIALOGS: Final[dict[str, Callable[[Stage], object]]] = {
     "rules": lambda on: on.click(on.bench.job_card.rules),
     "results-override": results_override,
     "results-brought": results_brought,
+    "seal": seal,
     "sitting-hand-in": sitting_hand_in,
     "sitting-leave": sitting_leave,
 }

@@ -438,6 +438,10 @@ class ComposePage(QWidget):
     def showEvent(self, event: QShowEvent) -> None:
         """The class may have others in it since."""
         super().showEvent(event)
+        self.look_who_could_sit()
+
+    def look_who_could_sit(self) -> None:
+        """Ask the class anew."""
         self._candidates = tuple(self._ask_candidates())
         self.show_state()
 

@@ -26,6 +26,10 @@ class Hint(QLabel):
         self.setProperty("tone", "quiet")
         self.setAlignment(Qt.AlignmentFlag.AlignCenter)
 
+    def hasHeightForWidth(self) -> bool:
+        """No: a layout would ask with the width of the whole room."""
+        return False
+
     def sizeHint(self) -> QSize:
         """As high as its words are at its width: Qt by itself would make it wider."""
         return QSize(self._width, self.heightForWidth(self._width))
