@@ -81,6 +81,10 @@ class CouponChooser(QComboBox):
         else:
             event.ignore()
 
+    def minimumSizeHint(self) -> QSize:
+        """Qt's own stays what it was for more letters."""
+        return self.sizeHint()
+
     def wheelEvent(self, event: QWheelEvent) -> None:
         """A wheel over it doesn't change the coupon either."""
         event.ignore()
@@ -263,7 +267,6 @@ class TopBar(QFrame):
         more = (spare - self._tray.sizeHint().width()) // self._letter if room.named else 0
         letters = min(max(room.letters + more, room.letters), _MOST_LETTERS)
         self.chooser.setMinimumContentsLength(letters)
-        # Its own least size stays what it was for more letters.
         self.chooser.setMinimumWidth(self.chooser.sizeHint().width())
 
     def _add_coupons(self, row: QHBoxLayout) -> None:
