@@ -7,7 +7,10 @@ from typing import Final
 
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QAbstractButton, QApplication, QWidget
 
+from trainer.bench.choice import Choice
+from trainer.bench.rack import LeafButton
 from trainer.bench.translation import QT_TRANSLATE_NOOP
 from trainer.key_table import KeyRow, KeyTable
 
@@ -232,6 +235,22 @@ KEYS: Final = KeyTable(
 """The bench's keys. What has a key has a button too, so all of it can be done by single clicks."""
 
 
+def _presses(bench: QObject) -> bool:
+    """Press the button that has the focus: whoever went there by Tab means that, and not the call.
+
+    What is chosen already has nothing more to say; there Enter goes on to the record.
+    """
+    button = QApplication.focusWidget()
+    if not isinstance(button, QAbstractButton) or not isinstance(bench, QWidget):
+        return False
+    if not bench.isAncestorOf(button):
+        return False
+    if isinstance(button, Choice | LeafButton) and button.isChecked():
+        return False
+    button.click()
+    return True
+
+
 class BenchKeys(QObject):
     """Hears every key that no control of the bench wanted for itself.
 
@@ -251,6 +270,8 @@ class BenchKeys(QObject):
             name = KEYS.name_of(event)
             if name is not None and event.isAutoRepeat() and not name.startswith(_REPEAT):
                 # A key held too long must not put the next call on record.
+                return True
+            if name == "record" and _presses(watched):
                 return True
             if name is not None:
                 shift = bool(event.modifiers() & Qt.KeyboardModifier.ShiftModifier)

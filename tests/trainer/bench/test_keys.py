@@ -119,3 +119,15 @@ def test_what_holds_everywhere_is_told_as_the_menus_have_it(person: Person) -> N
     rows = dict(everywhere.rows)
     assert rows["F1"] == "Keys"
     assert rows["Ctrl+O"] == "Open tray"
+
+
+def test_enter_presses_the_button_that_has_the_focus(person: Person) -> None:
+    for key in (Key.Key_X, Key.Key_A):
+        person.key(key)
+    refer = person.screen.call_panel.dispositions.buttons["refer"]
+    refer.setFocus()
+    person.key(Key.Key_Return)
+    assert person.state.disposition == "refer"
+    assert person.state.phase == "handling"
+    person.key(Key.Key_Return)
+    assert person.state.phase == "debrief"
