@@ -22,15 +22,8 @@ from trainer.school.address import Address
 from trainer.school.erasing import erase_there
 from trainer.school.overriding import override
 from trainer.school.reading import ClassBook
-from trainer.school.server import (
-    INSTRUCTORS,
-    PUSHED,
-    STATIONS,
-    make_tables,
-    server_engine,
-    tables_as_sql,
-    try_server,
-)
+from trainer.school.server import server_engine, try_server
+from trainer.school.tables import INSTRUCTORS, PUSHED, STATIONS, make_tables, tables_as_sql
 from trainer.school.trouble import SchoolError
 
 __all__ = ["make_school", "rights", "tables", "troubles", "whole_class"]
@@ -169,13 +162,13 @@ def troubles(cluster: Cluster) -> Iterator[tuple[str, bool]]:
     )
     yield (
         "a station's role reads no class: permission",
-        told("permission", lambda: ClassBook(server_engine(good)).papers()),
+        told("permission", lambda: ClassBook.of_server(good).papers()),
     )
 
 
 def whole_class(cluster: Cluster, logbooks: list[Path]) -> Iterator[tuple[str, bool]]:
     """Yield whether an instructor reads from the server what lies in the stations' logbooks."""
-    with closing(ClassBook(server_engine(cluster.address("school", "ann")))) as book:
+    with closing(ClassBook.of_server(cluster.address("school", "ann"))) as book:
         papers = {paper.id: paper for paper in book.papers()}
         calls = book.calls()
         alike = whole = counted = True
@@ -215,7 +208,7 @@ def whole_class(cluster: Cluster, logbooks: list[Path]) -> Iterator[tuple[str, b
 
 
 def _denied(cluster: Cluster, code: str) -> bool:
-    with closing(ClassBook(server_engine(cluster.address("school", "bench")))) as book:
+    with closing(ClassBook.of_server(cluster.address("school", "bench"))) as book:
         try:
             erase_there(book, [code])
         except SchoolError as error:

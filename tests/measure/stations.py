@@ -38,7 +38,8 @@ from trainer.logbook.store import Logbook
 from trainer.school.address import Address
 from trainer.school.merging import merge
 from trainer.school.pushing import Pusher, push_once
-from trainer.school.server import make_tables, server_engine
+from trainer.school.server import server_engine
+from trainer.school.tables import make_tables
 
 STATIONS, ATTEMPTS = 40, 25_000
 PROCESSES = 2

@@ -9,7 +9,7 @@ from __future__ import annotations
 import zlib
 from collections import defaultdict
 from collections.abc import Iterable, Iterator, Mapping, Sequence
-from contextlib import contextmanager
+from contextlib import AbstractContextManager, contextmanager
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path
@@ -38,6 +38,8 @@ from trainer.logbook.schema import (
     table_of,
 )
 from trainer.records import Entry
+from trainer.school.address import Address
+from trainer.school.server import check_version, server_engine
 from trainer.school.trouble import speaking_to
 
 __all__ = ["Answer", "ClassBook", "ClassMember", "KeptOverride", "LearnerCall", "Sat", "Sitting"]
@@ -241,11 +243,21 @@ class ClassBook:
     def __init__(self, engine: Engine, path: Path | None = None) -> None:
         self.engine = engine
         self.path = path
+        self._known = engine.dialect.name != "postgresql"
 
     @classmethod
     def of_logbook(cls, path: Path) -> ClassBook:
         """Return the book of a logbook's file, which must be of this version."""
         return cls(engine_of(path, reading=True, pooled=False), path)
+
+    @classmethod
+    def of_server(cls, address: Address) -> ClassBook:
+        """Return the book of a school's server, to be read by an instructor.
+
+        Nothing is connected yet; the first use raises where the server's tables are of another
+        version.
+        """
+        return cls(server_engine(address))
 
     def close(self) -> None:
         """Let go of the file or the server."""
@@ -254,22 +266,24 @@ class ClassBook:
     @contextmanager
     def reading(self) -> Iterator[Connection]:
         """Open a transaction that reads."""
-        if self.path is not None:
-            with told(self.path), self.engine.connect() as connection:
-                yield connection
-        else:
-            with speaking_to(), self.engine.connect() as connection:
-                yield connection
+        with self._told(), self.engine.connect() as connection:
+            self._check(connection)
+            yield connection
 
     @contextmanager
     def writing(self) -> Iterator[Connection]:
         """Open a transaction that writes, all of it or nothing."""
-        if self.path is not None:
-            with told(self.path), self.engine.begin() as connection:
-                yield connection
-        else:
-            with speaking_to(), self.engine.begin() as connection:
-                yield connection
+        with self._told(), self.engine.begin() as connection:
+            self._check(connection)
+            yield connection
+
+    def _told(self) -> AbstractContextManager[None]:
+        return speaking_to() if self.path is None else told(self.path)
+
+    def _check(self, connection: Connection) -> None:
+        if not self._known:
+            check_version(connection)
+            self._known = True
 
     # --- sittings -----------------------------------------------------------------------------
 

@@ -14,14 +14,8 @@ from trainer.school.address import Address, address_of
 from trainer.school.erasing import erase_there
 from trainer.school.pushing import push_once
 from trainer.school.reading import ClassBook
-from trainer.school.server import (
-    INSTRUCTORS,
-    STATIONS,
-    check_version,
-    make_tables,
-    server_engine,
-    tables_as_sql,
-)
+from trainer.school.server import server_engine
+from trainer.school.tables import INSTRUCTORS, STATIONS, make_tables, tables_as_sql
 from trainer.school.trouble import SchoolError
 from trainer.settings import load_settings
 
@@ -59,9 +53,7 @@ def serve(arguments: argparse.Namespace) -> Outcome:
 
 
 def _erase(address: Address, codes: list[str]) -> Outcome:
-    with closing(ClassBook(server_engine(address))) as book:
-        with book.reading() as connection:
-            check_version(connection)
+    with closing(ClassBook.of_server(address)) as book:
         erased = erase_there(book, codes)
     return Outcome(0, f"{address.url}: {erased} of {len(set(codes))} learners erased\n")
 

@@ -21,7 +21,8 @@ from trainer.school import serving
 from trainer.school.address import Address, address_of, keep_password, password_file
 from trainer.school.outbox import Outbox
 from trainer.school.pushing import push_once
-from trainer.school.server import INSTRUCTORS, PUSHED, STATIONS, server_engine, tables_as_sql
+from trainer.school.server import server_engine
+from trainer.school.tables import INSTRUCTORS, PUSHED, STATIONS, tables_as_sql
 from trainer.school.trouble import SchoolError
 
 GOLDEN = Path(__file__).parents[1] / "logbook" / "golden" / "0001.sqlite3"
