@@ -145,6 +145,8 @@ class Timekeeper:
             except (ValueError, IndexError) as error:
                 raise SealError("changed" if resumed.events else "truncated") from error
             keeper.torn = resumed.torn
+            # What was superseded before counts too, however often it is resumed.
+            keeper._least = 0
             keeper._note("resumed")
         except BaseException:
             resumed.journal.close()

@@ -330,6 +330,19 @@ def test_what_was_written_anew_is_resumed_and_written_anew_again(
     killed(keeper)
 
 
+def test_a_journal_that_is_resumed_often_grows_no_longer_for_that(
+    path: Path, hands: Hands, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setattr(timekeeper, "_ROOM", 20_000)
+    begin(path, hands).leave()
+    for number in range(40):
+        keeper = Timekeeper.resume(path, KEY, hands)
+        for _ in range(3):
+            keeper.answer(0, {"n": number, "handling": os.urandom(900).hex()})
+        killed(keeper)
+    assert path.stat().st_size < 60_000, "all answers together would be 160,000"
+
+
 @pytest.mark.parametrize("step", ["held part", "write_out", "replace", "sync_folder"])
 def test_a_disk_that_refuses_while_it_is_written_anew_loses_nothing(
     path: Path, hands: Hands, monkeypatch: pytest.MonkeyPatch, step: str
