@@ -694,6 +694,18 @@ Odo</translation>
 <context>
     <name>ClassResults</name>
     <message>
+        <source>Where results are read from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This machine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>School&apos;s server</source>
+        <translation type="unfinished">Servidor</translation>
+    </message>
+    <message>
         <source>Sitting</source>
         <translation>Prueba</translation>
     </message>
@@ -2824,6 +2836,10 @@ No se pierde nada: todo lo que ha declarado está guardado en este equipo. Haga 
         <translation>más de {lowest} y menos de {highest} mm</translation>
     </message>
     <message>
+        <source>with crown {crown} mm the face enters a member</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>point {index} of the trace, ({x}, {y}), lies in a member</source>
         <translation>el punto {index} del trazado, ({x}; {y}), está dentro de una pieza</translation>
     </message>
@@ -2882,10 +2898,6 @@ No se pierde nada: todo lo que ha declarado está guardado en este equipo. Haga 
     <message>
         <source>{lowest} to {highest} mm</source>
         <translation>de {lowest} a {highest} mm</translation>
-    </message>
-    <message>
-        <source>with a crown of {crown} mm the face enters a member</source>
-        <translation>con una corona de {crown} mm la cara entra en una pieza</translation>
     </message>
     <message>
         <source>the root opening is {value} mm</source>
@@ -4929,6 +4941,10 @@ No queda nada pendiente.</translation>
 </context>
 <context>
     <name>HandlingView</name>
+    <message>
+        <source>The weld, and the leaf as it was held</source>
+        <translation type="unfinished"></translation>
+    </message>
     <message>
         <source>The handling</source>
         <translation>El manejo</translation>
@@ -8264,7 +8280,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>Any skills</source>
-        <translation>Cualquier habilidad</translation>
+        <translation>Habilidades</translation>
     </message>
     <message>
         <source>Some skill below</source>
@@ -8588,6 +8604,10 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>{who}: {sitting}</source>
         <translation>{who}: {sitting}</translation>
+    </message>
+    <message>
+        <source>The logbook of this machine knows nothing of this learner.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>This paper can&apos;t be read by this version of the program.</source>
@@ -9205,7 +9225,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>Result files are sealed with it too: nobody reads or changes them on their way to you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los archivos de resultados se sellan también con ella: nadie los lee ni los cambia de camino a usted.</translation>
     </message>
     <message>
         <source>On a learner&apos;s own machine the opened sitting lies in its memory: who owns the machine can get at it, or at the program itself.</source>
@@ -9213,7 +9233,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>What was handed in lies in the logbook of that machine as well, and that is not sealed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo entregado está también en el cuaderno de ese equipo, que no está sellado.</translation>
     </message>
     <message>
         <source>A screen can be photographed, and a neighbour asked.</source>
