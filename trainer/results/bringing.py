@@ -133,7 +133,7 @@ class ProgressDialog(Notice):
         self.said.setMinimumWidth(420)
         self.bar = QProgressBar()
         self.bar.setTextVisible(False)
-        self.bar.setRange(0, files)
+        self.bar.setRange(0, 2 * files)
         self.bar.setAccessibleName(self.tr("How far it is"))
         self.body.addWidget(self.said)
         self.body.addWidget(self.bar)
@@ -143,10 +143,11 @@ class ProgressDialog(Notice):
         self.show_done(0)
 
     def show_done(self, done: int) -> None:
-        """Say how many files have been seen to."""
+        """Say how far it is: 2 for each file that is in, 1 for one that is open."""
         self.bar.setValue(done)
         text = self.tr("{done} of {of} files")
-        self.said.setText(text.format(done=done, of=self.bar.maximum()))
+        # Each is seen to twice: opened, and taken in.
+        self.said.setText(text.format(done=done // 2, of=self.bar.maximum() // 2))
 
 
 def _columns() -> list[Column[Brought]]:
@@ -304,7 +305,7 @@ class Bringing(QObject):
         """Open these with a passphrase, and take in what opens."""
         self._paths, self._rows, self._opened = list(paths), [], []
         self._opening = Opening(len(self._paths))
-        self._progress = ProgressDialog(2 * len(self._paths), self._page.window())
+        self._progress = ProgressDialog(len(self._paths), self._page.window())
         self._progress.rejected.connect(self._stop)
         self._window.show_dialog(self._progress)
         self._loading = Loading(
@@ -371,6 +372,8 @@ class Bringing(QObject):
         dialog = BroughtDialog(rows, self._page.window())
         again = [row.path for row in rows if row.again]
         dialog.again_asked.connect(partial(self.bring, again))
+        # Whoever brought something in wants to see it, not to press the same button again.
+        dialog.finished.connect(lambda _: self._page.setFocus())
         self._window.show_dialog(dialog)
 
 

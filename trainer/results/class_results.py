@@ -45,7 +45,7 @@ from trainer.results.pictures_page import PicturesPage, picture_words
 from trainer.results.reckoning import Reckoned
 from trainer.results.rows import CouponRow, LearnerRow, PairRow, ReadyRow
 from trainer.results.tabled import Tabled
-from trainer.school.reading import Sitting
+from trainer.school.reading import ClassMember, Sitting
 
 __all__ = ["VIEWS", "ClassResults"]
 
@@ -58,6 +58,8 @@ class ClassResults(QWidget):
 
     Signals
     -------
+    source_chosen(server)
+        The school's server is to be read, or the logbook of this machine.
     sitting_chosen(id)
         Another sitting is to be looked at.
     paper_asked(id)
@@ -72,6 +74,7 @@ class ClassResults(QWidget):
         Another view is shown.
     """
 
+    source_chosen = Signal(bool)
     sitting_chosen = Signal(str)
     paper_asked = Signal(str)
     logbook_asked = Signal(str)
@@ -97,6 +100,13 @@ class ClassResults(QWidget):
     def _head(self) -> QHBoxLayout:
         row = QHBoxLayout()
         row.setSpacing(8)
+        self.sources = QComboBox()
+        self.sources.setAccessibleName(self.tr("Where results are read from"))
+        self.sources.setToolTip(self.tr("Where results are read from"))
+        self.sources.addItems([self.tr("This machine"), self.tr("School's server")])
+        self.sources.activated.connect(lambda at: self.source_chosen.emit(at == 1))
+        self.sources.hide()
+        row.addWidget(self.sources)
         self.sittings = QComboBox()
         self.sittings.setAccessibleName(self.tr("Sitting"))
         self.sittings.setSizeAdjustPolicy(
@@ -234,6 +244,11 @@ class ClassResults(QWidget):
             self.sittings.setCurrentIndex(found if sittings else -1)
         self.sittings.setEnabled(bool(sittings) and self.shown_view != "ready")
 
+    def show_sources(self, *, offered: bool, server: bool) -> None:
+        """Offer the school's server, if there is one, and say which is read."""
+        self.sources.setVisible(offered)
+        self.sources.setCurrentIndex(int(server))
+
     def show_trouble(self, said: str) -> None:
         """Say what keeps results from being read; nothing, if `said` is empty."""
         self.trouble.setText(said)
@@ -244,13 +259,13 @@ class ClassResults(QWidget):
         self.busy.setText(said)
 
     def show_class(
-        self, reckoned: Reckoned | None, groups: Mapping[str, tuple[str, ...]], theme: Theme
+        self, reckoned: Reckoned | None, known: Mapping[str, ClassMember], theme: Theme
     ) -> None:
         """Show what a sitting's papers come to; with None, that there is none."""
         self._dress(theme)
         skills = reckoned.skills if reckoned is not None else list(SKILLS)
         self.learners.lay(learner_columns(skills))
-        papers = learner_rows(reckoned, groups) if reckoned is not None else []
+        papers = learner_rows(reckoned, known) if reckoned is not None else []
         named = sorted({name for row in papers for name in row.groups})
         self.learners.show_rows(
             papers, learner_choices(papers, skills, named),

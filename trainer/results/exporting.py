@@ -5,7 +5,6 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Callable, Iterable, Iterator, Sequence
-from contextlib import closing
 from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import Final
@@ -19,7 +18,6 @@ from trainer.language import spoken
 from trainer.logbook.dealing import write_lines
 from trainer.logbook.exports import COLUMNS, csv_lines, statements
 from trainer.logbook.findings import NEWEST, findings_of
-from trainer.logbook.keeping import Keeping
 from trainer.logbook.opening import LogbookError
 from trainer.logbook.plots import Style, style_of
 from trainer.logbook.sheets import Sheet, html_sheet, write_pdf
@@ -39,7 +37,10 @@ from trainer.results.gathering import coupon_rows, learner_rows
 from trainer.results.pictures_page import picture_words
 from trainer.results.reading import Look
 from trainer.results.reckoning import Reckoned
+from trainer.results.source import Source
 from trainer.school.reading import ClassBook, Sat
+from trainer.school.trouble import SchoolError
+from trainer.school.words import school_words
 from trainer.window import WindowFrame
 
 __all__ = ["PAPER_COLUMNS", "Exporting", "answer_lines", "table_lines"]
@@ -107,7 +108,7 @@ class Exporting(QObject):
         self._window, self._page = window, page
 
     def export_class(
-        self, kind: str, look: Look, lines: Sequence[Sequence[str]], keeping: Keeping
+        self, kind: str, look: Look, lines: Sequence[Sequence[str]], source: Source
     ) -> None:
         """Write something of a sitting's class; `lines` is the table that is shown."""
         reckoned = look.reckoned
@@ -122,11 +123,11 @@ class Exporting(QObject):
         if reckoned is not None:
             papers = reckoned.papers
             acts |= {
-                "csv": lambda path: self._with_book(
-                    keeping, lambda book: write_lines(path, answer_lines(papers, book), bom=True)
+                "csv": lambda path: _with_book(
+                    source, lambda book: write_lines(path, answer_lines(papers, book), bom=True)
                 ),
-                "xapi": lambda path: self._with_book(
-                    keeping, lambda book: write_lines(path, _statements(papers, book))
+                "xapi": lambda path: _with_book(
+                    source, lambda book: write_lines(path, _statements(papers, book))
                 ),
                 "pdf": lambda path: write_class_pdf(
                     _sheet(reckoned, look, title), _printed(picture_words()), path
@@ -136,39 +137,54 @@ class Exporting(QObject):
         self._write(acts[kind], title or self.tr("results"), _SUFFIX[kind])
 
     def export_paper(
-        self, kind: str, paper: Sat, lines: Sequence[Sequence[str]], keeping: Keeping
-    ) -> None:
-        """Write something of a learner; `lines` is the table of their paper."""
-        logbook = keeping.logbook
-        if logbook is None:
-            return
+        self, kind: str, paper: Sat, lines: Sequence[Sequence[str]], source: Source,
+        logbook: Logbook | None,
+    ) -> None:  # fmt: skip
+        """Write something of a learner.
+
+        Parameters
+        ----------
+        lines
+            The table of their paper.
+        source
+            Where it is read from.
+        logbook
+            Of this machine, for what their sheet is made of.
+        """
         learner = Learner(paper.learner, paper.name or paper.code)
         acts: dict[str, Callable[[Path], None]] = {
             "paper csv": lambda path: write_lines(path, table_lines(lines), bom=True),
-            "csv": lambda path: write_lines(path, csv_lines(logbook.every(learner.id)), bom=True),
-            "xapi": lambda path: write_lines(
-                path, (f"{line}\n" for line in statements(learner, logbook.every(learner.id)))
+            "csv": lambda path: _with_book(
+                source,
+                lambda book: write_lines(
+                    path, csv_lines(book.entries(learner=learner.id)), bom=True
+                ),
             ),
-            "pdf": lambda path: write_pdf(
-                self._learner_sheet(logbook, learner), _printed(plot_words()), path
-            ),
-            "html": lambda path: write_lines(
-                path, [html_sheet(self._learner_sheet(logbook, learner))]
+            "xapi": lambda path: _with_book(
+                source,
+                lambda book: write_lines(
+                    path,
+                    (f"{one}\n" for one in statements(learner, book.entries(learner=learner.id))),
+                ),
             ),
         }
-        self._write(acts[kind], paper.code, _SUFFIX[kind])
+        if logbook is not None:
+            acts |= {
+                "pdf": lambda path: write_pdf(
+                    self._learner_sheet(logbook, learner), _printed(plot_words()), path
+                ),
+                "html": lambda path: write_lines(
+                    path, [html_sheet(self._learner_sheet(logbook, learner))]
+                ),
+            }
+        if kind in acts:
+            self._write(acts[kind], paper.code, _SUFFIX[kind])
 
     def _learner_sheet(self, logbook: Logbook, learner: Learner) -> Sheet:
         tallies = logbook.tallies(learner.id, newest_lines=NEWEST)
         found = findings_of(tallies, logbook.repeats(learner.id))
         unit = self._window.settings.unit or "mm"
         return Sheet(learner.name, _today(), found, unit, spoken())
-
-    def _with_book(self, keeping: Keeping, do: Callable[[ClassBook], None]) -> None:
-        if keeping.logbook is None:
-            raise keeping.trouble or LogbookError("unwritable", keeping.path)
-        with closing(ClassBook.of_logbook(keeping.logbook.path)) as book:
-            do(book)
 
     def _write(self, act: Callable[[Path], None], name: str, suffix: str) -> None:
         path = self._where_to(name, suffix)
@@ -178,6 +194,8 @@ class Exporting(QObject):
             act(path)
         except LogbookError as error:
             self._tell(*trouble_words(error.trouble, str(error.path)))
+        except SchoolError as error:
+            self._tell(*school_words(error))
         except OSError as error:
             said = f"{error.filename or ''}\n{error.strerror or error}".strip()
             self._tell(self.tr("It could not be written."), said)
@@ -198,6 +216,11 @@ class Exporting(QObject):
         notice = Notice(title, text, self._page.window())
         notice.finish()
         self._window.show_dialog(notice)
+
+
+def _with_book(source: Source, do: Callable[[ClassBook], None]) -> None:
+    with source.book() as book:
+        do(book)
 
 
 def _today() -> date:
@@ -223,7 +246,7 @@ def _sheet(reckoned: Reckoned, look: Look, title: str) -> ClassSheet:
         language=spoken(),
         said=class_sentences(reckoned),
         coupons_said=coupon_sentences(reckoned),
-        learners=learner_rows(reckoned, look.groups),
+        learners=learner_rows(reckoned, look.known),
         coupons=coupon_rows(reckoned),
         picture=picture,
         sentences=picture_sentences(reckoned, picture),

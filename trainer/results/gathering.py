@@ -14,7 +14,7 @@ from trainer.figures import figures
 from trainer.results.figures_of import percent
 from trainer.results.reckoning import Reckoned, Slot
 from trainer.results.rows import CouponRow, LearnerRow, PairRow
-from trainer.school.reading import Answer, Sat
+from trainer.school.reading import Answer, ClassMember, Sat
 
 __all__ = [
     "coupon_rows",
@@ -26,21 +26,22 @@ __all__ = [
 ]
 
 
-def learner_rows(reckoned: Reckoned, groups: Mapping[str, tuple[str, ...]]) -> list[LearnerRow]:
-    """Return a row for each paper; `groups` are names by the learner's id."""
+def learner_rows(reckoned: Reckoned, known: Mapping[str, ClassMember]) -> list[LearnerRow]:
+    """Return a row for each paper; `known` is who this machine knows, by their id."""
     return [
-        _learner(paper, standing, groups.get(paper.learner, ()))
+        _learner(paper, standing, known.get(paper.learner))
         for paper, standing in zip(reckoned.papers, reckoned.standings, strict=True)
     ]
 
 
-def _learner(paper: Sat, standing: Standing, groups: tuple[str, ...]) -> LearnerRow:
+def _learner(paper: Sat, standing: Standing, known: ClassMember | None) -> LearnerRow:
+    name = known.name if known is not None else paper.name
     return LearnerRow(
         id=paper.id,
         code=paper.code,
         # Who is known by nothing but a code is called by it.
-        name="" if paper.name == paper.code else paper.name,
-        groups=groups,
+        name="" if name == paper.code else name,
+        groups=known.groups if known is not None else (),
         score=standing.score,
         by_skill={str(name): value for name, value in standing.by_skill.items()},
         below=tuple(str(why.params["skill"]) for why in standing.why if "skill" in why.params),

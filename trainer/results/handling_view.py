@@ -76,6 +76,7 @@ class HandlingView(QFrame):
         self.player = Player(self)
         self.canvas = Canvas()
         self.canvas.setMinimumSize(220, 140)
+        self.canvas.setAccessibleName(self.tr("The weld, and the leaf as it was held"))
         self.replay = ReplayPanel(self.player)
         column = QVBoxLayout(self)
         column.setContentsMargins(1, 1, 1, 1)
@@ -109,6 +110,7 @@ class HandlingView(QFrame):
             self.replay.show_handled(not placed, self.tr("The handling"))
             self.replay.show_right(tuple(right_words(seat) for seat in self._right))
             self.player.load(state.handling)
+            self.canvas.fit()
         if state.grade is not None:
             mistakes = mistakes_of(state.grade, state.readings, state.handling)
             self.replay.show_mistakes(tuple(one.ms for one in mistakes), theme.role("fault"))

@@ -79,6 +79,15 @@ class MarksPanel(QFrame):
         if held in self.buttons:
             self.buttons[held].setFocus()
 
+    def stops(self) -> list[QWidget]:
+        """What Tab stops at, in order."""
+        found: list[QWidget] = []
+        for name, button in self.buttons.items():
+            found.append(button)
+            if name in self.backs:
+                found.append(self.backs[name])
+        return found
+
     def _focused(self) -> str:
         for buttons in (self.buttons, self.backs):
             for name, button in buttons.items():

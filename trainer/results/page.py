@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from contextlib import closing
 from dataclasses import replace
 from datetime import UTC, datetime
 from functools import partial
@@ -31,9 +30,12 @@ from trainer.results.override_dialog import Setting
 from trainer.results.paper_page import Paper, PaperPage
 from trainer.results.reading import Look, look
 from trainer.results.ready import ready_rows
+from trainer.results.source import Source
 from trainer.school.merging import Merged, merge
 from trainer.school.overriding import override
 from trainer.school.reading import ClassBook, Sat
+from trainer.school.trouble import SchoolError
+from trainer.school.words import school_words
 from trainer.window import WindowFrame
 
 __all__ = ["ResultsPage"]
@@ -61,6 +63,7 @@ class ResultsPage(QWidget):
         self._wanted = ""
         self._loading: Loading[Look] | None = None
         self._again = False
+        self._server = False
         self.setAcceptDrops(True)
         self.setAccessibleName(self.tr("Results"))
         self.rooms = QStackedWidget()
@@ -78,6 +81,7 @@ class ResultsPage(QWidget):
 
     def _listen(self) -> None:
         page = self.of_class
+        page.source_chosen.connect(self.choose_source)
         page.sitting_chosen.connect(self.choose_sitting)
         page.paper_asked.connect(self.open_paper)
         page.logbook_asked.connect(self.open_logbook)
@@ -89,6 +93,8 @@ class ResultsPage(QWidget):
         self.of_learner.export_asked.connect(self._export_paper)
         self._window.theme_changed.connect(self._show)
         self._window.settings_changed.connect(self._show_ready)
+        self._window.settings_changed.connect(self._show_sources)
+        self._show_sources()
 
     # --- what is read ---------------------------------------------------------------------------
 
@@ -103,7 +109,7 @@ class ResultsPage(QWidget):
             self._show()
             return
         self.of_class.show_busy(self.tr("Reading..."))
-        self._loading = Loading(partial(look, logbook.path, self._wanted))
+        self._loading = Loading(partial(look, self._source(logbook.path), self._wanted))
         self._loading.over.connect(self._take)
         self._loading.start()
 
@@ -130,6 +136,19 @@ class ResultsPage(QWidget):
             self._loading.wait()
         self.bringing.stop()
 
+    def _source(self, path: Path) -> Source:
+        return Source(path, self._window.settings.server if self._server else "")
+
+    def choose_source(self, server: bool) -> None:
+        """Read the school's server from now on, or the logbook of this machine."""
+        self._server = server
+        self.refresh()
+
+    def _show_sources(self) -> None:
+        offered = bool(self._window.settings.server)
+        self._server = self._server and offered
+        self.of_class.show_sources(offered=offered, server=self._server)
+
     def choose_sitting(self, sitting: str) -> None:
         """Look at another sitting."""
         self._wanted = sitting
@@ -139,12 +158,10 @@ class ResultsPage(QWidget):
 
     def _show(self) -> None:
         found, theme = self.look, self._window.theme
-        trouble = ""
-        if found.trouble is not None:
-            trouble = "\n".join(trouble_words(found.trouble.trouble, str(found.trouble.path)))
+        trouble = "\n".join(_told(found.trouble)) if found.trouble is not None else ""
         self.of_class.show_trouble(trouble)
         self.of_class.show_sittings(found.sittings, found.chosen)
-        self.of_class.show_class(found.reckoned, found.groups, theme)
+        self.of_class.show_class(found.reckoned, found.known, theme)
         self._show_ready()
 
     def _show_ready(self) -> None:
@@ -179,7 +196,9 @@ class ResultsPage(QWidget):
         if result is None:
             return False
         standing = reckoned.standings[reckoned.papers.index(sat)]
-        who = sat.code if sat.name in ("", sat.code) else f"{sat.code}, {sat.name}"
+        known = self.look.known.get(sat.learner)
+        name = known.name if known is not None else ""
+        who = sat.code if name in ("", sat.code) else f"{sat.code}, {name}"
         title = self.tr("{who}: {sitting}").format(who=who, sitting=sitting_title(sat.plan))
         overrides = tuple(one.override for one in sat.overrides)
         self.of_learner.show_paper(
@@ -201,12 +220,14 @@ class ResultsPage(QWidget):
         if logbook is None:
             return
         known = self._tried(logbook.learners) or []
-        for one in known:
-            if one.id == learner:
-                self._keeping.choose(one)
-                # As when somebody is chosen there: they are at the bench at the next start too.
-                self._window.change_settings(replace(self._window.settings, learner=one.id))
-                self._window.show_screen("logbook")
+        found = next((one for one in known if one.id == learner), None)
+        if found is None:
+            self._tell(self.tr("The logbook of this machine knows nothing of this learner."), "")
+            return
+        self._keeping.choose(found)
+        # As when somebody is chosen there: they are at the bench at the next start too.
+        self._window.change_settings(replace(self._window.settings, learner=found.id))
+        self._window.show_screen("logbook")
 
     # --- what is done ---------------------------------------------------------------------------
 
@@ -214,7 +235,7 @@ class ResultsPage(QWidget):
         logbook = self._keeping.logbook
         if logbook is None:
             raise self._keeping.trouble or LogbookError("unwritable", self._keeping.path)
-        with closing(ClassBook.of_logbook(logbook.path)) as book:
+        with self._source(logbook.path).book() as book:
             return do(book)
 
     def _merge(self, opened: Opened) -> Merged:
@@ -237,28 +258,33 @@ class ResultsPage(QWidget):
             self.refresh()
 
     def _export_class(self, kind: str) -> None:
-        self.exporting.export_class(kind, self.look, self.of_class.shown_lines(), self._keeping)
+        source = self._source(self._keeping.path)
+        self.exporting.export_class(kind, self.look, self.of_class.shown_lines(), source)
 
     def _export_paper(self, kind: str) -> None:
         sat = self._sat(self.of_learner.paper.id) if self.of_learner.paper is not None else None
         if sat is not None:
-            self.exporting.export_paper(kind, sat, self.of_learner.lines(), self._keeping)
+            source = self._source(self._keeping.path)
+            lines, logbook = self.of_learner.lines(), self._keeping.logbook
+            self.exporting.export_paper(kind, sat, lines, source, logbook)
 
     def _tried(self, act: Callable[[], Made]) -> Made | None:
         """Do something, or say why it couldn't be done."""
         try:
             return act()
-        except LogbookError as error:
-            first, more = trouble_words(error.trouble, str(error.path))
+        except (LogbookError, SchoolError) as error:
+            self._tell(*_told(error))
         except FileError as error:
-            first = self.tr("This paper can't be read by this version of the program.")
-            more = "\n".join(fault_words(fault)[0] for fault in error.faults[:3])
+            faults = "\n".join(fault_words(fault)[0] for fault in error.faults[:3])
+            self._tell(self.tr("This paper can't be read by this version of the program."), faults)
         except KeyError:
-            first, more = self.tr("This paper isn't there any more."), ""
-        notice = Notice(first, more, self.window())
+            self._tell(self.tr("This paper isn't there any more."), "")
+        return None
+
+    def _tell(self, title: str, text: str) -> None:
+        notice = Notice(title, text, self.window())
         notice.finish()
         self._window.show_dialog(notice)
-        return None
 
     # --- files that come by themselves ----------------------------------------------------------
 
@@ -269,7 +295,7 @@ class ResultsPage(QWidget):
     def go_on_from(self, other: ResultsPage) -> None:
         """Go on at the sitting, the view and the paper that another one shows."""
         other.wait()
-        self._wanted, self.look = other._wanted, other.look
+        self._wanted, self._server, self.look = other._wanted, other._server, other.look
         self._show()
         self.of_class.show_view(other.of_class.shown_view)
         paper = other.of_learner.paper
@@ -295,3 +321,10 @@ class ResultsPage(QWidget):
     def sizeHint(self) -> QSize:
         """Room for a table."""
         return QSize(1100, 600)
+
+
+def _told(error: LogbookError | SchoolError) -> tuple[str, str]:
+    """What is wrong with a logbook or a server, and what to do."""
+    if isinstance(error, SchoolError):
+        return school_words(error)
+    return trouble_words(error.trouble, str(error.path))

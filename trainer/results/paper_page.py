@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from itertools import pairwise
 from typing import Final
 
 from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
@@ -180,10 +181,18 @@ class PaperPage(QWidget):
         unit = unit_of(item.coupon, self._window.settings)
         title = self.tr("{number}  {title}").format(number=item.number, title=title_of(item))
         self.marks.show_marks(title, self._summary(item), mark_rows(item, paper.overrides), unit)
+        self._order_stops()
         if item is not self._shown:
             state = state_of(item.coupon, attempt_of(item), grade_of(item), handling_of(item))
             self._shown, self._state = item, state
         self.handling.show_state(self._state, self._window.settings, self._window.theme)
+
+    def _order_stops(self) -> None:
+        """Tab goes on from the items to their marks, and from there to the picture."""
+        replay = self.handling.replay.stops()
+        stops = (self.items, *self.marks.stops(), self.handling.canvas, *replay)
+        for one, following in pairwise(stops):
+            QWidget.setTabOrder(one, following)
 
     def _summary(self, item: Item) -> str:
         if not item.answered:

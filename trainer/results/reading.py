@@ -2,14 +2,15 @@
 
 from __future__ import annotations
 
-from contextlib import closing
-from dataclasses import dataclass, field
-from pathlib import Path
+from dataclasses import dataclass, field, replace
 
+from exercises.sitting.codes import learner_id
 from trainer.logbook.opening import LogbookError
 from trainer.results.ready import NEWEST, Seen, see
 from trainer.results.reckoning import Reckoned, reckon
-from trainer.school.reading import ClassBook, Sitting
+from trainer.results.source import Source
+from trainer.school.reading import ClassBook, ClassMember, Sitting
+from trainer.school.trouble import SchoolError
 
 __all__ = ["Look", "look"]
 
@@ -26,8 +27,8 @@ class Look:
         The id of the one that was read; empty where there is none.
     reckoned
         What its papers come to; None where there is none.
-    groups
-        Names of the groups of each learner, by their id.
+    known
+        Who this machine knows, by their id: names and groups.
     seen
         What was seen of each learner, and what it comes to.
     trouble
@@ -37,13 +38,13 @@ class Look:
     sittings: tuple[Sitting, ...] = ()
     chosen: str = ""
     reckoned: Reckoned | None = None
-    groups: dict[str, tuple[str, ...]] = field(default_factory=dict)
+    known: dict[str, ClassMember] = field(default_factory=dict)
     seen: tuple[Seen, ...] = ()
-    trouble: LogbookError | None = None
+    trouble: LogbookError | SchoolError | None = None
 
 
-def look(path: Path, wanted: str = "") -> Look:
-    """Read a logbook's file.
+def look(source: Source, wanted: str = "") -> Look:
+    """Read a logbook's file, or a server.
 
     Parameters
     ----------
@@ -51,22 +52,32 @@ def look(path: Path, wanted: str = "") -> Look:
         The id of the sitting to read; the latest if it isn't there.
     """
     try:
-        with closing(ClassBook.of_logbook(path)) as book:
-            return _look(book, wanted)
-    except LogbookError as error:
+        with Source(source.path).book() as here:
+            members = here.learners()
+            known = {member.id: member for member in members}
+            # A server knows them by the id that their code makes, and by no other.
+            known |= {learner_id(member.code): member for member in members if member.code}
+        with source.book() as book:
+            return _look(book, wanted, known)
+    except (LogbookError, SchoolError) as error:
         return Look(trouble=error)
 
 
-def _look(book: ClassBook, wanted: str) -> Look:
+def _look(book: ClassBook, wanted: str, known: dict[str, ClassMember]) -> Look:
     sittings = book.sittings()
-    known = [sitting.id for sitting in sittings]
-    chosen = wanted if wanted in known else next(iter(known), "")
-    members = book.learners()
-    reckoned = reckon(book.papers(chosen)) if chosen else None
+    ids = [sitting.id for sitting in sittings]
+    chosen = wanted if wanted in ids else next(iter(ids), "")
+    # A server knows codes alone; names and groups are this machine's.
+    members = [
+        replace(member, name=known[member.id].name, groups=known[member.id].groups)
+        if member.id in known
+        else member
+        for member in book.learners()
+    ]
     return Look(
         sittings=tuple(sittings),
         chosen=chosen,
-        reckoned=reckoned,
-        groups={member.id: member.groups for member in members},
+        reckoned=reckon(book.papers(chosen)) if chosen else None,
+        known=known,
         seen=tuple(see(members, book.calls(newest=NEWEST))),
     )

@@ -124,7 +124,9 @@ class Tabled(QWidget, Generic[Row]):
         self.empty.setText(empty)
         self.table.show_rows(rows)
         self.sieve.offer(choices)
-        self.sieve.setVisible(bool(rows))
+        for widget in (self.sieve, self.copy, self.means):
+            widget.setVisible(bool(rows))
+        self.open.setVisible(bool(rows and self.open.text()))
         self._rooms.setCurrentWidget(self.table if rows else self.empty)
         if rows and self.table.current is None and self.table.rows.rowCount():
             self.table.setCurrentIndex(self.table.rows.index(0, 0))

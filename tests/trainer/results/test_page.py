@@ -148,6 +148,21 @@ def test_each_mark_below_one_has_its_reason_beside_it(
     assert "you said" in said
 
 
+def test_tab_goes_from_the_items_to_their_marks_and_then_to_the_picture(
+    teacher: Teacher, results: list[Result]
+) -> None:
+    teacher.page.open_paper(results[0].id)
+    page = teacher.page.of_learner
+    for _ in range(2):
+        page.items.setFocus()
+        stops = page.marks.stops()
+        assert len(stops) >= 7
+        for stop in (*stops, page.handling.canvas, page.handling.replay.play):
+            QTest.keyClick(teacher.window.windowHandle(), Qt.Key.Key_Tab)
+            assert stop.hasFocus(), stop
+        QTest.keyClick(page.items, Qt.Key.Key_Down)
+
+
 def override(teacher: Teacher, reason: str, by: str, step: int) -> None:
     """State an override in the dialog that is open, by its own keys and buttons."""
     asked = dialog(teacher)

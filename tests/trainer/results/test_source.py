@@ -1,0 +1,103 @@
+"""Results off the school's server: the same page on another book, and told when there is none.
+
+That the book itself reads PostgreSQL is tested with `trainer.school`; here it stands for a server
+that knows codes and no names.
+"""
+
+from __future__ import annotations
+
+import shutil
+import sqlite3
+from contextlib import closing
+from dataclasses import replace
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QLocale, Qt
+from PySide6.QtTest import QTest
+
+from exercises.sitting.result import Result
+from tests.trainer.results.conftest import LEARNERS, Teacher
+from trainer.results import source
+from trainer.results.override_dialog import Setting
+from trainer.school.reading import ClassBook
+
+SERVER = "postgresql://station@127.0.0.1:9/school"
+
+
+@pytest.fixture(autouse=True)
+def _english() -> None:
+    QLocale.setDefault(QLocale("en"))
+
+
+@pytest.fixture
+def server(handed_in: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """What a server holds: papers of codes; names and groups it never gets."""
+    there = tmp_path / "server" / "logbook.sqlite3"
+    there.parent.mkdir()
+    shutil.copy(handed_in / "logbook.sqlite3", there)
+    with closing(sqlite3.connect(there)) as plain:
+        plain.execute("UPDATE learners SET name = code WHERE code IS NOT NULL")
+        plain.execute("DELETE FROM members")
+        plain.commit()
+    monkeypatch.setattr(source, "server_book", lambda _: ClassBook.of_logbook(there))
+    return there
+
+
+def test_the_server_is_offered_once_there_is_one_and_read_when_chosen(
+    newcomer: Teacher, server: Path, results: list[Result]
+) -> None:
+    page = newcomer.page
+    assert not page.of_class.sources.isVisible()
+    newcomer.frame.change_settings(replace(newcomer.frame.settings, server=SERVER))
+    assert page.of_class.sources.isVisible()
+    assert page.of_class.learners.table.rows.rowCount() == 0
+    page.of_class.sources.setFocus()
+    QTest.keyClick(page.of_class.sources, Qt.Key.Key_Down)
+    page.of_class.sources.activated.emit(1)
+    newcomer.settle()
+    model = page.of_class.learners.table.rows
+    assert model.rowCount() == LEARNERS
+    assert not any(model.row(at).name for at in range(LEARNERS))
+    # A mark that is set by hand is kept where the paper is.
+    page.open_paper(results[0].id)
+    page.of_learner.overridden.emit(1, Setting("score", 0.5, "seen again", "Instructor 2"))
+    newcomer.settle()
+    with closing(sqlite3.connect(server)) as plain:
+        assert plain.execute("SELECT reason FROM overrides").fetchall() == [("seen again",)]
+    page.show_class()
+    page.of_class.show_view("ready")
+    assert page.of_class.ready.table.choose(results[0].learner)
+    page.of_class.ready.open.click()
+    assert "knows nothing of this learner" in newcomer.frame.dialogs[-1].windowTitle()
+
+
+def test_names_and_groups_of_this_machine_stand_beside_codes_of_the_server(
+    teacher: Teacher, server: Path
+) -> None:
+    assert server.exists()
+    teacher.frame.change_settings(replace(teacher.frame.settings, server=SERVER))
+    teacher.page.choose_source(server=True)
+    teacher.settle()
+    model = teacher.page.of_class.learners.table.rows
+    named = {model.row(at).code: (model.row(at).name, model.row(at).groups) for at in range(5)}
+    for code, (name, groups) in named.items():
+        odd = int(code[2:]) % 2 == 1
+        assert name == (f"Learner {int(code[2:])}" if odd else "")
+        assert groups == (("Tuesday",) if odd else ())
+
+
+def test_a_server_that_cannot_be_reached_is_told_and_the_logbook_is_a_click_away(
+    teacher: Teacher,
+) -> None:
+    teacher.frame.change_settings(replace(teacher.frame.settings, server=SERVER))
+    teacher.page.choose_source(server=True)
+    teacher.settle()
+    page = teacher.page.of_class
+    assert page.trouble.isVisible()
+    assert "can't be reached" in page.trouble.text()
+    assert page.learners.table.rows.rowCount() == 0
+    teacher.page.choose_source(server=False)
+    teacher.settle()
+    assert not page.trouble.isVisible()
+    assert page.learners.table.rows.rowCount() == LEARNERS
