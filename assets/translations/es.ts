@@ -6505,6 +6505,10 @@ Puede que la hayan movido o renombrado, o que su disco no esté conectado.</tran
         <translation>Añadir...</translation>
     </message>
     <message>
+        <source>Ins</source>
+        <translation>Ins</translation>
+    </message>
+    <message>
         <source>Add many...</source>
         <translation>Añadir varios...</translation>
     </message>
@@ -6523,6 +6527,10 @@ Puede que la hayan movido o renombrado, o que su disco no esté conectado.</tran
     <message>
         <source>Erase...</source>
         <translation>Borrar...</translation>
+    </message>
+    <message>
+        <source>Del</source>
+        <translation>Supr</translation>
     </message>
     <message>
         <source>Table</source>

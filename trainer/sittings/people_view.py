@@ -74,7 +74,7 @@ class PeopleView(QFrame):
         self.rooms.addWidget(self._somebody())
 
     def _add_bar(self, column: QVBoxLayout) -> None:
-        self.add = self._button(self.tr("Add..."), "add", "Ins")
+        self.add = self._button(self.tr("Add..."), "add", self.tr("Ins"))
         self.paste = self._button(self.tr("Add many..."), "paste", "Ctrl+V")
         self.change = self._button(self.tr("Change..."), "change", "F2")
         self.groups = QPushButton(self.tr("Groups"))
@@ -84,7 +84,7 @@ class PeopleView(QFrame):
         self._group_menu = QMenu(self)
         self._group_menu.aboutToShow.connect(self._fill_groups)
         self.groups.setMenu(self._group_menu)
-        self.erase = self._button(self.tr("Erase..."), "erase", "Del")
+        self.erase = self._button(self.tr("Erase..."), "erase", self.tr("Del"))
         self.more = QPushButton(self.tr("Table"))
         self.more.setProperty("kind", "segment")
         self.more.setMinimumHeight(28)
