@@ -695,15 +695,15 @@ Odo</translation>
     <name>ClassResults</name>
     <message>
         <source>Where results are read from</source>
-        <translation type="unfinished"></translation>
+        <translation>De dónde se leen los resultados</translation>
     </message>
     <message>
         <source>This machine</source>
-        <translation type="unfinished"></translation>
+        <translation>Este equipo</translation>
     </message>
     <message>
         <source>School&apos;s server</source>
-        <translation type="unfinished">Servidor</translation>
+        <translation>Servidor de la escuela</translation>
     </message>
     <message>
         <source>Sitting</source>
@@ -4943,7 +4943,7 @@ No queda nada pendiente.</translation>
     <name>HandlingView</name>
     <message>
         <source>The weld, and the leaf as it was held</source>
-        <translation type="unfinished"></translation>
+        <translation>El cordón, y la hoja como se sostuvo</translation>
     </message>
     <message>
         <source>The handling</source>
@@ -8615,7 +8615,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>The logbook of this machine knows nothing of this learner.</source>
-        <translation type="unfinished"></translation>
+        <translation>El cuaderno de este equipo no sabe nada de este aprendiz.</translation>
     </message>
     <message>
         <source>This paper can&apos;t be read by this version of the program.</source>
