@@ -251,6 +251,10 @@ _ORDER = ("ready", "not yet", "not enough seen")
 
 def ready_columns() -> list[Column[ReadyRow]]:
     """Return the columns of who is ready."""
+    return [*_whom(), *_counts(), *_line(), *_behind()]
+
+
+def _whom() -> list[Column[ReadyRow]]:
     return [
         Column("code", translate("Results", "Code"),
                translate("Results", "What the learner is called in sittings (pseudonym)."),
@@ -269,6 +273,11 @@ def ready_columns() -> list[Column[ReadyRow]]:
             lambda row: float(_ORDER.index(row.verdict)),
             lambda row: {"ready": "good", "not yet": "bad"}.get(row.verdict, "quiet"),
         ),
+    ]  # fmt: skip
+
+
+def _counts() -> list[Column[ReadyRow]]:
+    return [
         Column(
             "caught", translate("Results", "Bad caught"),
             translate(
@@ -295,6 +304,11 @@ def ready_columns() -> list[Column[ReadyRow]]:
             lambda row: str(row.more) if row.more else "", lambda row: float(row.more),
             number=True,
         ),
+    ]  # fmt: skip
+
+
+def _line() -> list[Column[ReadyRow]]:
+    return [
         Column(
             "line", translate("Results", "Line, mm"),
             translate(
@@ -313,6 +327,11 @@ def ready_columns() -> list[Column[ReadyRow]]:
             lambda row: between(*(row.blur or _NONE), share=False),
             lambda row: row.blur[0] if row.blur else None, number=True,
         ),
+    ]  # fmt: skip
+
+
+def _behind() -> list[Column[ReadyRow]]:
+    return [
         Column(
             "calls", translate("Results", "Calls"),
             translate(
