@@ -8,12 +8,10 @@ from dataclasses import replace
 from datetime import UTC, datetime
 from pathlib import Path
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QFileDialog,
-    QHBoxLayout,
-    QScrollArea,
     QStackedWidget,
     QVBoxLayout,
     QWidget,
@@ -45,7 +43,15 @@ from trainer.taking.opening import Opened, kind_of, open_sitting
 from trainer.taking.running import Running
 from trainer.taking.sitting import Sitting, journal_of
 from trainer.taking.state import Taking, code_trouble
-from trainer.taking.steps import DoneStep, FileStep, RulesStep, Step, code_step, passphrase_step
+from trainer.taking.steps import (
+    DoneStep,
+    FileStep,
+    RulesStep,
+    Step,
+    centred,
+    code_step,
+    passphrase_step,
+)
 from trainer.taking.words import interruption_words, rule_words
 from trainer.window import WindowFrame
 
@@ -114,7 +120,7 @@ class TakingPage(QWidget):
         }
         self._pages = QStackedWidget()
         for step in dict.fromkeys(self._steps.values()):
-            self._pages.addWidget(self._centred(step))
+            self._pages.addWidget(centred(step))
             step.went_back.connect(self._go_back)
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
@@ -127,24 +133,6 @@ class TakingPage(QWidget):
         self.done_step.copy_asked.connect(self._save_copy)
         self.done_step.retried.connect(self._hand_in)
         self.done_step.left.connect(self._leave)
-
-    def _centred(self, step: Step) -> QScrollArea:
-        holder = QWidget()
-        holder.setProperty("kind", "holder")
-        column = QVBoxLayout(holder)
-        column.setContentsMargins(12, 24, 12, 24)
-        # Not by an alignment: with that lines are broken for another width than they get.
-        row = QHBoxLayout()
-        row.addStretch(1)
-        row.addWidget(step)
-        row.addStretch(1)
-        column.addLayout(row)
-        column.addStretch(1)
-        scroll = QScrollArea()
-        scroll.setWidgetResizable(True)
-        scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
-        scroll.setWidget(holder)
-        return scroll
 
     # What others ask of it
 

@@ -9,7 +9,16 @@ from typing import Final
 
 from PySide6.QtCore import QDateTime, QLocale, Qt, Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
 
 from exercises.sitting.codes import LONGEST_CODE
 from trainer.bench.worded import toned, wrapped
@@ -24,6 +33,7 @@ __all__ = [
     "RulesStep",
     "Step",
     "WayButton",
+    "centred",
     "code_step",
     "passphrase_step",
 ]
@@ -402,3 +412,23 @@ class DoneStep(Step):
         self.copy.setVisible(copy)
         self.retry.setVisible(retry)
         self.close_button.setVisible(close)
+
+
+def centred(step: Step) -> QScrollArea:
+    """Return a step in the middle of a page that scrolls where there is no room for it."""
+    holder = QWidget()
+    holder.setProperty("kind", "holder")
+    column = QVBoxLayout(holder)
+    column.setContentsMargins(12, 24, 12, 24)
+    # Not by an alignment: with that lines are broken for another width than they get.
+    row = QHBoxLayout()
+    row.addStretch(1)
+    row.addWidget(step)
+    row.addStretch(1)
+    column.addLayout(row)
+    column.addStretch(1)
+    scroll = QScrollArea()
+    scroll.setWidgetResizable(True)
+    scroll.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    scroll.setWidget(holder)
+    return scroll
