@@ -25,7 +25,7 @@ _GEOMETRY: Final[dict[str, tuple[Variant, ...]]] = {
     ),
     "face-in-member": (
         (
-            QT_TRANSLATE_NOOP("Faults", "with a crown of {crown} mm the face enters a member"),
+            QT_TRANSLATE_NOOP("Faults", "with crown {crown} mm the face enters a member"),
             QT_TRANSLATE_NOOP("Faults", "more than {lowest} and less than {highest} mm"),
         ),
         (

@@ -2165,11 +2165,11 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     </message>
     <message>
         <source>The score is the mean of all of them, and some were held in part.</source>
-        <translation type="unfinished"></translation>
+        <translation>La puntuación es la media de todos ellos, y algunos se cumplieron en parte.</translation>
     </message>
     <message>
         <source>The score is their mean, less 5 for each bench note turned up.</source>
-        <translation type="unfinished"></translation>
+        <translation>La puntuación es su media, menos 5 por cada nota del banco descubierta.</translation>
     </message>
     <message>
         <source>Your readings</source>
@@ -2272,15 +2272,15 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     </message>
     <message>
         <source>Nearest to a limit, × doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo más cerca de un límite, × duda</translation>
     </message>
     <message>
         <source>Farthest from it, × doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo más lejos de él, × duda</translation>
     </message>
     <message>
         <source>Share too near to tell</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte demasiado cerca para decidir</translation>
     </message>
     <message>
         <source>millimetres</source>
@@ -2332,7 +2332,7 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
     </message>
     <message>
         <source>Doubt: what a leaf can’t tell, 0.13 mm at a leg, 0.17 mm at the throat.</source>
-        <translation type="unfinished"></translation>
+        <translation>Duda: lo que una hoja no puede distinguir, 0,13 mm en un cateto, 0,17 mm en la garganta.</translation>
     </message>
     <message>
         <source>Another seed</source>
@@ -2837,7 +2837,7 @@ No se pierde nada: todo lo que ha declarado está guardado en este equipo. Haga 
     </message>
     <message>
         <source>with crown {crown} mm the face enters a member</source>
-        <translation type="unfinished"></translation>
+        <translation>con una corona de {crown} mm la cara entra en una pieza</translation>
     </message>
     <message>
         <source>point {index} of the trace, ({x}, {y}), lies in a member</source>
@@ -4874,7 +4874,7 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     </message>
     <message>
         <source>I have looked</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya he mirado</translation>
     </message>
     <message>
         <source>Done</source>
@@ -7447,7 +7447,7 @@ Suspendida, la prueba puede seguirse en este equipo, en el mismo cupón; el tiem
     </message>
     <message>
         <source>Nothing says that. Try one word of it, or another word for it: leg, undercut, throat, the name of a standard.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada dice eso. Pruebe con una sola palabra, o con otra: cateto, mordedura, garganta, el nombre de una norma.</translation>
     </message>
     <message>
         <source>Back (Alt+Left)</source>
@@ -9703,7 +9703,7 @@ Si no, vale hasta que termine el programa.</translation>
     </message>
     <message>
         <source>Point {n}</source>
-        <translation type="unfinished"></translation>
+        <translation>Punto {n}</translation>
     </message>
     <message>
         <source>{wrong}; right would be: {right}</source>

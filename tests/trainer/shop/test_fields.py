@@ -72,10 +72,10 @@ def test_inches_are_read_and_shown_where_they_are_chosen(maker: Maker) -> None:
         ("leg_base", "-3", "does not lie on the base"),
         ("crown", "-9", "the face enters a member"),
         ("angle", "8 mm", "no unit of this"),
-        ("angle", "30", "the joint opens 30 degrees"),
-        ("extent", "1.5", "is 1.5"),
+        ("angle", "30", "The joint opens 30 degrees"),
+        ("extent", "1.5", "Is 1.5"),
         ("callout.size", "x", "can\u2019t stand there"),
-        ("id", "", "has 0 characters"),
+        ("id", "", "Has 0 characters"),
     ],
 )
 def test_a_wrong_entry_is_said_in_place_and_kept(

@@ -40,7 +40,7 @@ def test_a_weld_that_would_grow_into_the_placed_leaf_is_refused_in_words(maker: 
     maker.screen.open_path(SHIPPED)
     before = maker.coupon
     said = maker.screen.choose("leg_upright", 9.6)
-    assert "the leaf stands" in said
+    assert "The leaf stands" in said
     assert maker.coupon is before
 
 

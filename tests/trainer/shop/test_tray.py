@@ -141,7 +141,7 @@ def test_a_section_that_was_taken_in_is_a_coupon(maker: Maker) -> None:
 def test_a_section_that_can_not_be_is_refused_in_words(maker: Maker) -> None:
     maker.screen.take_in(Traced(90.0, ((8.2, 3.0), (0.0, 8.1)), None, {}))
     assert ids(maker) == ["coupon-1"]
-    assert "the trace ends" in maker.screen.saying.text()
+    assert "The trace ends" in maker.screen.saying.text()
 
 
 # --- the state by itself ------------------------------------------------------------------------
