@@ -105,12 +105,10 @@ def vary(rng: random.Random, recipe: Recipe, thrown: Throw) -> Throw:
     """Return a throw that is as hard as `thrown`, and another weld.
 
     Face, trap and aim stay, of the trap how bad it is, and in mm the crown and by how much one leg
-    is the longer. The leaf is the same or a neighbour of it, and what lies on one member, or is
-    longer, may be on the other.
+    is the longer. The leaf is any of the recipe's, and what lies on one member, or is longer, may
+    be on the other.
     """
-    leaves = _leaves(recipe)
-    at = leaves.index(thrown.leaf)
-    leaf = rng.choice(leaves[max(0, at - 1) : at + 2])
+    leaf = rng.choice(_leaves(recipe))
     longer = _hardly_moved(rng, abs(thrown.upright - thrown.base) * thrown.leaf.size)
     legs = [1.0, 1.0 + longer / leaf.size]
     rng.shuffle(legs)

@@ -2,7 +2,7 @@
 
 For each place of the part the dice are thrown once for the whole class: the answer, the face, the
 trap and how bad it is, and how many doubts each size lies from its limit. A learner's coupon keeps
-all of these and is another weld: another callout nearby, the longer leg and the trap on either
+all of these and is another weld: another callout, the longer leg and the trap on either
 member.
 """
 
