@@ -117,7 +117,7 @@ class BenchScreen(QObject):
         """Let Tab go from the picture down and across, and to the bar over all of it last."""
         rack, call, review, bar = self.rack_panel, self.call_panel, self.review, self.window.bar
         # A debrief stands above the job card.
-        after = self.controller.state.phase == "debrief"
+        called = self.controller.state.phase == "debrief"
         order: tuple[QWidget, ...] = (
             self.canvas,
             self.stray,
@@ -126,7 +126,7 @@ class BenchScreen(QObject):
             *rack.steps.buttons.values(),
             *rack.units.values(),
             *rack.looking.values(),
-            *(review.stops() if after else ()),
+            *(review.stops() if called else ()),
             self.job_card.look_ups[0],
             self.job_card.rules,
             self.job_card.look_ups[1],
@@ -134,7 +134,7 @@ class BenchScreen(QObject):
             *call.stops(),
             *call.notes.slips,
             self.record_bar.button,
-            *(() if after else review.stops()),
+            *(() if called else review.stops()),
             bar.previous,
             bar.chooser,
             bar.next,
