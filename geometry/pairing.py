@@ -18,6 +18,10 @@ Floats = NDArray[np.float64]
 _CONE = 1e-6
 """Slack of the normal cones, in cosines: a flush edge's normal lies on the border of a cone."""
 
+_OVERHANG = 1e-4
+"""mm: by how much that slack may lengthen a bulging arc at either end; a crown that is all but flat
+has a radius of kilometres."""
+
 _ANY = -2.0
 """Cosine of a cone that holds every direction."""
 
@@ -104,7 +108,7 @@ def _on_fixed_lines(lines: Lines, mover: Features) -> _Part:
     values = (
         _spread(lines.length, shape, 1),
         _spread(discs.radius, shape, 0),
-        _spread(_open_corners(discs) - _CONE, shape, 0),
+        _spread(_open_corners(discs) - _slack(discs), shape, 0),
         _spread(np.hypot(*discs.centre.T), shape, 0),
     )
     names = _names(discs.names, lines.names)
@@ -130,7 +134,7 @@ def _on_moving_lines(lines: Lines, still: Features) -> _Part:
     values = (
         _spread(lines.length, shape, 0),
         _spread(discs.radius, shape, 1),
-        _spread(_open_corners(discs) - _CONE, shape, 1),
+        _spread(_open_corners(discs) - _slack(discs), shape, 1),
         _spread(np.hypot(*discs.centre.T), shape, 1),
     )
     names = _names(lines.names, discs.names)
@@ -176,9 +180,17 @@ def _circles(
 
 
 def _discs_apart(fixed: Discs, moving: Discs) -> _Part:
-    cones = fixed.cos_half - _CONE, moving.cos_half - _CONE
+    cones = fixed.cos_half - _slack(fixed), moving.cos_half - _slack(moving)
     radius = moving.radius[:, None] + fixed.radius
     return _circles(fixed, moving, (1.0, 1.0, -1.0), cones, radius, fixed.radius)
+
+
+def _slack(discs: Discs) -> Floats:
+    """By how much each cone is wider, in cosines."""
+    sines = np.sqrt(np.maximum(1.0 - discs.cos_half**2, 0.0))
+    # And what sums round off.
+    round_ones = _OVERHANG * sines / np.maximum(discs.radius, _OVERHANG) + 1e-15
+    return np.where(discs.radius > 0.0, np.minimum(_CONE, round_ones), _CONE)
 
 
 def _open_corners(discs: Discs) -> Floats:

@@ -8,8 +8,10 @@ import random
 import numpy as np
 import pytest
 
+from geometry.bead import Bead
 from geometry.contact import Hand, drag
 from geometry.features import Discs, Hollows, features_of
+from geometry.joint import Joint
 from geometry.leaf import Leaf, leaf_of_mark
 from geometry.nearby import near
 from geometry.pairing import all_pairs
@@ -145,3 +147,15 @@ def test_what_a_move_may_enter_is_what_each_pair_says(seed: int) -> None:
     assert guilty == alone
     assert (depth > 0.0) == bool(guilty)
     assert free(close, close.at(spot), close.at(end), pairs.reach) is not bool(guilty)
+
+
+@pytest.mark.parametrize("crown", [1e-5, 1e-4])
+def test_a_face_all_but_flat_ends_at_its_toes(crown: float) -> None:
+    """Its arc has a radius of metres or kilometres, and none of it lies beyond the plates."""
+    section = Section.of(Joint(), Bead(8.0, 8.0, crown))
+    leaf = leaf_of_mark("8 mm", "throat")
+    # Below the base, from before the line of the face, carried on through the plate, to behind it.
+    start, aim = Pose(80.0, -60.0), (10.0, -50.0)
+    motion = drag(section.outline, leaf.body, start, Hand(leaf.handle, aim, 0.0))
+    assert motion.touches == ()
+    assert motion.pose.to_section(leaf.handle) == pytest.approx(aim, abs=1e-6)
