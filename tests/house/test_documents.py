@@ -37,7 +37,7 @@ def test_readme_begins_with_the_job_and_shows_the_bench() -> None:
 
 def test_readme_names_every_command_and_no_other() -> None:
     named = re.findall(r"^toe-and-throat (\w+)", README, re.MULTILINE)
-    assert named == list(COMMANDS)
+    assert list(dict.fromkeys(named)) == list(COMMANDS)
 
 
 @pytest.mark.parametrize("key", ["Space", "F", "E", "C", "Z", "0", "Enter", ",", "."])

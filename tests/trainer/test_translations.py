@@ -132,7 +132,9 @@ def test_a_menu_letter_stays_one() -> None:
 
 
 def test_spanish_figures_have_a_comma_and_no_point() -> None:
-    wrong = [words for words in WORDS.values() if re.search(r"\d\.\d", words)]
+    # A moment as files state it (ISO 8601) is the same in every language.
+    said = (re.sub(r"T\d\d:\d\d:\d\d\.\d+", "", words) for words in WORDS.values())
+    wrong = [words for words in said if re.search(r"\d\.\d", words)]
     assert [words for words in wrong if "A2.4" not in words] == []
 
 
