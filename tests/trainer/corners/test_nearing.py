@@ -5,7 +5,7 @@ from __future__ import annotations
 import math
 
 import pytest
-from hypothesis import given
+from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from geometry.bead import Bead
@@ -35,7 +35,9 @@ def _bead(legs: tuple[float, float], rise: float) -> Bead:
 def test_a_throat_edge_comes_to_the_same_rest(
     legs: tuple[float, float], rise: float, mark: str
 ) -> None:
-    section, leaf = Section.of(Joint(), _bead(legs, rise)), leaf_of_mark(mark, "throat")
+    bead = _bead(legs, rise)
+    assume(not bead.faults(Joint()))  # a deep hollow between unlike legs enters a member
+    section, leaf = Section.of(Joint(), bead), leaf_of_mark(mark, "throat")
     near = brought_near(section, leaf, home_pose(section.joint, leaf, "upright"), (0.5**0.5,) * 2)
     assert near is not None
     assert is_free(section.outline, leaf.body, near)
