@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import io
+import logging
 import struct
 import warnings
 import zlib
@@ -25,6 +26,10 @@ __all__ = [
     "load_picture",
     "picture_of",
 ]
+
+# What is wrong with a picture is said by a fault; the reader's own log would tell a terminal.
+logging.getLogger("PIL").addHandler(logging.NullHandler())
+logging.getLogger("PIL").propagate = False
 
 LARGEST_PHOTO: Final = 256 * 1024 * 1024
 """Bytes of a file: eighty megapixels at three bytes each, not packed at all."""

@@ -52,6 +52,7 @@ def terms_of(plan: Plan) -> Terms:
 
     Examples
     --------
+    >>> from exercises.text import Text
     >>> plan = Plan("s-1", Text.of("Yard"), (), helps=frozenset({"loupe"}))
     >>> terms_of(plan)
     Terms(loupe=True, press_home=False, unit_switch=False, notes=False, reference=False)

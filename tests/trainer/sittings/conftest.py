@@ -11,6 +11,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
     QAbstractButton,
+    QApplication,
     QFileDialog,
     QLineEdit,
     QMainWindow,
@@ -21,6 +22,7 @@ from PySide6.QtWidgets import (
 from pytestqt.qtbot import QtBot
 
 from trainer.assets import asset
+from trainer.language import Speech
 from trainer.logbook.keeping import Keeping
 from trainer.logbook.migrating import bring_up_to_date
 from trainer.notices import Notice
@@ -38,6 +40,12 @@ PASSPHRASE = "three weathered herons"
 HERON = asset("trays", "heron-footbridge.tray.json")
 
 Dialog = TypeVar("Dialog")
+
+
+@pytest.fixture(scope="session", autouse=True)
+def english(qapp: QApplication) -> None:
+    """One is told from several as in the program, whichever test comes first."""
+    Speech(qapp).speak("en")
 
 
 class Instructor:

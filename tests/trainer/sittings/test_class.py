@@ -354,7 +354,7 @@ def test_how_pushing_stands_in_words() -> None:
     assert sent[0] == "The server has all that is here."
     assert sent[1].startswith("Last acknowledged: ")
     some = state_lines(PushState(Waiting(12, 1, 0), busy=True))
-    assert some == ["Being sent: 12 answer(s), 1 paper(s)."]
+    assert some == ["Being sent: 12 answers, 1 paper."]
 
 
 def test_every_trouble_of_a_server_has_its_words() -> None:

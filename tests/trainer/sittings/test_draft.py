@@ -123,9 +123,9 @@ def test_every_step_has_a_word() -> None:
 
 
 def test_what_is_said_of_parts(draft: Draft) -> None:
-    assert part_lines(FromDice(Recipe(8)))[1] == "8 coupon(s), each learner their own"
+    assert part_lines(FromDice(Recipe(8)))[1] == "8 coupons, each learner their own"
     some = replace(tray_part(), picked=frozenset({0, 2}))
-    assert part_lines(some)[1] == "2 of 4 coupon(s)"
+    assert part_lines(some)[1] == "2 of 4 coupons"
     told = dict(recipe_lines(Recipe(8, nearest=3.0, farthest=9.0)))
     assert told["Difficulty"] == "3 to 9 times what a leaf can tell"
     calls = told["Right calls"].replace("\u00a0", " ")
