@@ -29,25 +29,32 @@ def _surfaces(t: Theme) -> str:
         QWidget[kind="holder"] {{ background: transparent; }}
         QScrollArea {{ background: transparent; border: none; }}
         QTableWidget, QListView[kind="tray"] {{
-            background: transparent; color: {t.ink}; border: none; outline: none;
+            background: transparent; color: {t.ink}; border: 2px solid transparent;
+            border-radius: {t.rounding}px; outline: none;
             alternate-background-color: {t.raised}; font-size: {t.text_size("small"):g}px;
         }}
-        QTableWidget[kind="close"] {{ font-size: {t.text_size("caption"):g}px; }}
-        QTableWidget[kind="close"]::item {{ padding: 0 2px; }}
-        QTableWidget:focus, QListView[kind="tray"]:focus {{
-            border: 2px solid {t.accent}; border-radius: {t.rounding}px;
-        }}
+        QTableWidget:focus, QListView[kind="tray"]:focus {{ border-color: {t.accent}; }}
         QTableWidget::item {{ padding: 0 4px; border: none; }}
         QTableWidget::item:selected {{
             background: {t.accent_wash}; color: {t.accent_wash_ink};
         }}
-        QTableWidget::item:focus {{ border: 2px solid {t.accent}; }}
+        QTableWidget::item:focus {{ border: 2px solid {t.accent}; padding: 0 2px; }}
+        QTableWidget[kind="close"] {{ font-size: {t.text_size("caption"):g}px; }}
+        QTableWidget[kind="close"]::item {{ padding: 0; }}
+        QTableWidget[kind="close"]::item:focus {{ border-width: 1px; }}
+        QListWidget[kind="tray"]::item {{
+            padding: 0 5px; border: 1px solid transparent; border-radius: {t.rounding}px;
+        }}
+        QListWidget[kind="tray"]::item:selected {{
+            background: {t.accent_wash}; color: {t.accent_wash_ink}; border-color: {t.accent};
+        }}
         QHeaderView {{ background: transparent; border: none; }}
         QHeaderView::section {{
             background: transparent; color: {t.muted}; border: none;
-            border-bottom: 1px solid {t.line}; padding: 3px 4px;
+            border-bottom: 1px solid {t.line}; padding: 3px 7px;
             font-size: {t.text_size("caption"):g}px;
         }}
+        QTableWidget[kind="close"] QHeaderView::section {{ padding: 3px; }}
         QSplitter::handle:vertical {{ height: 10px; }}
     """
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Collection, Sequence
 from typing import Final, NamedTuple
 
-from PySide6.QtCore import QEvent, QSignalBlocker, QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent, QPainter, QPaintEvent, QResizeEvent, QWheelEvent
+from PySide6.QtCore import QSignalBlocker, QSize, Qt, Signal
+from PySide6.QtGui import QKeyEvent, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QFrame,
@@ -15,13 +15,11 @@ from PySide6.QtWidgets import (
     QMenuBar,
     QPushButton,
     QSizePolicy,
-    QStyle,
-    QStyleOptionComboBox,
-    QStylePainter,
     QWidget,
 )
 
 from trainer.arrangement import BAR
+from trainer.cut_words import CutChoice, CutLabel
 
 __all__ = ["CouponChooser", "TopBar"]
 
@@ -69,7 +67,7 @@ _ROOMS: Final = (
 _OPENS = (Qt.Key.Key_Space, Qt.Key.Key_Return, Qt.Key.Key_Enter, Qt.Key.Key_F4)
 
 
-class CouponChooser(QComboBox):
+class CouponChooser(CutChoice):
     """A list of coupons that changes nothing until it has been opened and one was confirmed."""
 
     def keyPressEvent(self, event: QKeyEvent) -> None:
@@ -96,64 +94,6 @@ class CouponChooser(QComboBox):
         needed = view.sizeHintForColumn(0) + bar + 4 * view.frameWidth() + _ABOUT_TITLES
         view.setMinimumWidth(min(max(needed, self.width()), self.window().width()))
         super().showPopup()
-
-    def event(self, event: QEvent) -> bool:
-        """Tell the whole title where the bar has to cut it."""
-        if event.type() == QEvent.Type.ToolTip:
-            self.setToolTip(self.currentText() if self._shown != self.currentText() else "")
-        return super().event(event)
-
-    @property
-    def _shown(self) -> str:
-        """As much of the title as there is room for."""
-        option = QStyleOptionComboBox()
-        self.initStyleOption(option)
-        room = self.style().subControlRect(
-            QStyle.ComplexControl.CC_ComboBox,
-            option,
-            QStyle.SubControl.SC_ComboBoxEditField,
-            self,
-        )
-        cut = Qt.TextElideMode.ElideRight
-        return self.fontMetrics().elidedText(self.currentText(), cut, room.width() - 2)
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """Paint the title, ending in an ellipsis where there is no room for all of it."""
-        option = QStyleOptionComboBox()
-        self.initStyleOption(option)
-        option.currentText = self._shown
-        painter = QStylePainter(self)
-        painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
-        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
-        painter.end()
-
-
-class CutLabel(QLabel):
-    """Words that end in an ellipsis where there is no room, at the right."""
-
-    def minimumSizeHint(self) -> QSize:
-        """It can do without any."""
-        return QSize(0, super().minimumSizeHint().height())
-
-    def setText(self, text: str) -> None:
-        """Say the words; the whole of them in the tip too."""
-        super().setText(text)
-        self.setToolTip(text)
-
-    def paintEvent(self, event: QPaintEvent) -> None:
-        """Paint as much as there is room for, if that says anything."""
-        painter = QPainter(self)
-        room = self.contentsRect()
-        words = self.fontMetrics().elidedText(
-            self.text(), Qt.TextElideMode.ElideRight, room.width()
-        )
-        if words != self.text() and len(words) < _TELLING:
-            words = ""
-        role = self.foregroundRole()
-        self.style().drawItemText(
-            painter, room, self.alignment(), self.palette(), True, words, role
-        )
-        painter.end()
 
 
 class TopBar(QFrame):
@@ -186,7 +126,7 @@ class TopBar(QFrame):
         row.addLayout(self._tabs)
         self.menus = QMenuBar()
         self.previous, self.next = QPushButton("\u2039"), QPushButton("\u203a")
-        self.chooser, self._tray = CouponChooser(), CutLabel()
+        self.chooser, self._tray = CouponChooser(), CutLabel(telling=_TELLING)
         self.add_tab(self.tr("Bench"))
         row.addSpacing(_BEFORE_MENUS)
         # Where there is no room for all of them, it has a button for the rest.
@@ -206,15 +146,23 @@ class TopBar(QFrame):
         tab.setCheckable(True)
         tab.setAutoExclusive(True)
         tab.setFixedHeight(BAR)
-        tab.setFocusPolicy(Qt.FocusPolicy.TabFocus)
         if keys:
             tab.setToolTip(f"{title} ({keys})")
         index = len(self.tabs)
-        tab.setChecked(index == 0)
         tab.clicked.connect(lambda: self.screen_asked.emit(index))
         self.tabs.append(tab)
         self._tabs.addWidget(tab)
+        tab.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+        if index == 0:
+            self.show_tab(0)
         self._fit()
+
+    def show_tab(self, at: int) -> None:
+        """Show which screen is shown; Tab stops at its tab, arrows go on to the others."""
+        self.tabs[at].setChecked(True)
+        for each in self.tabs:
+            stops = each is self.tabs[at]
+            each.setFocusPolicy(Qt.FocusPolicy.TabFocus if stops else Qt.FocusPolicy.NoFocus)
 
     def show_coupons(self, shown: bool) -> None:
         """Show the tray and its coupons, where a screen has to do with them."""

@@ -1222,15 +1222,15 @@ Odo</translation>
     </message>
     <message>
         <source>Convex bead</source>
-        <translation>Cordón convexo</translation>
+        <translation>Convexo</translation>
     </message>
     <message>
         <source>Flat bead</source>
-        <translation>Cordón plano</translation>
+        <translation>Plano</translation>
     </message>
     <message>
         <source>Hollow bead</source>
-        <translation>Cordón cóncavo</translation>
+        <translation>Cóncavo</translation>
     </message>
     <message>
         <source>{heading}: {state}. {trust}. {sentence}</source>
@@ -5393,7 +5393,7 @@ No queda nada pendiente.</translation>
     </message>
     <message>
         <source>Fit</source>
-        <translation>Ajustar</translation>
+        <translation>Todo</translation>
     </message>
 </context>
 <context>

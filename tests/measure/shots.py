@@ -41,7 +41,7 @@ from tests.measure.taking_shots import end_sitting, sitting_hand_in, sitting_lea
 from trainer.notices import FaultRow
 from trainer.settings import Appearance
 
-__all__ = ["DIALOGS", "SCREENS", "main", "picture_of"]
+__all__ = ["DIALOGS", "SCREENS", "SPANISH", "main", "picture_of"]
 
 WIDTH: Final = 180
 """Pixels that a reference is wide."""
@@ -51,6 +51,8 @@ _LOSSLESS: Final = 100
 
 LOOKS: Final[tuple[Appearance, ...]] = ("light", "dark")
 Key = Qt.Key
+Wanted = Callable[[str], bool]
+"""Whether a picture of that name is to be taken."""
 
 
 def waiting(on: Stage) -> None:
@@ -190,6 +192,13 @@ DIALOGS: Final[dict[str, Callable[[Stage], object]]] = {
     "sitting-leave": sitting_leave,
 }
 
+SPANISH: Final = frozenset({
+    "waiting", "seated", "debrief-wrong", "guide-step", "corners", "reference", "shop",
+    "shop-doubt", "logbook", "compose-tray", "compose-learners", "taking-rules", "sitting-middle",
+    "class-room", "class-server", "results-coupons", "results-paper", "keys", "seal", "dice",
+})  # fmt: skip
+"""The screens and dialogs that have the least room to spare: the longer language shows it."""
+
 
 def picture_of(image: QImage) -> Picture:
     """Return an image's values, (height, width, 3)."""
@@ -199,11 +208,11 @@ def picture_of(image: QImage) -> Picture:
     return rows.reshape(image.height(), image.width(), 3).copy()
 
 
-def shots(on: Stage, *, dialogs: bool, word: str) -> Iterator[tuple[str, QImage]]:
+def shots(on: Stage, *, dialogs: bool, wanted: Wanted) -> Iterator[tuple[str, QImage]]:
     """Yield each screen's name and picture, and each dialog's, in the look that is on."""
     first = on.bench.course.tray
     for name, play in SCREENS.items():
-        if word in name:
+        if wanted(name):
             play(on)
             yield name, on.picture()
             on.guiding.close()
@@ -212,7 +221,7 @@ def shots(on: Stage, *, dialogs: bool, word: str) -> Iterator[tuple[str, QImage]
             if on.bench.course.tray is not first:
                 on.bench.open_tray(first)
     for name, show in DIALOGS.items():
-        if dialogs and word in name:
+        if dialogs and wanted(name):
             end_sitting(on)
             on.lay_out(0)
             yield name, on.dialog(lambda show=show: show(on))  # type: ignore[misc]  # bound now
@@ -247,26 +256,39 @@ def judged(name: str, picture: Picture) -> str:
     return "" if found.alike else told
 
 
-def main() -> int:
-    """Take this size's pictures and keep or compare them."""
+def arguments() -> argparse.Namespace:
+    """Read the command line."""
     parser = argparse.ArgumentParser()
     for number in ("width", "height", "scale"):
         parser.add_argument(number, type=int)
     parser.add_argument("word", nargs="?", default="")
     parser.add_argument("--renew", action="store_true")
-    asked = parser.parse_args()
+    parser.add_argument("--language", default="en", choices=("en", "es"))
+    return parser.parse_args()
+
+
+def main() -> int:
+    """Take this size's pictures and keep or compare them."""
+    asked = arguments()
     OUT.mkdir(parents=True, exist_ok=True)
     KEPT.mkdir(exist_ok=True)
+    english = asked.language == "en"
     size = f"{asked.width}x{asked.height}-{asked.scale}x"
     # Dialogs are as large as they are, whatever the window is.
     dialogs = (asked.width, asked.height) == (1280, 720)
     faults = []
-    with stage("light") as on:
+    with stage("light", language=asked.language) as on:
         on.resize(asked.width, asked.height)
-        for look in LOOKS:
+        # Words take the same room in both looks.
+        for look in LOOKS if english else LOOKS[:1]:
             on.wear(look)
-            for name, image in shots(on, dialogs=dialogs, word=asked.word):
-                whole = f"{name}-{size}-{look}"
+            names = shots(
+                on,
+                dialogs=dialogs,
+                wanted=lambda name: asked.word in name and (english or name in SPANISH),
+            )
+            for name, image in names:
+                whole = f"{name}-{size}-{look}{'' if english else '-es'}"
                 image.save(str(OUT / f"{whole}.png"))
                 picture = picture_of(image)
                 if asked.renew:

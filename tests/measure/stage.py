@@ -160,7 +160,7 @@ class Stage:
 
 
 @contextmanager
-def stage(look: Appearance, *, settled: bool = True) -> Iterator[Stage]:
+def stage(look: Appearance, *, settled: bool = True, language: str = "en") -> Iterator[Stage]:
     """Start the program in a home of its own and yield it once it is ready.
 
     Parameters
@@ -169,6 +169,8 @@ def stage(look: Appearance, *, settled: bool = True) -> Iterator[Stage]:
         Light, dark, or as the system has it.
     settled
         Whether first card and guide have been seen to.
+    language
+        The tag of the language that it speaks.
 
     Raises
     ------
@@ -180,7 +182,12 @@ def stage(look: Appearance, *, settled: bool = True) -> Iterator[Stage]:
     with tempfile.TemporaryDirectory() as folder:
         home = Path(folder)
         (home / "toe-and-throat").mkdir()
-        kept = {"first_start_seen": settled, "guide_done": settled, "appearance": look}
+        kept = {
+            "first_start_seen": settled,
+            "guide_done": settled,
+            "appearance": look,
+            "language": language,
+        }
         (home / "toe-and-throat" / "settings.json").write_text(json.dumps(kept), encoding="utf-8")
         os.environ.update(XDG_CONFIG_HOME=folder, XDG_DATA_HOME=folder)
         opening = _Opening(app, None)

@@ -26,6 +26,7 @@ from trainer.bench.glyph import STATE_GLYPHS, Glyph
 from trainer.bench.look_up import LookUp
 from trainer.bench.state import BenchState, asked_of, lies_in_the_air
 from trainer.bench.worded import toned
+from trainer.cut_words import CutLabel
 from trainer.symbols.drawn import Convention, convention_for, symbol_of
 from trainer.symbols.view import SymbolView
 from trainer.symbols.words import called_for, marks_word, symbol_words
@@ -55,8 +56,7 @@ class ReadingRow(QWidget):
         row = QHBoxLayout(self)
         row.setContentsMargins(0, 0, 0, 0)
         row.setSpacing(6)
-        seat = QLabel(words.reading_seat(reading))
-        seat.setMinimumWidth(80)
+        seat = CutLabel(words.reading_seat(reading))
         row.addWidget(seat)
         # The seat says which edge it was, so the mark is enough.
         held, mark = words.reading_tool(reading), reading.leaf or ""
@@ -66,7 +66,7 @@ class ReadingRow(QWidget):
         tool = QLabel(mark)
         tool.setToolTip(held)
         tool.setProperty("tone", "quiet")
-        tool.setWordWrap(True)
+        tool.setWordWrap(aloft)
         row.addWidget(tool, 1)
         shown = words.state_word(reading.state) if reading.state else ""
         if reading.state:

@@ -3,9 +3,9 @@
 from __future__ import annotations
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtWidgets import QLabel, QPushButton, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
 
-__all__ = ["WordedButton", "toned", "wrapped"]
+__all__ = ["WordedButton", "point", "toned", "wrapped"]
 
 
 class WordedButton(QPushButton):
@@ -70,3 +70,14 @@ def wrapped(text: str, tone: str = "plain") -> QLabel:
     label.setWordWrap(True)
     label.setTextFormat(Qt.TextFormat.PlainText)
     return label
+
+
+def point(text: str, tone: str = "plain") -> QWidget:
+    """Return one of several points: its lines stand under each other, beside the dot."""
+    holder = QWidget()
+    line = QHBoxLayout(holder)
+    line.setContentsMargins(0, 0, 0, 0)
+    line.setSpacing(8)
+    line.addWidget(toned("\u2022", tone), alignment=Qt.AlignmentFlag.AlignTop)
+    line.addWidget(wrapped(text, tone), 1)
+    return holder

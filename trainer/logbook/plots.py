@@ -191,7 +191,7 @@ def _faults(axes: Axes, findings: Findings, style: Style) -> None:
                       va="center", fontsize=9, color=theme.ink)  # fmt: skip
     axes.set_yticks(range(len(shown)), [label for label, _ in shown])
     axes.set_ylim(max(len(shown), 1) - 0.4, -0.6)
-    axes.xaxis.set_major_locator(MaxNLocator(integer=True))
+    axes.xaxis.set_major_locator(MaxNLocator(integer=True, steps=[1, 2, 5, 10]))
     axes.set_xlabel(style.words["times"])
 
 

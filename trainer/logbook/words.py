@@ -230,7 +230,7 @@ def _rates(found: Findings, _unit: Unit) -> list[str]:
         )
     if rates.kappa is not None:
         text = translate("Logbook", "Agreement with the truth beyond chance (kappa): {kappa}.")
-        said.append(text.format(kappa=figures(f"{rates.kappa:.2f}")))
+        said.append(text.format(kappa=_kappa(rates.kappa)))
     if found.repeats is not None:
         said.append(_repeats(found.repeats))
     return said
@@ -245,8 +245,13 @@ def _repeats(repeats: Repeats) -> str:
         "Logbook",
         "Called again, {count} of {of} coupons were called alike (Fleiss' kappa {kappa}).",
     )
-    kappa = figures(f"{repeats.kappa:.2f}")
+    kappa = _kappa(repeats.kappa)
     return text.format(count=alike.count, of=alike.of, kappa=kappa)
+
+
+def _kappa(value: float) -> str:
+    """With a minus sign, which a hyphen is not."""
+    return figures(f"{value:.2f}").replace("-", "\u2212")
 
 
 def _rated(text: str, share: Share, standing: str | None) -> str:

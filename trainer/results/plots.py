@@ -143,7 +143,7 @@ def _times(axes: Axes, shown: Picture, style: Style) -> None:
     _rows(axes, shown.times, style)
     longest = max((max(row.values) for row in shown.times if row.values), default=1.0)
     axes.set_xlim(0.0, longest * 1.05)
-    axes.xaxis.set_major_locator(MaxNLocator(nbins=6))
+    axes.xaxis.set_major_locator(MaxNLocator(nbins=6, steps=[1, 2, 5, 10]))
     axes.xaxis.set_major_formatter(FuncFormatter(lambda x, _: _plain(x, style)))
     axes.set_xlabel(style.words["minutes"])
 

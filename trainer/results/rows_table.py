@@ -189,7 +189,6 @@ class RowsTable(QTableView, Generic[Row]):
         header = self.horizontalHeader()
         header.setSectionsClickable(True)
         header.setHighlightSections(False)
-        header.setStretchLastSection(True)
         header.sectionClicked.connect(self._sort_at)
         self.doubleClicked.connect(lambda index: self.opened.emit(self.rows.row(index.row())))
         selection = self.selectionModel()
@@ -278,7 +277,10 @@ class RowsTable(QTableView, Generic[Row]):
         self.sort(column.name, descending=again and not arranged.descending)
 
     def fit_columns(self) -> None:
-        """Make each column as wide as what it says."""
+        """Make each column as wide as what it says; words at the end may have all that is left."""
+        columns = self.rows.columns
+        # A figure stands at the right of its column: stretched, it would be far from its row.
+        self.horizontalHeader().setStretchLastSection(bool(columns) and not columns[-1].number)
         arranged, wide = self.rows.arranged, self.fontMetrics().horizontalAdvance
         shown = [arranged.rows[at] for at in arranged.order[:_MEASURED]]
         for at, column in enumerate(arranged.columns):

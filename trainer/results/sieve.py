@@ -10,6 +10,7 @@ from PySide6.QtCore import QSignalBlocker, QTimer, Signal
 from PySide6.QtGui import QResizeEvent
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QPushButton, QWidget
 
+from trainer.cut_words import CutChoice
 from trainer.results.rows_table import RowsTable
 
 __all__ = ["Choice", "Option", "SieveBar"]
@@ -18,6 +19,10 @@ Row = TypeVar("Row")
 
 _TYPING: Final = 120
 """ms after the last letter before it is looked for."""
+
+_LONGEST: Final = 20
+_NARROWER: Final = 0.85
+"""Letters that a choice may ask room for, and how wide one is beside the letter Qt counts by."""
 
 _NARROW: Final = 900
 """Logical px of the row below which how many are shown is left out."""
@@ -114,7 +119,7 @@ class SieveBar(QWidget, Generic[Row]):
         for choice in choices:
             chooser = self.choosers.get(choice.name)
             if chooser is None:
-                chooser = QComboBox()
+                chooser = CutChoice()
                 chooser.setAccessibleName(choice.said)
                 chooser.setToolTip(choice.said)
                 chooser.setSizeAdjustPolicy(
@@ -126,7 +131,12 @@ class SieveBar(QWidget, Generic[Row]):
                 self._room.addWidget(chooser)
             with QSignalBlocker(chooser):
                 chooser.clear()
-                chooser.addItems([option.title for option in choice.options])
+                titles = [option.title for option in choice.options]
+                chooser.addItems(titles)
+                # What is chosen at first is to be read whole; the others may be longer.
+                chooser.setMinimumContentsLength(
+                    min(_LONGEST, max(11, round(_NARROWER * len(titles[0]))))
+                )
                 chooser.setCurrentIndex(max(0, chooser.findText(before.get(choice.name, ""))))
         self.sift()
 

@@ -3,20 +3,41 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from typing import Generic, TypeVar
+from typing import Final, Generic, TypeVar
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QStackedLayout, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QPushButton,
+    QStackedLayout,
+    QVBoxLayout,
+    QWidget,
+)
 
 from trainer.bench.worded import wrapped
 from trainer.look.tokens import Theme
 from trainer.results.arranging import Column
 from trainer.results.rows_table import RowsTable
 from trainer.results.sieve import Choice, SieveBar
+from trainer.sittings.hint import Hint
 
-__all__ = ["Tabled"]
+__all__ = ["Tabled", "readable"]
 
 Row = TypeVar("Row")
+
+_LINE: Final = 880
+"""Logical px that a line of words may be long: beyond some 120 letters an eye loses its line."""
+
+
+def readable(label: QLabel) -> QHBoxLayout:
+    """Return a row that holds words at its left, broken into lines that can be read."""
+    label.setMaximumWidth(_LINE)
+    row = QHBoxLayout()
+    row.addWidget(label, 1)
+    row.addStretch(0)
+    return row
 
 
 class Tabled(QWidget, Generic[Row]):
@@ -53,14 +74,13 @@ class Tabled(QWidget, Generic[Row]):
         column.setSpacing(6)
         self.said = wrapped("", "quiet")
         self.said.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        column.addWidget(self.said)
+        column.addLayout(readable(self.said))
         self._sieves = QVBoxLayout()
         column.addLayout(self._sieves)
         self._rooms = QStackedLayout()
         column.addLayout(self._rooms, 1)
-        self.empty = wrapped("", "quiet")
-        self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self._rooms.addWidget(self.empty)
+        self.empty = Hint(420)
+        self._rooms.addWidget(self._nothing())
         self._below = QVBoxLayout()
         column.addLayout(self._below)
         column.addLayout(self._foot(opens))
@@ -68,6 +88,17 @@ class Tabled(QWidget, Generic[Row]):
         self.sieve: SieveBar[Row]
         self._made = False
         self.lay(columns)
+
+    def _nothing(self) -> QFrame:
+        """Where the table would be, what belongs there."""
+        panel = QFrame()
+        panel.setProperty("kind", "panel")
+        column = QVBoxLayout(panel)
+        column.addStretch(2)
+        column.addWidget(self.empty, alignment=Qt.AlignmentFlag.AlignHCenter)
+        column.addStretch(3)
+        self._void = panel
+        return panel
 
     def _foot(self, opens: str) -> QHBoxLayout:
         row = QHBoxLayout()
@@ -89,9 +120,9 @@ class Tabled(QWidget, Generic[Row]):
         row.addWidget(self.open)
         return row
 
-    def insert_below(self, widget: QWidget) -> None:
-        """Put something between the table and what its columns mean."""
-        self._below.addWidget(widget)
+    def insert_below(self, label: QLabel) -> None:
+        """Put words between the table and what its columns mean."""
+        self._below.addLayout(readable(label))
 
     def lay(self, columns: Sequence[Column[Row]]) -> None:
         """Have these columns; another sitting asks for other skills."""
@@ -127,7 +158,7 @@ class Tabled(QWidget, Generic[Row]):
         for widget in (self.sieve, self.copy, self.means):
             widget.setVisible(bool(rows))
         self.open.setVisible(bool(rows and self.open.text()))
-        self._rooms.setCurrentWidget(self.table if rows else self.empty)
+        self._rooms.setCurrentWidget(self.table if rows else self._void)
         if rows and self.table.current is None and self.table.rows.rowCount():
             self.table.setCurrentIndex(self.table.rows.index(0, 0))
         self._explain()

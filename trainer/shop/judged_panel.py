@@ -42,7 +42,7 @@ _SIGNS: Final[dict[str, tuple[str, Role]]] = {
 _MARGIN: Final = 3
 """The column of margins."""
 _WIDE: Final = 350
-"""Logical px from which on every column has room."""
+"""Logical px from which on every column may have room."""
 
 _MEASURES: Final = (
     "leg_base",
@@ -201,7 +201,15 @@ class ChecksTable(QTableWidget):
     def resizeEvent(self, event: QResizeEvent) -> None:
         """In a narrow column the margin, which follows from the rest, leaves its room to names."""
         super().resizeEvent(event)
-        self.setColumnHidden(_MARGIN, event.size().width() < _WIDE)
+        self._share_room()
+
+    def _share_room(self) -> None:
+        header = self.horizontalHeader()
+        wanted = sum(
+            max(header.sectionSizeHint(column), self.sizeHintForColumn(column))
+            for column in range(self.columnCount())
+        )
+        self.setColumnHidden(_MARGIN, self.viewport().width() < max(_WIDE, wanted))
 
     def show_checks(self, judgement: Judgement, unit: Unit, theme: Theme) -> None:
         """Show the checks of a judgement."""
@@ -223,6 +231,7 @@ class ChecksTable(QTableWidget):
             if self._rows.get(row) != shown:
                 self._rows[row] = shown
                 self._show_check(row, check, unit, theme)
+        self._share_room()
         self.blockSignals(False)
 
     def _show_check(self, row: int, check: Check, unit: Unit, theme: Theme) -> None:
@@ -304,4 +313,3 @@ def dress(table: QTableWidget) -> None:
     header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
     table.setHorizontalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
     table.setVerticalScrollMode(QAbstractItemView.ScrollMode.ScrollPerPixel)
-    table.setFrameShape(QFrame.Shape.NoFrame)

@@ -5,10 +5,9 @@ from __future__ import annotations
 from typing import Final
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtGui import QAction
+from PySide6.QtGui import QAction, QResizeEvent
 from PySide6.QtWidgets import (
     QApplication,
-    QComboBox,
     QFrame,
     QHBoxLayout,
     QLabel,
@@ -21,6 +20,7 @@ from geometry.lengths import Unit
 from geometry.section import Section
 from trainer.corners.state import Drawn
 from trainer.corners.words import drawn_word
+from trainer.cut_words import CutChoice
 from trainer.shop.handles import step_of
 from trainer.shop.knobs import knob_of, knobs_of
 from trainer.shop.words import knob_word, short_word, value_words
@@ -28,6 +28,9 @@ from trainer.shop.words import knob_word, short_word, value_words
 __all__ = ["DRAWN", "KnobBar"]
 
 _STEPS: Final = (-1.0, 1.0)
+
+_AIR: Final = 60
+"""Logical px of margins and gaps, where the bar is narrow."""
 
 DRAWN: Final[tuple[Drawn, ...]] = ("legs", "triangle", "throats")
 """What can be drawn over the section."""
@@ -64,7 +67,7 @@ class KnobBar(QFrame):
         row.setSpacing(6)
         self.label = QLabel(self.tr("Handle"))
         self.label.setProperty("tone", "quiet")
-        self.choice = QComboBox()
+        self.choice = CutChoice()
         self.choice.setAccessibleName(self.tr("Handle to work with"))
         self.choice.activated.connect(self._pick)
         self.less = self._button("\u2212", self.tr("Less (with Shift ten times, Ctrl a tenth)"))
@@ -197,7 +200,7 @@ class KnobBar(QFrame):
 
     def _arrange(self) -> None:
         point, narrow = self._point, self._narrow
-        self.choice.setFixedWidth(124 if narrow else 148)
+        self.choice.setFixedWidth(self._choice_width())
         self.label.setVisible(not point and not narrow)
         for widget in (self.less, self.value, self.more):
             widget.setVisible(not point)
@@ -206,6 +209,20 @@ class KnobBar(QFrame):
         for name, button in self.looks.items():
             button.setVisible(not narrow or (name == "fit" and not point))
         self.draw.setVisible(not (narrow and point))
+
+    def _choice_width(self) -> int:
+        """Room for the longest handle's name; where there is none, what the rest leaves."""
+        wanted = max(148, self.choice.sizeHint().width())
+        if not self._narrow:
+            return wanted
+        parts = (self.value, self.less, self.more, self.draw, self.looks["fit"])
+        others = sum(max(part.minimumWidth(), part.sizeHint().width()) for part in parts)
+        return min(wanted, max(96, self.width() - others - _AIR))
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """Share the room anew."""
+        super().resizeEvent(event)
+        self._arrange()
 
     def _pick(self, at: int) -> None:
         if 0 <= at < len(self._keys):

@@ -54,7 +54,9 @@ __all__ = ["ComposePage"]
 _LEFT: Final = 264
 _RIGHT: Final = 344
 _NARROW: Final = 1180
-"""Logical px: how wide the panels at both sides are, and below which width of the window less."""
+_SIDES: Final = 24
+"""Logical px: how wide the panels at both sides are, below which width of the window less, and
+what the right one has beside its form."""
 
 _FAULTS: Final = 3
 """How many of its faults are said at once."""
@@ -453,9 +455,8 @@ class ComposePage(QWidget):
         self.part.set_narrow(narrow)
         self.paper.set_narrow(narrow)
         self.parts.setFixedWidth(_LEFT - 62 if narrow else _LEFT)
-        self.right.setFixedWidth(
-            _RIGHT - 52 if narrow else _RIGHT + min(96, max(0, (width - 1500) // 4))
-        )
+        room = _RIGHT - 52 if narrow else _RIGHT + min(96, max(0, (width - 1500) // 4))
+        self.right.setFixedWidth(max(room, self.terms.needed_width + _SIDES))
 
     def minimumSizeHint(self) -> QSize:
         """Not what the panels would like at their widest."""

@@ -14,10 +14,12 @@ from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
     QPushButton,
+    QVBoxLayout,
     QWidget,
 )
 
 from trainer.bench.translation import QT_TRANSLATE_NOOP, translate
+from trainer.bench.worded import point
 from trainer.notices import Notice
 from trainer.shop.entry import message_label
 from trainer.sittings.passphrases import LEAST, Worth, suggested, worth_of
@@ -176,12 +178,13 @@ class SealDialog(Notice):
             heading = QLabel(title)
             heading.setProperty("tone", "heading")
             grid.addWidget(heading, 0, column)
-            told = QLabel("\n".join("\u2013 " + translate(_CONTEXT, line) for line in lines))
-            told.setWordWrap(True)
-            told.setProperty("tone", "quiet")
-            told.setAlignment(Qt.AlignmentFlag.AlignTop)
-            told.setMinimumWidth(280)
-            grid.addWidget(told, 1, column)
+            told = QVBoxLayout()
+            told.setSpacing(2)
+            for line in lines:
+                told.addWidget(point(translate(_CONTEXT, line), "quiet"))
+            told.addStretch(1)
+            grid.addLayout(told, 1, column)
+            grid.setColumnMinimumWidth(column, 280)
             grid.setColumnStretch(column, 1)
         self.body.addLayout(grid)
         advice = QLabel(

@@ -18,6 +18,9 @@ __all__ = ["TermsForm"]
 
 _ORDERS: Final = ("shuffled", "as written")
 
+_BOX: Final = 24
+"""Logical px from the left of a box to its words."""
+
 
 class TermsForm(Form):
     """The fields.
@@ -58,19 +61,28 @@ class TermsForm(Form):
         self.heading(self.tr("Helps that stay"))
         for name in HELPS:
             self.put(Check(f"help {name}", help_word(name), self._enter))
-            self._note(help_gloss(name))
+            self._note(help_gloss(name), under=True)
             self.group()
         self.finish()
+
+    @property
+    def needed_width(self) -> int:
+        """As wide as its longest words and its scroll bar, logical px."""
+        bar = self.verticalScrollBar().sizeHint().width()
+        return self.column.minimumSize().width() + bar
 
     def _count(self, key: str, name: str, *, optional: bool = False) -> None:
         entry = Entry(key, name, "count", self._enter, optional=optional, step=5.0, begin=80.0)
         entry.setParent(self)
         self.put(entry)
 
-    def _note(self, words: str) -> None:
+    def _note(self, words: str, *, under: bool = False) -> None:
+        """Say something of the fields; what is said of a box stands under its words."""
         label = QLabel(words)
         label.setWordWrap(True)
         label.setProperty("tone", "gloss")
+        if under:
+            label.setContentsMargins(_BOX, 0, 0, 0)
         self.widget_row(label)
 
     def _enter(self, key: str, value: object) -> str:

@@ -16,7 +16,7 @@ from PySide6.QtCore import (
     Qt,
     Signal,
 )
-from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPainterPath, QPen
+from PySide6.QtGui import QColor, QKeyEvent, QMouseEvent, QPainter, QPainterPath, QPen, QResizeEvent
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QHeaderView,
@@ -38,7 +38,8 @@ _Index = QModelIndex | QPersistentModelIndex
 _ROW: Final = 28
 _BOX: Final = 16
 _TICKS: Final = 40
-"""Logical px: how high a row is, a box, and how wide the column of boxes."""
+_WIDEST: Final = 420
+"""Logical px: how high a row is, a box, how wide the column of boxes, and one that stretches."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -136,7 +137,8 @@ class TickTable(QTableWidget):
     boxes
         Whether there is a column of boxes.
     stretch
-        Place among `heads` of the column that takes what room is left.
+        Place among `heads` of the column that takes what room is left, so far as it is of use:
+        what stands in one row is to be read as one.
 
     Signals
     -------
@@ -169,7 +171,8 @@ class TickTable(QTableWidget):
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         header = self.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setSectionResizeMode(stretch + boxes, QHeaderView.ResizeMode.Stretch)
+        self._wide = stretch + boxes
+        header.setSectionResizeMode(self._wide, QHeaderView.ResizeMode.Stretch)
         self._box = _Box(self)
         if boxes:
             header.setSectionResizeMode(0, QHeaderView.ResizeMode.Fixed)
@@ -197,8 +200,30 @@ class TickTable(QTableWidget):
                     self._write(place, row, theme)
             if not same:
                 self._choose_again(before, here)
+        self._share_room()
         if not same:
             self.chosen.emit()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:
+        """The column that stretches does so only while the next stays in sight of it."""
+        super().resizeEvent(event)
+        self._share_room()
+
+    def _share_room(self) -> None:
+        header, wide = self.horizontalHeader(), self._wide
+        others = sum(
+            max(header.sectionSizeHint(column), self.sizeHintForColumn(column))
+            for column in range(self.columnCount())
+            if column != wide and not self.isColumnHidden(column)
+        )
+        most = max(_WIDEST, self.sizeHintForColumn(wide))
+        ample = self.viewport().width() - others > most
+        mode = QHeaderView.ResizeMode.Fixed if ample else QHeaderView.ResizeMode.Stretch
+        if header.sectionResizeMode(wide) != mode:
+            header.setSectionResizeMode(wide, mode)
+            header.setStretchLastSection(ample)
+        if ample:
+            self.setColumnWidth(wide, most)
 
     def _write(self, place: int, row: Row, theme: Theme) -> None:
         cells = ("", *row.cells) if self._boxes else row.cells

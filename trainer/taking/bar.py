@@ -9,14 +9,17 @@ from PySide6.QtGui import QAccessible, QAccessibleAnnouncementEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QMenu, QPushButton, QSizePolicy, QWidget
 
 from trainer.bench.worded import toned
+from trainer.cut_words import CutLabel
 from trainer.taking.sitting import Place
 from trainer.taking.words import FINAL_MS, left_words, mark_passed, spoken_left
-from trainer.top_bar import CutLabel
 
 __all__ = ["SittingBar", "TimeView"]
 
 _HEIGHT: Final = 48
 """Logical pixels."""
+
+_TELLING: Final = 12
+"""Letters of the title that still say which sitting it is."""
 
 
 class TimeView(QWidget):
@@ -114,7 +117,7 @@ class SittingBar(QFrame):
         row = QHBoxLayout(self)
         row.setContentsMargins(16, 0, 12, 0)
         row.setSpacing(8)
-        self.title = CutLabel()
+        self.title = CutLabel(telling=_TELLING)
         self.title.setText(f"{title} \u00b7 {code}")
         self.title.setAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.title.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)

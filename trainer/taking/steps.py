@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 )
 
 from exercises.sitting.codes import LONGEST_CODE
-from trainer.bench.worded import toned, wrapped
+from trainer.bench.worded import point, toned, wrapped
 from trainer.taking.dialogs import PassphraseLine
 from trainer.taking.handing_in import HandedIn
 from trainer.taking.words import count_words
@@ -273,7 +273,7 @@ class RulesStep(Step):
         self._lines = QVBoxLayout()
         self._lines.setSpacing(8)
         self.body.addLayout(self._lines)
-        self._labels: list[QLabel] = []
+        self._labels: list[QWidget] = []
         self.trouble = wrapped("", "wrong")
         self.trouble.hide()
         self.body.addWidget(self.trouble)
@@ -292,7 +292,7 @@ class RulesStep(Step):
         for label in self._labels:
             label.hide()
             label.deleteLater()
-        self._labels = [wrapped(f"\u2022 {rule}") for rule in rules]
+        self._labels = [point(rule) for rule in rules]
         for label in self._labels:
             self._lines.addWidget(label)
         self.say_trouble("")
