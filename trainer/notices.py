@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QCoreApplication, QSize, Qt, Signal
+from PySide6.QtCore import QCoreApplication, QEvent, QSize, Qt, Signal
 from PySide6.QtGui import QGuiApplication, QIcon
 from PySide6.QtWidgets import (
     QDialog,
@@ -75,6 +75,21 @@ class Notice(QDialog):
     def finish(self) -> None:
         """Put the buttons at the end; call it once the body is filled."""
         self.body.addWidget(self.buttons)
+        for button in self.buttons.buttons():
+            # A dialog hears which button Enter presses only once the button is in it.
+            if isinstance(button, QPushButton) and button.isDefault():
+                button.setDefault(False)
+                button.setDefault(True)
+
+    def event(self, event: QEvent) -> bool:
+        """What has come to be shown pushes the dialog's edge down, and no field onto another."""
+        done = super().event(event)
+        if event.type() == QEvent.Type.LayoutRequest and self.isVisible():
+            # A layout asks for the height of words as if they stood on one line.
+            needed = self.body.minimumHeightForWidth(self.width())
+            if needed > self.height():
+                self.resize(self.width(), min(needed, self.screen().availableSize().height()))
+        return done
 
 
 class FaultsDialog(Notice):

@@ -41,7 +41,6 @@ class Question(Notice):
             button = QPushButton(answer.words)
             button.setProperty("kind", "primary" if at == 0 else "tall")
             button.setDefault(at == 0)
-            button.setAutoDefault(at == 0)
             self.buttons.addButton(button, QDialogButtonBox.ButtonRole.ActionRole)
             button.clicked.connect(lambda _=False, do=answer.do: self._answer(do))
             self.answers.append(button)
