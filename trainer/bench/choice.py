@@ -11,6 +11,7 @@ from PySide6.QtWidgets import (
     QGridLayout,
     QHBoxLayout,
     QLabel,
+    QLayout,
     QPushButton,
     QSizePolicy,
     QVBoxLayout,
@@ -23,6 +24,8 @@ from trainer.bench.worded import WordedButton
 __all__ = ["Choice", "ChoiceRow"]
 
 _GAP: Final = 4
+_EASE: Final = 4
+"""Logical px between buttons, and beside the longest word in them."""
 
 
 class Choice(WordedButton):
@@ -90,8 +93,8 @@ class Choice(WordedButton):
         for label in self.findChildren(QLabel):
             label.ensurePolished()
         self.ensurePolished()
-        layout = self.layout()
-        if layout is not None:
+        # A layout within another keeps what it took before a word in it was hidden.
+        for layout in self.findChildren(QLayout):
             layout.invalidate()
         return self.sizeHint().width()
 
@@ -144,18 +147,18 @@ class ChoiceRow(QWidget):
         self._grid = QGridLayout(self)
         self._grid.setContentsMargins(0, 0, 0, 0)
         self._grid.setSpacing(_GAP)
-        self._lay_out(columns)
+        self._lay_out(columns, [1] * columns)
         for value, button in self._choices:
             button.clicked.connect(lambda _=False, value=value: chosen(value))
             button.installEventFilter(self)
         self._rove(0)
 
-    def _lay_out(self, columns: int) -> None:
+    def _lay_out(self, columns: int, shares: Sequence[int]) -> None:
         self._columns = columns
         for index, (_, button) in enumerate(self._choices):
             self._grid.addWidget(button, index // columns, index % columns)
         for column in range(self._most):
-            self._grid.setColumnStretch(column, 1 if column < columns else 0)
+            self._grid.setColumnStretch(column, shares[column] if column < columns else 0)
 
     def fit(self, width: int) -> None:
         """Find room in `width` logical pixels: first without keys, then in more rows."""
@@ -173,7 +176,9 @@ class ChoiceRow(QWidget):
                 needed[index % columns] = max(needed[index % columns], button.settled_width())
             if sum(needed) + (columns - 1) * _GAP <= width:
                 break
-        self._lay_out(columns)
+        # All alike, unless the longest word would touch the rim of its button.
+        alike = (width - (columns - 1) * _GAP) // columns >= max(needed) + _EASE
+        self._lay_out(columns, [1] * columns if alike else needed)
 
     @property
     def buttons(self) -> dict[str, Choice]:
