@@ -3,9 +3,20 @@
 from __future__ import annotations
 
 from pathlib import Path
-from typing import Any, Final, Protocol, runtime_checkable
+from typing import TYPE_CHECKING, Any, Final, Protocol, runtime_checkable
 
-__all__ = ["GoesOn", "LooksUp", "OpensTrays", "ShowsPages", "ShowsScreens", "opened_by_its_screen"]
+if TYPE_CHECKING:
+    from PySide6.QtCore import SignalInstance
+
+__all__ = [
+    "GoesOn",
+    "LooksUp",
+    "OpensTrays",
+    "ShowsPages",
+    "ShowsScreens",
+    "TakesIn",
+    "opened_by_its_screen",
+]
 
 _FILES: Final = {".sitting": "sittings", ".result": "sittings"}
 """Files that only one screen opens, by what their names end in."""
@@ -41,6 +52,18 @@ class ShowsPages(Protocol):
 
     def show_page(self, name: str) -> None:
         """Show a page."""
+
+
+class TakesIn(Protocol):
+    """A page of the coupon shop that takes a section in: a widget with these signals."""
+
+    @property
+    def made(self) -> SignalInstance:
+        """A `Traced` was made."""
+
+    @property
+    def left(self) -> SignalInstance:
+        """The page is to be left with nothing made."""
 
 
 class ShowsScreens(Protocol):

@@ -32,6 +32,7 @@ from trainer.band import Band
 from trainer.dropping import dropped_file
 from trainer.first_start import FirstStartCard
 from trainer.key_table import KeyGroup
+from trainer.landing import EnterPresses
 from trainer.language import LANGUAGES
 from trainer.look.theme import DARK, LIGHT, Theme, apply, theme_for
 from trainer.missing_tray import MissingTray
@@ -141,6 +142,7 @@ class WindowFrame(QObject):
         window.setCentralWidget(body)
         window.setAcceptDrops(True)
         window.installEventFilter(self)
+        EnterPresses(window)
         self._add_menus()
 
     def _application(self) -> QApplication:
@@ -236,7 +238,7 @@ class WindowFrame(QObject):
         if widget is not None:
             self.screens.setCurrentWidget(widget)
             widget.setFocus()
-        self.bar.tabs[at].setChecked(True)
+        self.bar.show_tab(at)
         self.bar.show_coupons(at == 0)
         self.screen_shown.emit(key)
 

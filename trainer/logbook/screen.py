@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from geometry.lengths import Unit
 from trainer.figures import figures
+from trainer.landing import Landing
 from trainer.logbook.dealing import Dealing
 from trainer.logbook.findings import NEWEST, Findings, findings_of
 from trainer.logbook.keeping import Keeping
@@ -120,6 +121,7 @@ class LogbookScreen(QWidget):
         scroll.setWidget(self._room)
         self._scroll = scroll
         row.addWidget(scroll, 1)
+        Landing(self, lambda: self.people.list)
 
     def _card(self, name: str) -> _Card:
         frame = QFrame()

@@ -113,11 +113,12 @@ def _tools(t: Theme) -> str:
 
 
 def _fields(t: Theme) -> str:
-    fields = "QLineEdit, QPlainTextEdit, QTextEdit"
+    fields = 'QLineEdit, QPlainTextEdit, QTextEdit, QSpinBox[kind="count"]'
     focused = ", ".join(f"{field}:focus" for field in fields.split(", "))
     disabled = ", ".join(f"{field}:disabled" for field in fields.split(", "))
     tick = asset("icons", f"tick-{t.name}.svg").as_posix()
-    # Spin boxes keep Fusion's own drawing: a sheet takes their arrows away.
+    # Spin boxes keep Fusion's own drawing, since a sheet takes their arrows away; those that have
+    # none, but a button at either side, are fields like the others.
     return f"""
         {fields} {{
             background: {t.raised}; color: {t.ink}; border: 1px solid {t.outline};
@@ -126,6 +127,9 @@ def _fields(t: Theme) -> str:
         }}
         {focused} {{ border: 2px solid {t.accent}; padding: 2px 7px; }}
         {disabled} {{ color: {t.disabled}; border-color: {t.line}; background: {t.panel}; }}
+        QSpinBox QLineEdit, QSpinBox QLineEdit:focus {{
+            background: transparent; border: none; padding: 0; min-height: 0;
+        }}
         QCheckBox, QRadioButton {{ color: {t.ink}; spacing: 8px; min-height: 24px; }}
         QCheckBox:focus, QRadioButton:focus {{ outline: 2px solid {t.accent}; }}
         QCheckBox::indicator, QRadioButton::indicator {{
@@ -198,7 +202,7 @@ def _sliders(t: Theme) -> str:
 def _tabs(t: Theme) -> str:
     return f"""
         QTabWidget::pane {{ border: none; border-top: 1px solid {t.line}; }}
-        QTabBar {{ background: transparent; }}
+        QTabBar {{ background: transparent; outline: none; }}
         QTabBar::tab {{
             background: transparent; color: {t.muted}; padding: 8px 12px; min-height: 24px;
             border: none; border-bottom: 3px solid transparent;

@@ -109,8 +109,8 @@ class DrawingForm(Form):
             self.show_entry(key, of, value_of(coupon, key), unit)
         whole = coupon.callout.intermittent is None
         for key in ("callout.spacing", "callout.distance", "callout.count", "callout.staggered"):
-            self.fields[key].set_visible(not whole)
-        self.fields["callout.upright_size"].set_visible(coupon.callout.measure == "leg")
+            self.show_field(key, visible=not whole)
+        self.show_field("callout.upright_size", visible=coupon.callout.measure == "leg")
         convention = convention_for(coupon.callout, symbols)
         self.symbol.show_symbol(
             symbol_of(coupon.callout, convention), symbol_words(coupon.callout, convention, unit)

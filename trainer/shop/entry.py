@@ -126,6 +126,7 @@ class Entry(QObject):
         button.setAccessibleName(name)
         button.setToolTip(name)
         button.setAutoRepeat(True)
+        button.setAutoDefault(False)  # in a dialog, Enter is for what takes it
         button.setFocusPolicy(Qt.FocusPolicy.ClickFocus)
         button.clicked.connect(lambda: self._step(way))
         button.released.connect(lambda: None if button.isDown() else self.settled.emit())
@@ -281,6 +282,7 @@ class Entry(QObject):
         if key == Qt.Key.Key_Escape and (self.field.text() != self._shown or self.wrong):
             self._wrong.pop(self._of, None)
             self._write(self._shown, "")
+            self.field.selectAll()
             return True
         if key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
             typed = self.field.text().strip() != self._shown

@@ -14,6 +14,8 @@ from exercises.tray import Tray, load_tray
 from trainer.bench.words import language
 from trainer.fault_words import fault_rows, fault_words
 from trainer.history import History
+from trainer.leaving import Leaving
+from trainer.notices import Notice
 from trainer.shop import state as changes
 from trainer.shop.controller import ShopController
 from trainer.shop.files import SaveError, Stamp, changed_since, stamp_of, write_tray
@@ -48,11 +50,14 @@ class Filing(QObject):
         Another tray is open.
     said(words)
         Something was done that is worth a line.
+    settling()
+        What is still being typed is to be taken now.
     """
 
     changed = Signal()
     opened = Signal()
     said = Signal(str)
+    settling = Signal()
 
     def __init__(
         self, window: WindowFrame, controller: ShopController, folder: Path, parent: QObject
@@ -68,6 +73,9 @@ class Filing(QObject):
         self._last = Path(
             QStandardPaths.writableLocation(QStandardPaths.StandardLocation.DocumentsLocation)
         )
+        self._leaving = Leaving(window.window, self._unsaved, self._ask_to_leave, self)
+        # Then nobody may be asked; what is unsaved is kept for the next start.
+        window.ending.connect(self._leaving.end)
         controller.finished.connect(self._keep)
 
     @property
@@ -79,6 +87,7 @@ class Filing(QObject):
         """Take over from another one, which is given up."""
         self.path, self._stamp, self._journal = other.path, other._stamp, other._journal
         self.trouble, self._last = other.trouble, other._last
+        other._leaving.end()
 
     # Autosave
 
@@ -101,12 +110,27 @@ class Filing(QObject):
             self.changed.emit()
 
     def leave(self) -> None:
-        """The program ends: what isn't saved stays in the journal for the next start."""
+        """The program ends: what isn't saved, nor given up, stays for the next start."""
         self._controller.end_gesture()
-        if self._controller.dirty:
+        if self._controller.dirty and not self._leaving.going:
             self._journal.leave()
         else:
             self._journal.finish()
+
+    def _unsaved(self) -> bool:
+        self.settling.emit()
+        return self._controller.dirty
+
+    def _ask_to_leave(self) -> Notice:
+        if self._window.has_screen("shop"):
+            self._window.show_screen("shop")
+        return self._ask(
+            self.tr("Save the tray before closing?"),
+            self.tr("The tray in the coupon shop has changes that are not saved."),
+            Answer(self.tr("Save and close"), lambda: self._save(self._leaving.close)),
+            Answer(self.tr("Close without saving"), self._leaving.close),
+            Answer(self.tr("Stay here")),
+        )
 
     def offer_recovery(self) -> None:
         """Offer what an earlier start has left unsaved, if it has."""
@@ -215,6 +239,7 @@ class Filing(QObject):
 
     def _when_free(self, go_on: Callable[[], object]) -> None:
         """Go on once the open tray may go: saved, or given up."""
+        self.settling.emit()
         self._controller.end_gesture()
         if not self._controller.dirty:
             go_on()
@@ -227,8 +252,10 @@ class Filing(QObject):
             Answer(self.tr("Cancel")),
         )
 
-    def _ask(self, title: str, text: str, *answers: Answer) -> None:
-        self._window.show_dialog(Question(title, text, answers, self.parent_widget))
+    def _ask(self, title: str, text: str, *answers: Answer) -> Notice:
+        question = Question(title, text, answers, self.parent_widget)
+        self._window.show_dialog(question)
+        return question
 
     # Saving
 
@@ -238,9 +265,11 @@ class Filing(QObject):
 
     def save_as(self) -> None:
         """Save the tray under another name."""
+        self.settling.emit()
         self._save_as(None)
 
     def _save(self, then: Callable[[], object] | None) -> None:
+        self.settling.emit()
         self._controller.end_gesture()
         path = self.path
         if path is None:
@@ -324,6 +353,7 @@ class Filing(QObject):
 
     def split(self) -> None:
         """Put the open coupon and all after it into a tray of their own, and save that."""
+        self.settling.emit()
         parts = changes.split(self._controller.shop)
         if parts is None:
             self.said.emit(self.tr("The first coupon can't be split off: nothing would be left."))

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from typing import Final
+
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
@@ -12,6 +14,9 @@ from trainer.shop.entry import Entry, Measure, Take
 __all__ = ["Form", "grid_of"]
 
 Field = Entry | Choice | Check
+
+_HIGH: Final = 32
+"""Logical px of a row."""
 
 
 def grid_of(holder: QWidget | None) -> QGridLayout:
@@ -46,6 +51,7 @@ class Form(QScrollArea):
         super().__init__(parent)
         self.take, self.choose = take, choose
         self.fields: dict[str, Field] = {}
+        self._places: dict[str, tuple[QGridLayout, int]] = {}
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
@@ -53,7 +59,8 @@ class Form(QScrollArea):
         holder = QWidget()
         holder.setProperty("kind", "holder")
         self.column = QVBoxLayout(holder)
-        self.column.setContentsMargins(2, 6, 6, 6)
+        # Room for the ring of the focus, which lies outside of what has it.
+        self.column.setContentsMargins(6, 6, 6, 6)
         self.column.setSpacing(4)
         self.setWidget(holder)
         self._grid: QGridLayout | None = None
@@ -82,8 +89,16 @@ class Form(QScrollArea):
             self.group()
         assert self._grid is not None
         if not (isinstance(field, Entry) and field.measure == "text"):
-            self._grid.setRowMinimumHeight(self._row, 32)
+            self._places[field.key] = self._grid, self._row
+            self._grid.setRowMinimumHeight(self._row, _HIGH)
         self._row = field.put(self._grid, self._row)
+
+    def show_field(self, key: str, *, visible: bool) -> None:
+        """Show a field or not; one that isn't leaves no gap."""
+        self.fields[key].set_visible(visible)
+        if key in self._places:
+            grid, row = self._places[key]
+            grid.setRowMinimumHeight(row, _HIGH if visible else 0)
 
     def entry(self, key: str, name: str, measure: Measure, *, optional: bool = False) -> Entry:
         """Lay an entry below the others."""

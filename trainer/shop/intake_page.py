@@ -19,6 +19,7 @@ from PySide6.QtWidgets import QHBoxLayout, QWidget
 from geometry.lengths import Unit
 from trainer.bench.saying import Saying
 from trainer.key_table import KeyTable
+from trainer.landing import EnterPresses
 from trainer.window import WindowFrame
 
 __all__ = ["IntakePage"]
@@ -62,6 +63,7 @@ class IntakePage(QWidget):
         self._keys = keys
         self._folder = Path(QStandardPaths.writableLocation(folder) or Path.home())
         self.setAcceptDrops(True)
+        EnterPresses(self)
 
     def _put_together(self, title: str, view: QWidget, panel: QWidget, width: int) -> None:
         """Lay the page out, and listen to what it shows hangs on."""

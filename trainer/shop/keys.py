@@ -54,6 +54,11 @@ _SECTION: Final = (
 
 _TRAY: Final = (
     KeyRow(
+        "F6",
+        QT_TRANSLATE_NOOP("ShopKeys", "go on to the next panel; with Shift back"),
+        ((_K.Key_F6, "panel"),),
+    ),
+    KeyRow(
         QT_TRANSLATE_NOOP("ShopKeys", "Alt+\u2191  Alt+\u2193"),
         QT_TRANSLATE_NOOP("ShopKeys", "in the list: move the coupon up or down"),
     ),

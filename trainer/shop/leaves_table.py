@@ -107,7 +107,6 @@ class LeavesTable(QWidget):
         self._marks = [leaf.mark for leaf in rack(name)]
         with QSignalBlocker(self.racks), QSignalBlocker(self.table):
             self.racks.setCurrentIndex(RACKS.index(name))
-            self.table.clearSelection()
             self.table.setRowCount(len(self._marks))
             for at, mark in enumerate(self._marks):
                 for place in range(1 + len(SEATS)):
@@ -115,8 +114,20 @@ class LeavesTable(QWidget):
                     if place == 0:
                         item.setFlags(Qt.ItemFlag.ItemIsEnabled)
                     self.table.setItem(at, place, item)
-        self.off.hide()
-        self.hint.show()
+
+    def show_laid(self, laid: tuple[str, int] | None) -> None:
+        """Show which leaf lies on the picture, if any does."""
+        there = laid is not None and laid[0] in self._marks
+        with QSignalBlocker(self.table):
+            if laid is None or not there:
+                self.table.clearSelection()
+            else:
+                row, place = self._marks.index(laid[0]), 1 + laid[1]
+                item = self.table.item(row, place)
+                if item is not None and not item.isSelected():
+                    item.setSelected(True)
+        self.off.setVisible(there)
+        self.hint.setVisible(not there)
 
     def show_answers(self, answers: Answers, unit: Unit, theme: Theme) -> None:
         """Show what has been found so far; what is stale is pale."""
@@ -143,13 +154,7 @@ class LeavesTable(QWidget):
     def _lay(self) -> None:
         row, place = self.table.currentRow(), self.table.currentColumn()
         if place >= 1 and 0 <= row < len(self._marks) and self.table.selectedItems():
-            self.off.show()
-            self.hint.hide()
             self.laid.emit(self._marks[row], place - 1)
 
     def _take_off(self) -> None:
-        with QSignalBlocker(self.table):
-            self.table.clearSelection()
-        self.off.hide()
-        self.hint.show()
         self.laid.emit("", 0)

@@ -2,50 +2,53 @@
 
 from __future__ import annotations
 
-import random
 from collections.abc import Callable, Mapping
 from pathlib import Path
-from typing import Final, NamedTuple, Protocol, cast
+from typing import Final, cast
 
-from PySide6.QtCore import QSize, Qt, QTimer, SignalInstance
+from PySide6.QtCore import QSize, Qt, QTimer
 from PySide6.QtGui import QKeyEvent, QResizeEvent
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QApplication,
+    QHBoxLayout,
+    QLineEdit,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
 from exercises.coupon import Coupon
 from exercises.intake.traced import Traced
 from exercises.judging import preferred_rack
-from exercises.maker import Recipe
-from exercises.text import NO_TEXT
-from exercises.tray import Tray
 from exercises.versions import Document
 from geometry.faults import GeometryError
 from geometry.leaf import RackName
 from geometry.lengths import Unit
-from geometry.measures import Measures, measure
-from geometry.section import Section
 from trainer.bench.picture import unit_of
 from trainer.bench.saying import Saying
-from trainer.bench.spoken import parts_of, shown_words
 from trainer.bench.words import rules_lines, rules_word
-from trainer.corners.drawing import drawn_over
 from trainer.corners.state import Drawn
+from trainer.landing import Landing
 from trainer.open_trays import OpenTray
 from trainer.places import places
+from trainer.screen_kinds import TakesIn
 from trainer.shop import state as changes
 from trainer.shop.answers import SEATS
 from trainer.shop.building import coupon_of
 from trainer.shop.callouts import Value, size_words
 from trainer.shop.controller import ShopController
-from trainer.shop.dice_dialog import DiceDialog
 from trainer.shop.expressions import EntryError
 from trainer.shop.fields import document_of, with_drop, with_hint, without_hint
 from trainer.shop.filing import Filing
+from trainer.shop.from_dice import FromDice
 from trainer.shop.keys import KEYS
 from trainer.shop.knob_bar import KnobBar
+from trainer.shop.over_section import over_section
+from trainer.shop.panels import go_to_panel
 from trainer.shop.points import Points
 from trainer.shop.section_view import SectionView, Shown
 from trainer.shop.side import Side
-from trainer.shop.state import PLAIN, TooManyError, new_shop
+from trainer.shop.state import PLAIN, new_shop
 from trainer.shop.taking_in import coupon_from
 from trainer.shop.tool_bar import ToolBar
 from trainer.shop.tray_panel import TrayPanel
@@ -54,7 +57,7 @@ from trainer.shop.words import entry_words, fault_sentence, limit_words
 from trainer.shop.working import Working
 from trainer.window import WindowFrame
 
-__all__ = ["IntakePage", "ShopScreen"]
+__all__ = ["ShopScreen"]
 
 _LEAST: Final = QSize(900, 420)
 _TRAY: Final = 236
@@ -64,23 +67,8 @@ _NARROW: Final = 1180
 width of the window both are less."""
 
 
-class Weld(NamedTuple):
-    """A section and its measures, for drawing over it."""
-
-    section: Section
-    measures: Measures
-
-
-class IntakePage(Protocol):
-    """A page that takes a section in: a widget with these signals."""
-
-    @property
-    def made(self) -> SignalInstance:
-        """A `Traced` was made."""
-
-    @property
-    def left(self) -> SignalInstance:
-        """The page is to be left with nothing made."""
+_SHIFTED: Final = {"undo": "redo", "save": "save as", "panel": "panel back"}
+"""What a key asks for with Shift, where that is something else."""
 
 
 class ShopScreen(QWidget):
@@ -112,9 +100,10 @@ class ShopScreen(QWidget):
         self.controller = ShopController(new_shop(), self)
         self.filing = Filing(window, self.controller, folder or places().unsaved, self)
         self.working = Working(self)
+        self.dice = FromDice(window, self.controller, self._say_thrown, self)
         self._rack: RackName | None = None
         self._laid: tuple[str, int] | None = None
-        self._recipe: Recipe | None = None
+        self._seen: Coupon | None = None
         self._drawn: frozenset[Drawn] = frozenset()
         self._pictured = True
         self._edition = 0
@@ -166,6 +155,8 @@ class ShopScreen(QWidget):
         row.addWidget(self.side)
         self.saying = Saying(self.view)
         self.setAccessibleName(self.tr("Coupon shop"))
+        rooms = self.rooms
+        Landing(self, lambda: rooms.currentWidget() if rooms.currentIndex() else self.tray.list)
         self.window_frame.add_keys(self.tr("Coupon shop"), KEYS.groups)
         self.window_frame.open_trays["shop"] = lambda: OpenTray(
             self.controller.shop.tray, self.filing.path.parent if self.filing.path else None
@@ -202,6 +193,7 @@ class ShopScreen(QWidget):
         filing.opened.connect(self._begin_afresh)
         filing.changed.connect(self.show_state)
         filing.said.connect(self.saying.say)
+        filing.settling.connect(self._take_typed)
         app = QApplication.instance()
         if isinstance(app, QApplication):
             app.aboutToQuit.connect(filing.leave)
@@ -241,14 +233,14 @@ class ShopScreen(QWidget):
             "add plain": self._add_plain,
             "add photo": lambda: self.show_page("photo"),
             "add scan": lambda: self.show_page("scan"),
-            "add dice": self._throw_dice,
+            "add dice": lambda: self.dice.throw(self.unit),
             "duplicate": lambda: controller.do(changes.duplicated, "duplicate"),
             "delete": lambda: controller.do(changes.deleted, "delete"),
             "up": lambda: controller.do(lambda s: changes.moved(s, at, at - 1), "move"),
             "down": lambda: controller.do(lambda s: changes.moved(s, at, at + 1), "move"),
             "before": lambda: self._open(at - 1),
             "after": lambda: self._open(at + 1),
-            "try": lambda: self.window_frame.trial_asked.emit(controller.shop.tray, at),
+            "try": self._try,
             "fit": canvas.fit,
             "closer": canvas.zoom_in,
             "back": canvas.zoom_out,
@@ -261,11 +253,24 @@ class ShopScreen(QWidget):
             "draw throats": lambda: self._draw("throats"),
             "draw photo": self._show_photo,
             "hint": lambda: self._edit(with_hint(controller.coupon), "hint"),
+            "panel": lambda: self._go_to_panel(1),
+            "panel back": lambda: self._go_to_panel(-1),
         }
         if name.startswith("no hint "):
             self._edit(without_hint(controller.coupon, int(name[8:])), "hint")
         else:
             deeds[name]()
+
+    def _try(self) -> None:
+        self._take_typed()
+        shop = self.controller.shop
+        self.window_frame.trial_asked.emit(shop.tray, shop.at)
+
+    def _take_typed(self) -> None:
+        """Take what stands in a field and hasn't been entered: a key may come before Enter."""
+        field = QApplication.focusWidget()
+        if isinstance(field, QLineEdit) and self.isAncestorOf(field):
+            field.editingFinished.emit()
 
     def _switch_face(self) -> None:
         traced = self.controller.coupon.section.bead.trace is not None
@@ -302,31 +307,26 @@ class ShopScreen(QWidget):
         plain = coupon_of(PLAIN, {})
         self.controller.do(lambda s: changes.added(s, [plain]), "add")
 
-    def _throw_dice(self) -> None:
-        unit = self.unit
-        recipe = self._recipe or Recipe(
-            12, seed=random.randint(1, 9999), unit=unit, nearest=2.0, farthest=6.0
-        )
-        dialog = DiceDialog(recipe, self.window_frame.window)
-        dialog.made.connect(self._take_made)
-        self.window_frame.show_dialog(dialog)
-
-    def _take_made(self, coupons: tuple[Coupon, ...], recipe: Recipe) -> None:
-        """Put what the dice gave after all that is there, as one step."""
-        self._recipe = recipe
-        made = Tray(NO_TEXT, tuple(coupons))
-        try:
-            self.controller.do(lambda s: changes.merged(s, made), "dice")
-        except TooManyError:
-            self.saying.say(self.tr("The tray holds no more coupons."))
-            return
+    def _say_thrown(self, words: str) -> None:
         self._afresh()
-        self.saying.say(self.tr("From dice: {n}").format(n=len(coupons)))
+        self.saying.say(words)
 
     def _open(self, at: int) -> None:
         """Open another coupon of the tray."""
         self.controller.show(at)
         self._afresh()
+
+    def _go_to_panel(self, way: int) -> None:
+        side, tools = self.side, self.tools
+        panels = (
+            (self.tray, self.tray.list),
+            (tools, tools.file),
+            (self.view, self.view.canvas),
+            (self.knobs, self.knobs.choice),
+            (side.forms, side.forms.tabBar()),
+            (side.results, side.results.tabBar()),
+        )
+        go_to_panel(panels, way)
 
     def _choose(self, key: str) -> None:
         self.view.choose(key)
@@ -372,7 +372,7 @@ class ShopScreen(QWidget):
         """Show a page that takes a section in; it has the shop's room until it is left."""
         if name not in self._pages:
             page = self._makers[name]()
-            wired = cast("IntakePage", page)
+            wired = cast("TakesIn", page)
             wired.made.connect(self.take_in)
             wired.left.connect(self.show_shop)
             self._pages[name] = page
@@ -412,6 +412,7 @@ class ShopScreen(QWidget):
     def show_state(self) -> None:
         """Repaint every view from the state."""
         shop, unit = self.controller.shop, self.unit
+        self._see(shop.coupon)
         settings, theme = self.window_frame.settings, self.window_frame.theme
         leaves = self.side.shows_leaves or self._laid is not None
         self.working.ask(shop.coupon, self.rack, leaves=leaves)
@@ -432,25 +433,24 @@ class ShopScreen(QWidget):
         # What was refused in a field waits there for its coupon, but not in another tray.
         of = f"{self._edition} {shop.coupon.id}"
         self.side.show_coupon(shop, of, unit, self.rack, settings.symbols)
+        self.side.leaves.show_laid(self._laid)
         if self.side.shows_leaves:
             self.side.show_answers(self.working, unit, theme)
 
+    def _see(self, coupon: Coupon) -> None:
+        """Look at another coupon afresh, whichever way it was opened: by undo too."""
+        before, self._seen = self._seen, coupon
+        if before and before.id != coupon.id and before.section != coupon.section:
+            self._fresh, self._laid = True, None
+
     def _shown(self) -> Shown:
         """What lies over the section: the leaf that was chosen, at rest on it."""
-        unit, theme = self.unit, self.window_frame.theme
-        section = self.controller.coupon.section
         answer = None
         if self._laid is not None:
             mark, seat = self._laid
             answer = self.working.answers.answer(mark, SEATS[seat])
-        weld = Weld(section, measure(section)) if self._drawn else None
-        over = drawn_over(weld, self._drawn, unit) if weld is not None else ()
-        if answer is None:
-            parts = parts_of(section, None, None, None, unit)
-            return Shown(theme, unit, overlays=over, parts=parts, pictured=self._pictured)
-        pose, shown = answer.reading.pose, shown_words(answer.reading, unit)
-        parts = parts_of(section, answer.leaf, pose, None, unit, shown)
-        return Shown(theme, unit, answer.leaf, pose, over, parts, self._pictured)
+        section, look = self.controller.coupon.section, (self.window_frame.theme, self.unit)
+        return over_section(section, answer, self._drawn, look, pictured=self._pictured)
 
     def _draw(self, drawn: Drawn) -> None:
         self._drawn ^= {drawn}
@@ -492,4 +492,4 @@ class ShopScreen(QWidget):
         if name is None:
             super().keyPressEvent(event)
         else:
-            self.do({"undo": "redo", "save": "save as"}.get(name, name) if shift else name)
+            self.do(_SHIFTED.get(name, name) if shift else name)

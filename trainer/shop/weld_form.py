@@ -101,8 +101,7 @@ class WeldForm(Form):
             self.show_entry(key, of, values.get(key), unit)
         for key in _PLATES:
             self.show_entry(key, of, value_of(coupon, key), unit)
-        crown = self.fields["crown"]
-        crown.set_visible(not traced)
+        self.show_field("crown", visible=not traced)
         if traced:
             points = len(coupon.section.bead.trace or ())
             self._face.setText(self.tr("Traced face, points: {n}").format(n=points))

@@ -13,6 +13,7 @@ from exercises.file_faults import FileError
 from exercises.intake.photo import taken
 from exercises.intake.photo_file import Picture, load_picture
 from exercises.intake.traced import Traced
+from trainer.landing import Landing
 from trainer.loading import Loading
 from trainer.shop.intake_page import IntakePage
 from trainer.shop.photo.controller import PhotoController
@@ -53,7 +54,7 @@ class PhotoPage(IntakePage):
         self.panel = PhotoPanel()
         self._put_together(self.tr("From a photo"), self.view, self.panel, _PANEL)
         self._listen()
-        self.setFocusProxy(self.panel.open)
+        Landing(self, self._first)
         self.show_state()
 
     def _listen(self) -> None:
@@ -71,6 +72,9 @@ class PhotoPage(IntakePage):
     def busy(self) -> bool:
         """Whether a picture is being read, or a section taken from one."""
         return self._loading is not None or self._making is not None
+
+    def _first(self) -> QWidget:
+        return self.panel.open if self.controller.state.step == "open" else self.view
 
     # What is asked for
 
@@ -219,4 +223,3 @@ class PhotoPage(IntakePage):
         words = picture_words(controller.state, controller.outline, unit)
         self.view.dress(self.window_frame.theme, words)
         self.view.setAccessibleDescription(point_words(controller.state))
-        self.setFocusProxy(self.panel.open if controller.state.step == "open" else self.view)

@@ -18,6 +18,7 @@ from exercises.intake.outline import Drawing
 from exercises.intake.scan import Fitted
 from exercises.intake.units import MM_PER, FileUnit
 from geometry.curves import Vec
+from trainer.landing import Landing
 from trainer.shop.intake_page import IntakePage
 from trainer.shop.scan.controller import ScanController
 from trainer.shop.scan.keys import KEYS
@@ -60,7 +61,7 @@ class ScanPage(IntakePage):
         self.panel = ScanPanel()
         self._put_together(self.tr("From a scan or drawing"), self.view, self.panel, _PANEL)
         self._listen()
-        self.setFocusProxy(self.panel.open)
+        Landing(self, lambda: self.panel.open)
         self.show_state()
 
     def _listen(self) -> None:
