@@ -141,7 +141,7 @@ def _sittings(books: Books, frame: WindowFrame) -> QWidget:
     def results() -> QWidget:
         from trainer.results.page import ResultsPage
 
-        return ResultsPage(frame, books.keeping)
+        return ResultsPage(frame, books.keeping, lambda: books.station.address)
 
     return SittingsScreen(
         frame,

@@ -65,7 +65,7 @@ class OverrideDialog(Notice):
     Signals
     -------
     stated(setting)
-        It is to be so.
+        It is to be so. Whoever hears it says what came of it, by `accept` or `refuse`.
     """
 
     stated = Signal(object)
@@ -87,6 +87,7 @@ class OverrideDialog(Notice):
         ).format(graded=_said(mark, graded), value=_said(mark, value))
         super().__init__(title, text, parent)
         self._mark = mark
+        self._waits = False
         begin = graded if back else value
         self.steps: dict[int, QPushButton] = {}
         self.value = QSpinBox()
@@ -165,7 +166,10 @@ class OverrideDialog(Notice):
 
     def _check(self) -> None:
         """What is missing is said; the button waits for it."""
+        if self._waits:
+            return
         said = self._setting()
+        self._tone("gloss")
         faults = override_faults(said.mark, said.value, said.reason, said.by)
         self.save.setEnabled(not faults)
         words = {
@@ -178,8 +182,29 @@ class OverrideDialog(Notice):
 
     def _state(self) -> None:
         if self.save.isEnabled():
+            self._wait(waits=True)
+            self.wrong.setText(self.tr("Being kept..."))
             self.stated.emit(self._setting())
-            self.accept()
+
+    def refuse(self, trouble: str) -> None:
+        """Say why it was not kept; what was typed stays, to be tried again."""
+        self._wait(waits=False)
+        self._check()
+        self._tone("wrong")
+        self.wrong.setText(trouble)
+        self.save.setFocus()
+
+    def _wait(self, *, waits: bool) -> None:
+        """While it is being kept nothing of it can be changed."""
+        self._waits = waits
+        for part in (*self.steps.values(), self.value, self.reason, self.by, self.save):
+            part.setEnabled(not waits)
+
+    def _tone(self, tone: str) -> None:
+        if self.wrong.property("tone") != tone:
+            self.wrong.setProperty("tone", tone)
+            self.wrong.style().unpolish(self.wrong)
+            self.wrong.style().polish(self.wrong)
 
 
 def _said(mark: str, value: float | None) -> str:

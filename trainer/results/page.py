@@ -15,12 +15,15 @@ from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 
 from exercises.file_faults import FileError
 from exercises.sitting.marking import Override
+from exercises.sitting.result import Result
+from trainer.bench.translation import translate
 from trainer.fault_words import fault_words
 from trainer.loading import Loading
 from trainer.logbook.keeping import Keeping
 from trainer.logbook.opening import LogbookError
 from trainer.logbook.words import trouble_words
 from trainer.notices import Notice
+from trainer.results.asking import REFUSED, Asking
 from trainer.results.bringing import Bringing, Brought, sitting_title
 from trainer.results.class_results import ClassResults
 from trainer.results.exporting import Exporting
@@ -31,6 +34,7 @@ from trainer.results.paper_page import Paper, PaperPage
 from trainer.results.reading import Look, look
 from trainer.results.ready import ready_rows
 from trainer.results.source import Source
+from trainer.school.address import Address
 from trainer.school.merging import Merged, merge
 from trainer.school.overriding import override
 from trainer.school.reading import ClassBook, Sat
@@ -52,13 +56,21 @@ class ResultsPage(QWidget):
         Its settings, theme and dialogs are used.
     keeping
         What keeps the logbook that results come into.
+    typed
+        Tells which server's address was typed, with a password that is kept nowhere.
     """
 
     def __init__(
-        self, window: WindowFrame, keeping: Keeping, parent: QWidget | None = None
+        self,
+        window: WindowFrame,
+        keeping: Keeping,
+        typed: Callable[[], Address | None] = lambda: None,
+        parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self._window, self._keeping = window, keeping
+        self._window, self._keeping, self._typed = window, keeping, typed
+        self.asking = Asking(self)
+        self._read: tuple[Source, str, Result] | None = None
         self.look = Look()
         self._wanted = ""
         self._loading: Loading[Look] | None = None
@@ -115,8 +127,8 @@ class ResultsPage(QWidget):
 
     @property
     def busy(self) -> bool:
-        """Whether something is being read, or brought in."""
-        return self._loading is not None or self.bringing.busy
+        """Whether something is being read, set by hand, or brought in."""
+        return self._loading is not None or self.asking.busy or self.bringing.busy
 
     def _take(self) -> None:
         assert self._loading is not None
@@ -134,10 +146,13 @@ class ResultsPage(QWidget):
         """Wait until what is being read has been, as when the window closes."""
         if self._loading is not None:
             self._loading.wait()
+        self.asking.wait()
         self.bringing.stop()
 
     def _source(self, path: Path) -> Source:
-        return Source(path, self._window.settings.server if self._server else "")
+        url = self._window.settings.server if self._server else ""
+        typed = self._typed() if url else None
+        return Source(path, url, typed.password if typed is not None and typed.url == url else None)
 
     def choose_source(self, server: bool) -> None:
         """Read the school's server from now on, or the logbook of this machine."""
@@ -182,17 +197,52 @@ class ResultsPage(QWidget):
         return next((one for one in papers if one.id == paper), None)
 
     def open_paper(self, paper: str) -> None:
-        """Go through a paper."""
+        """Go through a paper; one that is on a server is fetched beside the window."""
+        source = self._source(self._keeping.path)
+        if source.url and not self._has_read(source, paper):
+            if not self.asking.busy:
+                self.of_class.show_busy(self.tr("Reading..."))
+                self.asking.ask(
+                    source,
+                    lambda book: book.result(paper),
+                    lambda result: self._fetched(source, paper, result),
+                    self._fetched_nothing,
+                )
+            return
         if self._show_paper(paper):
             self.rooms.setCurrentWidget(self.of_learner)
             self.setFocusProxy(self.of_learner)
             self.of_learner.setFocus()
 
+    def _has_read(self, source: Source, paper: str) -> bool:
+        return self._read is not None and self._read[:2] == (source, paper)
+
+    def _fetched(self, source: Source, paper: str, result: Result) -> None:
+        self._read = source, paper, result
+        self.of_class.show_busy("")
+        # Somebody may look at another source by now.
+        if source == self._source(self._keeping.path):
+            self.open_paper(paper)
+
+    def _fetched_nothing(self, error: Exception) -> None:
+        self.of_class.show_busy("")
+        self._tell(*_told(error))
+
+    def _result(self, paper: str) -> Result | None:
+        """A paper as it was handed in, which never changes: what was read last isn't read again."""
+        source = self._source(self._keeping.path)
+        if self._read is not None and self._has_read(source, paper):
+            return self._read[2]
+        result = self._tried(lambda: self._book(lambda book: book.result(paper)))
+        if result is not None:
+            self._read = source, paper, result
+        return result
+
     def _show_paper(self, paper: str) -> bool:
         sat, reckoned = self._sat(paper), self.look.reckoned
         if sat is None or reckoned is None:
             return False
-        result = self._tried(lambda: self._book(lambda book: book.result(paper)))
+        result = self._result(paper)
         if result is None:
             return False
         standing = reckoned.standings[reckoned.papers.index(sat)]
@@ -254,8 +304,21 @@ class ResultsPage(QWidget):
         if paper is None:
             return
         one = Override(number, said.mark, said.value, said.reason, said.by, datetime.now(UTC))
-        if self._tried(lambda: self._book(lambda book: override(book, paper.id, one))):
-            self.refresh()
+        self.asking.ask(
+            self._source(self._keeping.path),
+            lambda book: override(book, paper.id, one),
+            self._overridden,
+            self._not_overridden,
+        )
+
+    def _overridden(self, _: object) -> None:
+        self.of_learner.end_asking()
+        self.refresh()
+
+    def _not_overridden(self, error: Exception) -> None:
+        what, then = _told(error)
+        if not self.of_learner.end_asking(f"{what}\n{then}"):
+            self._tell(what, then)
 
     def _export_class(self, kind: str) -> None:
         source = self._source(self._keeping.path)
@@ -272,13 +335,8 @@ class ResultsPage(QWidget):
         """Do something, or say why it couldn't be done."""
         try:
             return act()
-        except (LogbookError, SchoolError) as error:
+        except REFUSED as error:
             self._tell(*_told(error))
-        except FileError as error:
-            faults = "\n".join(fault_words(fault)[0] for fault in error.faults[:3])
-            self._tell(self.tr("This paper can't be read by this version of the program."), faults)
-        except KeyError:
-            self._tell(self.tr("This paper isn't there any more."), "")
         return None
 
     def _tell(self, title: str, text: str) -> None:
@@ -323,8 +381,14 @@ class ResultsPage(QWidget):
         return QSize(1100, 600)
 
 
-def _told(error: LogbookError | SchoolError) -> tuple[str, str]:
-    """What is wrong with a logbook or a server, and what to do."""
+def _told(error: Exception) -> tuple[str, str]:
+    """What is wrong with a logbook, a server or a paper, and what to do."""
     if isinstance(error, SchoolError):
         return school_words(error)
-    return trouble_words(error.trouble, str(error.path))
+    if isinstance(error, LogbookError):
+        return trouble_words(error.trouble, str(error.path))
+    if isinstance(error, FileError):
+        faults = "\n".join(fault_words(fault)[0] for fault in error.faults[:3])
+        what = translate("ResultsPage", "This paper can't be read by this version of the program.")
+        return what, faults
+    return translate("ResultsPage", "This paper isn't there any more."), ""

@@ -88,6 +88,7 @@ class PaperPage(QWidget):
         self._window = window
         self.paper: Paper | None = None
         self._by = ""
+        self._dialog: OverrideDialog | None = None
         self._shown: Item | None = None
         self._state: BenchState | None = None
         column = QVBoxLayout(self)
@@ -218,11 +219,28 @@ class PaperPage(QWidget):
             row.mark, row.graded, row.value, self._by, back=back, parent=self.window()
         )
         dialog.stated.connect(lambda said, number=item.number: self._set(number, said))
+        dialog.finished.connect(lambda _: self._forget(dialog))
+        self._dialog = dialog
         self._window.show_dialog(dialog)
+
+    def _forget(self, dialog: OverrideDialog) -> None:
+        if self._dialog is dialog:
+            self._dialog = None
 
     def _set(self, number: int, said: Setting) -> None:
         self._by = said.by
         self.overridden.emit(number, said)
+
+    def end_asking(self, trouble: str = "") -> bool:
+        """Have the dialog that asked close, or say why it is not so; return whether it is open."""
+        dialog = self._dialog
+        if dialog is None:
+            return False
+        if trouble:
+            dialog.refuse(trouble)
+        else:
+            dialog.accept()
+        return True
 
     def lines(self) -> list[list[str]]:
         """The table as text."""

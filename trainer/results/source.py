@@ -4,14 +4,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from contextlib import closing, contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 
-from trainer.school.address import address_of
+from trainer.school.address import Address, address_of
 from trainer.school.reading import ClassBook
 from trainer.school.server import check_version, server_engine
 
-__all__ = ["Source"]
+__all__ = ["Source", "server_book"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,10 +24,13 @@ class Source:
         The logbook of this machine: what knows names and groups, whatever else is read.
     url
         The server's address; empty where the logbook itself is read.
+    password
+        One that was typed for it, and holds until the program ends; None where it is kept.
     """
 
     path: Path
     url: str = ""
+    password: str | None = field(default=None, repr=False)
 
     @contextmanager
     def book(self) -> Iterator[ClassBook]:
@@ -42,12 +45,15 @@ class Source:
             yield book
 
     def _opened(self) -> ClassBook:
-        return server_book(self.url) if self.url else ClassBook.of_logbook(self.path)
+        if not self.url:
+            return ClassBook.of_logbook(self.path)
+        address = address_of(self.url)
+        return server_book(replace(address, password=self.password or address.password))
 
 
-def server_book(url: str) -> ClassBook:
+def server_book(address: Address) -> ClassBook:
     """Return the book of a server that has tables of this version."""
-    book = ClassBook(server_engine(address_of(url)))
+    book = ClassBook(server_engine(address))
     with book.reading() as connection:
         check_version(connection)
     return book

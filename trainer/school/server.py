@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import logging
 import re
+from dataclasses import dataclass
 from typing import Any, Final
 
 import sqlalchemy as sa
@@ -15,7 +16,10 @@ from trainer.logbook.opening import HEAD, KNOWN
 from trainer.school.address import Address
 from trainer.school.trouble import SchoolError, speaking_to
 
-__all__ = ["SAYS", "check_version", "server_engine", "try_server"]
+__all__ = ["PUSHED", "SAYS", "Rights", "check_version", "server_engine", "try_server"]
+
+PUSHED: Final = ("learners", "coupons", "sittings", "sat", "attempts")
+"""What a station adds rows to, each after what it refers to."""
 
 SAYS: Final = "toe-and-throat"
 """What the comment begins with that names the version of a server's tables."""
@@ -77,8 +81,39 @@ def check_version(connection: Connection) -> None:
         raise SchoolError("older" if said[1] in KNOWN else "newer", said[1])
 
 
-def try_server(address: Address) -> None:
-    """Raise a `SchoolError` unless the server can be reached and has its tables."""
+@dataclass(frozen=True, slots=True)
+class Rights:
+    """What a login may do with a server's tables.
+
+    Parameters
+    ----------
+    sends
+        Whether it may add what a station sends.
+    reads
+        Whether it may read what others sent, as an instructor does and no station should.
+    """
+
+    sends: bool
+    reads: bool
+
+
+def try_server(address: Address) -> Rights:
+    """Return what may be done at a server, which is reached and asked for it.
+
+    Raises
+    ------
+    SchoolError
+        If it can't be reached, has no tables of this version, or lets this login do nothing.
+    """
     engine = server_engine(address)
     with speaking_to(), engine.connect() as connection:
         check_version(connection)
+        # Anybody may ask this of themselves, who can read no table.
+        asked = ", ".join(
+            " AND ".join(f"has_table_privilege('{table}', '{right}')" for table in PUSHED)
+            for right in ("INSERT", "SELECT")
+        )
+        sends, reads = connection.execute(sa.text(f"SELECT {asked}")).one()
+    if not (sends or reads):
+        raise SchoolError("permission")
+    return Rights(sends, reads)

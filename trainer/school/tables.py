@@ -15,7 +15,7 @@ from sqlalchemy.engine import Engine
 from trainer.logbook.migrating import upgrade, upgrade_as_sql
 from trainer.logbook.opening import HEAD, KNOWN
 from trainer.logbook.schema import Base
-from trainer.school.server import SAYS
+from trainer.school.server import PUSHED, SAYS
 from trainer.school.trouble import SchoolError, speaking_to
 
 __all__ = ["INSTRUCTORS", "PUSHED", "STATIONS", "make_tables", "tables_as_sql"]
@@ -23,9 +23,6 @@ __all__ = ["INSTRUCTORS", "PUSHED", "STATIONS", "make_tables", "tables_as_sql"]
 STATIONS: Final = "toe_and_throat_stations"
 INSTRUCTORS: Final = "toe_and_throat_instructors"
 """Roles that nobody can log in by: logins are put into them."""
-
-PUSHED: Final = ("learners", "coupons", "sittings", "sat", "attempts")
-"""What a station adds rows to, each after what it refers to."""
 
 _ADDED: Final = (*PUSHED, "overrides", "groups", "members")
 _ERASED: Final = ("learners", "sat", "attempts", "coupons", "sittings", "groups", "members")

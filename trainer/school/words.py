@@ -22,17 +22,15 @@ _TROUBLES: Final[dict[Trouble, tuple[str, str]]] = {
     ),
     "unreachable": (
         QT_TRANSLATE_NOOP("School", "The server can't be reached"),
-        QT_TRANSLATE_NOOP(
-            "School", "It is tried again by itself. See whether the network is there."
-        ),
+        QT_TRANSLATE_NOOP("School", "See whether the network is there, and the server runs."),
     ),
     "timeout": (
         QT_TRANSLATE_NOOP("School", "The server took too long to answer"),
-        QT_TRANSLATE_NOOP("School", "It is tried again by itself."),
+        QT_TRANSLATE_NOOP("School", "It may be busy, or the network slow."),
     ),
     "password": (
         QT_TRANSLATE_NOOP("School", "The server refuses the name or the password"),
-        QT_TRANSLATE_NOOP("School", "Type the address anew, with the password that was given out."),
+        QT_TRANSLATE_NOOP("School", "Type the password that was given out, beside the address."),
     ),
     "database": (
         QT_TRANSLATE_NOOP("School", "The server has no such database"),
@@ -44,7 +42,11 @@ _TROUBLES: Final[dict[Trouble, tuple[str, str]]] = {
     ),
     "encryption": (
         QT_TRANSLATE_NOOP("School", "No encrypted connection came about"),
-        QT_TRANSLATE_NOOP("School", "Ask the server's administrator which one it wants."),
+        QT_TRANSLATE_NOOP(
+            "School",
+            "Its administrator says which one it takes (sslmode), and by which certificate "
+            "(sslrootcert).",
+        ),
     ),
     "tables": (
         QT_TRANSLATE_NOOP("School", "The database has no tables of this program"),
@@ -62,7 +64,7 @@ _TROUBLES: Final[dict[Trouble, tuple[str, str]]] = {
     ),
     "busy": (
         QT_TRANSLATE_NOOP("School", "The server is too busy just now, or starting"),
-        QT_TRANSLATE_NOOP("School", "It is tried again by itself."),
+        QT_TRANSLATE_NOOP("School", "Some moments later it may answer."),
     ),
     "full": (
         QT_TRANSLATE_NOOP("School", "The server has no room left"),

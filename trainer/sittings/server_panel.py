@@ -11,11 +11,10 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBox
 
 from trainer.bench.translation import translate
 from trainer.loading import Loading
-from trainer.logbook.opening import LogbookError
 from trainer.logbook.words import trouble_words
 from trainer.school.address import Address, address_of, keep_password, password_file
 from trainer.school.pushing import PushState
-from trainer.school.server import try_server
+from trainer.school.server import Rights, try_server
 from trainer.school.trouble import SchoolError
 from trainer.school.words import school_words
 from trainer.shop.entry import message_label
@@ -24,7 +23,7 @@ from trainer.sittings.counts import SittingCounts
 from trainer.sittings.station import Station
 from trainer.window import WindowFrame
 
-__all__ = ["ServerPanel", "state_lines"]
+__all__ = ["ServerPanel", "rights_words", "state_lines"]
 
 
 def state_lines(state: PushState | None) -> list[str]:
@@ -34,7 +33,7 @@ def state_lines(state: PushState | None) -> list[str]:
     --------
     >>> from trainer.school.outbox import Waiting
     >>> state_lines(PushState(Waiting(attempts=0)))
-    ['The server has all that is here.']
+    ['Nothing here waits to be sent.']
     """
     if state is None:
         return [translate("Server", "No server: what is done here stays on this machine.")]
@@ -45,7 +44,12 @@ def state_lines(state: PushState | None) -> list[str]:
         if state.trouble is None:
             lines.append(translate("Server", "Looking what there is to send..."))
     elif not waiting:
-        lines.append(translate("Server", "The server has all that is here."))
+        # That it has it all is known once it has said so.
+        lines.append(
+            translate("Server", "Nothing here waits to be sent.")
+            if state.last is None
+            else translate("Server", "The server has all that is here.")
+        )
     else:
         parts = (
             (waiting.attempts, counts.answers(waiting.attempts)),
@@ -63,6 +67,25 @@ def state_lines(state: PushState | None) -> list[str]:
         when = QLocale().toString(last, QLocale.FormatType.ShortFormat)
         lines.append(translate("Server", "Last acknowledged: {when}.").format(when=when))
     return lines
+
+
+def rights_words(rights: Rights) -> str:
+    """What a login may do, in a sentence.
+
+    Examples
+    --------
+    >>> rights_words(Rights(sends=True, reads=False))
+    'The server is there. This login may send, and read nothing.'
+    """
+    if not rights.reads:
+        return translate("Server", "The server is there. This login may send, and read nothing.")
+    if not rights.sends:
+        return translate("Server", "The server is there. This login may read, and send nothing.")
+    return translate(
+        "Server",
+        "The server is there. This login may read and erase what everybody did: it is an "
+        "instructor's, and not for a machine that learners use.",
+    )
 
 
 class ServerPanel(QWidget):
@@ -84,7 +107,9 @@ class ServerPanel(QWidget):
         super().__init__(parent)
         self.setProperty("kind", "holder")
         self.window_frame, self.station = window, station
-        self._work: Loading[None] | None = None
+        self._work: Loading[Rights] | None = None
+        self._asked: Address | None = None
+        self._used = False
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 8, 0, 0)
         column.setSpacing(8)
@@ -127,12 +152,12 @@ class ServerPanel(QWidget):
         self.address.setPlaceholderText(self.tr("postgresql://station@host/school"))
         self.address.setMaxLength(1000)
         label.setBuddy(self.address)
-        self.address.textEdited.connect(lambda _: self._say("", wrong=False))
-        self.address.returnPressed.connect(self.keep)
         column.addWidget(label)
         column.addWidget(self.address)
-        self.message = message_label()
-        column.addWidget(self.message)
+        self._add_password(column)
+        for field in (self.address, self.password):
+            field.textEdited.connect(lambda _: self._say("", wrong=False))
+            field.returnPressed.connect(self.keep)
         row = QHBoxLayout()
         row.setSpacing(6)
         self.use = QPushButton(self.tr("Use it"))
@@ -143,6 +168,24 @@ class ServerPanel(QWidget):
             button.setProperty("kind", "segment")
             button.setMinimumHeight(28)
             row.addWidget(button)
+        column.addLayout(row)
+        # Below the buttons: they stay where they are, whatever is said.
+        self.message = message_label()
+        column.addWidget(self.message)
+
+    def _add_password(self, column: QVBoxLayout) -> None:
+        row = QHBoxLayout()
+        row.setSpacing(8)
+        label = QLabel(self.tr("Password"))
+        label.setProperty("tone", "quiet")
+        self.password = QLineEdit()
+        self.password.setEchoMode(QLineEdit.EchoMode.Password)
+        self.password.setAccessibleName(label.text())
+        self.password.setPlaceholderText(self.tr("unless it is kept already"))
+        self.password.setMaxLength(1000)
+        label.setBuddy(self.password)
+        row.addWidget(label)
+        row.addWidget(self.password, 1)
         column.addLayout(row)
 
     # The address
@@ -158,17 +201,20 @@ class ServerPanel(QWidget):
         try:
             typed = address_of(self.address.text())
         except SchoolError as error:
-            self._say(". ".join(school_words(error)), wrong=True)
+            self._say(_sentences(error), wrong=True)
             return None
+        if self.password.text():
+            return replace(typed, password=self.password.text())
         known = self.station.address
-        # The field shows no password: one that was typed before goes on holding.
+        # The fields show no password: one that was typed before goes on holding.
         return (
             known if known is not None and known.url == typed.url and not typed.password else typed
         )
 
     def keep(self) -> None:
-        """Push there from now on; to none where nothing is typed."""
+        """Push there from now on, and see whether it can be; to none where nothing is typed."""
         if not self.address.text().strip():
+            self.password.clear()
             self._keep("")
             self.station.serve(None)
             self._say(self.tr("No server any more."), wrong=False)
@@ -178,10 +224,10 @@ class ServerPanel(QWidget):
             return
         self._keep(address.url)
         self.address.setText(address.url)
+        self.address.setCursorPosition(0)
+        self.password.clear()
         self.station.serve(address)
-        self._say(self.tr("Kept. It is sent to from now on."), wrong=False)
-        if address.password:
-            self._offer_to_keep(address)
+        self._ask(address, used=True)
 
     def _keep(self, url: str) -> None:
         self.window_frame.change_settings(replace(self.window_frame.settings, server=url))
@@ -211,27 +257,41 @@ class ServerPanel(QWidget):
             self._say(str(error), wrong=True)
 
     def test_address(self) -> None:
-        """See whether the server can be reached and has its tables, beside the window."""
+        """See what can be done at the server, beside the window; nothing is kept."""
         address = self._address()
-        if address is None or self._work is not None:
-            return
+        if address is not None:
+            self._ask(address, used=False)
+
+    def _ask(self, address: Address, *, used: bool) -> None:
+        """Ask a server; who asks again meanwhile is told of the last that was asked."""
+        self._asked, self._used = address, used
         self.test.setEnabled(False)
         self._say(self.tr("Asking the server..."), wrong=False)
+        if self._work is None:
+            self._begin(address)
+
+    def _begin(self, address: Address) -> None:
         self._work = Loading(partial(try_server, address))
-        self._work.over.connect(self._tested)
+        self._work.over.connect(partial(self._tested, address))
         self._work.start()
 
-    def _tested(self) -> None:
+    def _tested(self, address: Address) -> None:
         work, self._work = self._work, None
-        self.test.setEnabled(True)
         if work is None:
             return
+        if self._asked is not None and self._asked != address:
+            self._begin(self._asked)
+            return
+        self.test.setEnabled(True)
+        kept = self.tr("Kept.") + " " if self._used else ""
+        wrong_password = False
         try:
-            _ = work.result
+            self._say(kept + rights_words(work.result), wrong=False)
         except SchoolError as error:
-            self._say(". ".join(school_words(error)), wrong=True)
-        else:
-            self._say(self.tr("The server is there, and has its tables."), wrong=False)
+            wrong_password = error.trouble == "password"
+            self._say(kept + _sentences(error), wrong=True)
+        if self._used and address.password and not wrong_password:
+            self._offer_to_keep(address)
         self.told.emit()
 
     def _say(self, words: str, *, wrong: bool) -> None:
@@ -252,13 +312,20 @@ class ServerPanel(QWidget):
         self.trouble.setVisible(trouble is not None)
         self.now.setVisible(state is not None)
         self.now.setEnabled(state is not None and not state.busy)
-        if isinstance(trouble, SchoolError):
-            self.trouble.setText("\n".join(school_words(trouble)))
-        elif isinstance(trouble, LogbookError):
-            self.trouble.setText("\n".join(trouble_words(trouble.trouble, str(trouble.path))))
+        if trouble is not None:
+            lines = (
+                school_words(trouble)
+                if isinstance(trouble, SchoolError)
+                else trouble_words(trouble.trouble, str(trouble.path))
+            )
+            self.trouble.setText("\n".join((*lines, self.tr("It is tried again by itself."))))
 
     def showEvent(self, event: QShowEvent) -> None:
         """The settings may have another address since."""
         super().showEvent(event)
         self._show_address()
         self.show_state()
+
+
+def _sentences(error: SchoolError) -> str:
+    return ". ".join(school_words(error))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import threading
 from dataclasses import replace
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
@@ -10,16 +11,18 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QFileDialog
+from PySide6.QtWidgets import QFileDialog, QLineEdit
 
 from tests.trainer.logbook.entries import entry_of
 from tests.trainer.sittings.conftest import Instructor
 from trainer.logbook.opening import LogbookError
 from trainer.notices import Notice
+from trainer.school.address import Address
 from trainer.school.outbox import Waiting
 from trainer.school.people import Newcomer
 from trainer.school.pushing import PushState
 from trainer.school.roster import Person, Roster
+from trainer.school.server import Rights
 from trainer.school.trouble import TROUBLES, SchoolError
 from trainer.school.words import school_words
 from trainer.shop.question import Question
@@ -285,6 +288,10 @@ def test_a_logbook_that_is_shut_is_said_and_can_be_tried_again(instructor: Instr
 # --- the school's server --------------------------------------------------------------------------
 
 
+def refuse(_: object) -> Rights:
+    raise SchoolError("password", "no such bench")
+
+
 def test_an_address_is_kept_without_its_password(
     instructor: Instructor, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
@@ -301,6 +308,9 @@ def test_an_address_is_kept_without_its_password(
     assert panel.address.text() == "postgresql://bench@127.0.0.1:9/gauges"
     assert panel.station.address is not None
     assert panel.station.address.password == "secret"
+    instructor.qtbot.waitUntil(lambda: bool(instructor.frame.dialogs), timeout=30_000)
+    assert "Kept." in panel.message.text()
+    assert "can't be reached" in panel.message.text(), "it is tried at once"
     instructor.answer("Keep it there")
     assert "secret" in (tmp_path / "pass").read_text(encoding="utf-8")
     panel.address.clear()
@@ -316,19 +326,73 @@ def test_a_connection_is_tested_beside_the_window(
     instructor.room.side.setCurrentIndex(1)
     panel.address.setText("postgresql://bench@127.0.0.1:9/gauges")
 
-    def refuse(_: object) -> None:
-        raise SchoolError("password", "no such bench")
-
     monkeypatch.setattr(server_panel, "try_server", refuse)
     with instructor.qtbot.waitSignal(panel.told, timeout=10_000):
         instructor.click(panel.test)
         assert not panel.test.isEnabled()
     assert "refuses the name or the password" in panel.message.text()
     assert "no such bench" in panel.message.text()
-    monkeypatch.setattr(server_panel, "try_server", lambda _: None)
+    for rights, said in ((Rights(True, False), "read nothing"), (Rights(True, True), "instructor"),
+                         (Rights(False, True), "send nothing")):  # fmt: skip
+        monkeypatch.setattr(server_panel, "try_server", lambda _, rights=rights: rights)
+        with instructor.qtbot.waitSignal(panel.told, timeout=10_000):
+            instructor.click(panel.test)
+        assert said in panel.message.text()
+    assert instructor.frame.settings.server == "", "a test keeps nothing"
+
+
+def test_a_password_is_typed_unseen_and_kept_only_once_it_is_taken(
+    instructor: Instructor, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("PGPASSFILE", str(tmp_path / "pass"))
+    panel = instructor.room.server
+    instructor.room.side.setCurrentIndex(1)
+    panel.address.setText("postgresql://bench@127.0.0.1:9/gauges")
+    tried: list[Address] = []
+
+    def take(address: Address) -> Rights:
+        tried.append(address)
+        return Rights(sends=True, reads=False)
+
+    monkeypatch.setattr(server_panel, "try_server", refuse)
+    assert panel.password.echoMode() is QLineEdit.EchoMode.Password
+    with instructor.qtbot.waitSignal(panel.told, timeout=10_000):
+        instructor.fill(panel.password, "not this one")
+    assert not instructor.frame.dialogs, "a password that is refused is not offered to be kept"
+    monkeypatch.setattr(server_panel, "try_server", take)
+    with instructor.qtbot.waitSignal(panel.told, timeout=10_000):
+        instructor.fill(panel.password, "p@ss:w/rd %41")
+    assert tried == [Address("postgresql://bench@127.0.0.1:9/gauges", "p@ss:w/rd %41")]
+    assert panel.station.address == tried[0]
+    assert panel.password.text() == ""
+    assert "p@ss" not in instructor.frame.settings.server
+    instructor.answer("Keep it there")
+    assert "p@ss" in (tmp_path / "pass").read_text(encoding="utf-8")
+    # What was typed holds until the program ends.
     with instructor.qtbot.waitSignal(panel.told, timeout=10_000):
         instructor.click(panel.test)
-    assert "has its tables" in panel.message.text()
+    assert tried[1] == tried[0]
+
+
+def test_the_server_asked_last_is_the_one_that_is_told_of(
+    instructor: Instructor, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    panel = instructor.room.server
+    instructor.room.side.setCurrentIndex(1)
+    may = threading.Event()
+
+    def answer(address: Address) -> Rights:
+        may.wait(10)
+        return Rights(sends=True, reads="ann@" in address.url)
+
+    monkeypatch.setattr(server_panel, "try_server", answer)
+    panel.address.setText("postgresql://bench@127.0.0.1:9/gauges")
+    instructor.click(panel.test)
+    instructor.fill(panel.address, "postgresql://ann@127.0.0.1:9/gauges")
+    with instructor.qtbot.waitSignal(panel.told, timeout=10_000):
+        may.set()
+    assert "instructor" in panel.message.text()
+    assert panel.message.text().startswith("Kept.")
 
 
 def test_a_server_that_is_not_there_is_said_and_nothing_is_lost(instructor: Instructor) -> None:
@@ -341,6 +405,7 @@ def test_a_server_that_is_not_there_is_said_and_nothing_is_lost(instructor: Inst
     instructor.fill(panel.address, "postgresql://bench@127.0.0.1:9/gauges")
     instructor.qtbot.waitUntil(panel.trouble.isVisible, timeout=30_000)
     assert "can't be reached" in panel.trouble.text()
+    assert "tried again by itself" in panel.trouble.text()
     instructor.qtbot.waitUntil(
         lambda: panel.state.text().startswith("Waiting here: 1 answer"), timeout=30_000
     )
@@ -353,6 +418,8 @@ def test_how_pushing_stands_in_words() -> None:
     sent = state_lines(PushState(Waiting(), last=when))
     assert sent[0] == "The server has all that is here."
     assert sent[1].startswith("Last acknowledged: ")
+    unasked = state_lines(PushState(Waiting()))
+    assert unasked == ["Nothing here waits to be sent."], "of the server nothing is known yet"
     some = state_lines(PushState(Waiting(12, 1, 0), busy=True))
     assert some == ["Being sent: 12 answers, 1 paper."]
 
