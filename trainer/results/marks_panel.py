@@ -30,6 +30,9 @@ __all__ = ["MarksPanel"]
 
 _FULL: Final = 1.0
 
+_BESIDE: Final = 5
+"""Logical px by which a line of words begins below the top of a button beside it."""
+
 
 class MarksPanel(QFrame):
     """A list of marks.
@@ -100,14 +103,21 @@ class MarksPanel(QFrame):
         line = QHBoxLayout(holder)
         line.setContentsMargins(0, 0, 0, 0)
         line.setSpacing(8)
-        line.addWidget(Glyph(self._sign(row)), alignment=Qt.AlignmentFlag.AlignTop)
+        # The sign, the mark and its button stand at one height, whatever is said below.
+        sign = QVBoxLayout()
+        sign.addSpacing(_BESIDE)
+        sign.addWidget(Glyph(self._sign(row)))
+        sign.addStretch(1)
+        line.addLayout(sign)
         said = QVBoxLayout()
+        said.addSpacing(_BESIDE)
         said.setSpacing(1)
         said.addWidget(self._value(row))
         for reason in row.reasons:
             said.addWidget(wrapped(reason_text(reason, unit), "quiet"))
         for one in row.history:
             said.addWidget(wrapped(self._story(one), "gloss"))
+        said.addStretch(1)
         line.addLayout(said, 1)
         line.addLayout(self._acts(row))
         return holder

@@ -226,9 +226,12 @@ def test_a_longer_word_has_a_wider_button_where_it_would_touch_the_rim(qtbot: Qt
 def test_no_button_under_the_section_is_cut_where_the_bar_is_narrow(qtbot: QtBot) -> None:
     bar = KnobBar()
     bar.choice.addItems(["Upright undercut: width"])
-    shown(qtbot, bar, 410, 44)
-    bar.looks["fit"].setText("Ajustarlo")
-    bar.draw.setText("Dibujarlo")
+    place = QWidget()
+    bar.setParent(place)
+    shown(qtbot, place, 430, 44)
+    bar.setGeometry(0, 0, 430, 44)
+    bar.looks["fit"].setText("Ajustar")
+    bar.draw.setText("Dibujar")
     bar.set_narrow(True)
     QApplication.processEvents()
     for button in (bar.looks["fit"], bar.draw):
