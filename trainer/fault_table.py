@@ -428,6 +428,9 @@ VALUES: Final = {
     "upright_thickness": QT_TRANSLATE_NOOP("Faults", "the upright's thickness"),
     "base_length": QT_TRANSLATE_NOOP("Faults", "the base's length"),
     "upright_length": QT_TRANSLATE_NOOP("Faults", "the upright's length"),
+    "left": QT_TRANSLATE_NOOP("Faults", "the photo's left edge"),
+    "top": QT_TRANSLATE_NOOP("Faults", "the photo's upper edge"),
+    "mm_per_pixel": QT_TRANSLATE_NOOP("Faults", "a pixel of the photo, in mm,"),
 }
 """Values that are words; what isn't here is shown as the file has it."""
 

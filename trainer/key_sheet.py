@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from PySide6.QtCore import QSize, Qt
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QKeyEvent, QResizeEvent
 from PySide6.QtWidgets import QBoxLayout, QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from trainer.key_table import KeyGroup
@@ -74,6 +74,16 @@ class KeySheet(QScrollArea):
         """The least that it can be read in, px: one column, to be scrolled."""
         self._fold(one=True)
         return QSize(self._sheet.minimumSizeHint().width() + self._bar, _SHORTEST)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:
+        """Home and End go to either end, beside the keys that Qt scrolls by."""
+        bar, key = self.verticalScrollBar(), Qt.Key(event.key())
+        if key == Qt.Key.Key_Home:
+            bar.setValue(bar.minimum())
+        elif key == Qt.Key.Key_End:
+            bar.setValue(bar.maximum())
+        else:
+            super().keyPressEvent(event)
 
     @property
     def _bar(self) -> int:

@@ -400,7 +400,7 @@ class WindowFrame(QObject):
         self._keys.append((screen, groups))
 
     def key_sheet(self) -> list[tuple[str, tuple[KeyGroup, ...]]]:
-        """All keys: of each screen, and those that hold everywhere, as the menus have them."""
+        """All keys: of the screen shown, of the others, and those that hold everywhere."""
         shortcut = QKeySequence.SequenceFormat.NativeText
         rows = [
             (action.shortcut().toString(shortcut), action.text().replace("&", "").rstrip("."))
@@ -412,7 +412,9 @@ class WindowFrame(QObject):
             (self.tr("Alt"), self.tr("with a letter that is underlined: open that menu")),
         ]
         everywhere = KeyGroup(self.tr("Everywhere"), tuple(rows))
-        return [*((screen, groups()) for screen, groups in self._keys), ("", (everywhere,))]
+        shown = self.bar.tabs[self._place(self.shown_screen)].text()
+        screens = sorted(self._keys, key=lambda each: not each[0].startswith(shown))
+        return [*((screen, groups()) for screen, groups in screens), ("", (everywhere,))]
 
     def show_faults(self, file: str, faults: Sequence[FaultRow]) -> None:
         """Say why a file was not opened."""

@@ -3,12 +3,16 @@
 from __future__ import annotations
 
 import pytest
-from PySide6.QtWidgets import QLabel
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QLabel, QMainWindow, QWidget
 from pytestqt.qtbot import QtBot
 
 from trainer.key_sheet import KeySheet
 from trainer.key_table import KeyGroup
 from trainer.notices import KeysDialog
+from trainer.settings import Settings
+from trainer.window import WindowFrame
 
 _GROUPS = tuple(
     KeyGroup(
@@ -66,3 +70,29 @@ def test_a_group_that_stands_alone_is_parted_in_two(qtbot: QtBot) -> None:
     left = {label.text(): label.x() for label in sheet.findChildren(QLabel)}
     assert {words for row in rows for words in row} <= set(left)
     assert left["F4"] == left["F1"] < left["F5"] == left["F7"]
+
+
+def test_home_and_end_go_to_either_end(sheet: KeySheet, qtbot: QtBot) -> None:
+    sheet.resize(900, 300)
+    sheet.show()
+    qtbot.waitExposed(sheet)
+    bar = sheet.verticalScrollBar()
+    QTest.keyClick(sheet, Qt.Key.Key_End)
+    assert bar.value() == bar.maximum() > 0
+    QTest.keyClick(sheet, Qt.Key.Key_Home)
+    assert bar.value() == 0
+
+
+def test_the_keys_of_the_screen_that_is_shown_come_first(qtbot: QtBot) -> None:
+    window = QMainWindow()
+    qtbot.addWidget(window)
+    frame = WindowFrame(window, Settings(first_start_seen=True), QWidget())
+    frame.add_screen("shop", "Shop", QWidget)
+    for title in ("Bench", "From a photo", "Shop", "Shop: photo"):
+        frame.add_keys(title, lambda: ())
+    window.show()
+    assert next(title for title, _ in frame.key_sheet()) == "Bench"
+    frame.show_screen("shop")
+    assert [title for title, _ in frame.key_sheet()] == [
+        "Shop", "Shop: photo", "Bench", "From a photo", "",
+    ]  # fmt: skip
