@@ -122,8 +122,9 @@ class Filing(QObject):
         return self._controller.dirty
 
     def _ask_to_leave(self) -> Notice:
-        if self._window.has_screen("shop"):
-            self._window.show_screen("shop")
+        window = self._window
+        if window.has_screen("shop") and window.shown_screen != "shop":
+            window.show_screen("shop")
         return self._ask(
             self.tr("Save the tray before closing?"),
             self.tr("The tray in the coupon shop has changes that are not saved."),

@@ -249,6 +249,23 @@ def test_closing_asks_and_stays(maker: Maker) -> None:
     assert not close(maker), "it asks again"
 
 
+def test_who_stays_is_where_they_were(tabbed: tuple[WindowFrame, ShopScreen]) -> None:
+    frame, screen = tabbed
+    screen.do("duplicate")
+    screen.knobs.choice.setFocus()
+    frame.window.close()
+    QTest.qWait(5)
+    (dialog,) = frame.dialogs
+    dialog.reject()
+    frame.window.activateWindow()
+    QTest.qWait(5)
+    assert QApplication.focusWidget() is screen.knobs.choice
+    frame.show_screen("bench")
+    frame.window.close()
+    QTest.qWait(5)
+    assert frame.shown_screen == "shop", "one sees what is asked about"
+
+
 def test_closing_asks_for_what_is_typed_and_not_entered(maker: Maker) -> None:
     field = maker.field("leg_base").field
     field.setFocus()
