@@ -157,7 +157,8 @@ class Dealing(QObject):
     def _ask_erase(self, learner: Learner) -> None:
         text = self.tr(
             "All attempts of {name} are erased for good, from the logbook and from its own dated "
-            "backups. Copies that were carried away are not reached. To go on, write the name."
+            "backups. Copies that were carried away are not reached, nor what was handed in "
+            "sealed: the class page, under Sittings, erases that too. To go on, write the name."
         )
         dialog = AskDialog(
             self.tr("Erase {name}").format(name=learner.name), text.format(name=learner.name),

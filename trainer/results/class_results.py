@@ -22,6 +22,7 @@ from exercises.sitting.plan import SKILLS
 from trainer.bench import words
 from trainer.bench.worded import wrapped
 from trainer.figures import figures
+from trainer.landing import Landing
 from trainer.logbook.plots import style_of
 from trainer.look.tokens import Theme
 from trainer.results.class_tables import (
@@ -95,6 +96,7 @@ class ClassResults(QWidget):
         self.rooms = QStackedWidget()
         self._fill()
         column.addWidget(self.rooms, 1)
+        Landing(self, self.rooms.currentWidget)
         self.show_view("learners")
 
     def _head(self) -> QHBoxLayout:
@@ -227,7 +229,6 @@ class ClassResults(QWidget):
         """Show one of `VIEWS`."""
         self.rooms.setCurrentWidget(self._rooms[name])
         self.buttons[name].setChecked(True)
-        self.setFocusProxy(self._rooms[name])
         self.exports["table"].setEnabled(name != "pictures")
         self.sittings.setEnabled(name != "ready" and self.sittings.count() > 0)
         self.view_chosen.emit(name)
@@ -291,6 +292,9 @@ class ClassResults(QWidget):
         self.buttons["pictures"].setEnabled(bool(papers))
 
     def _nothing(self) -> str:
+        if not self.trouble.isHidden():
+            # Whether anything was handed in nobody knows then.
+            return self.tr("Nothing can be read: see above.")
         return self.tr(
             "Nothing was handed in yet. Sittings that are sat on this machine come here by "
             "themselves; results from other machines are brought in from their files: "

@@ -10,6 +10,7 @@ import time
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
+from pathlib import Path
 from typing import Final
 from uuid import uuid4
 
@@ -35,8 +36,9 @@ from trainer.logbook.schema import (
 from trainer.logbook.store import Logbook
 from trainer.school.codes import made_code, tidy_code
 from trainer.school.people import LONGEST_NAME, Newcomer, code_faults
+from trainer.school.sealed_files import SealedFiles, remove, sealed_files
 
-__all__ = ["LONGEST_KEPT", "Due", "Group", "Person", "Roster", "RosterError"]
+__all__ = ["LONGEST_KEPT", "Due", "Group", "Person", "Roster", "RosterError", "due_erasures"]
 
 LONGEST_KEPT: Final = 36_500
 """Days."""
@@ -353,17 +355,36 @@ class Roster:
         wholly = bool(long_here) and old == person.attempts and not stays
         return Due(person, before, old, papers, wholly)
 
-    def erase_due(self, due: Sequence[Due]) -> None:
-        """Erase what was shown as due: here, in the write-ahead log, and in the dated copies."""
-        self._erase([Erasure(one.person.id, None if one.wholly else one.before) for one in due])
+    def sealed(self, erasures: Sequence[Erasure]) -> SealedFiles:
+        """Return the sealed files that go along, to be shown before they do."""
+        return sealed_files(self.logbook, erasures)
 
-    def erase(self, learners: Iterable[str]) -> None:
-        """Erase learners wholly: here, in the write-ahead log, and in the dated copies."""
-        self._erase([Erasure(learner) for learner in learners])
+    def erase(self, erasures: Sequence[Erasure], files: Sequence[Path] = ()) -> list[OSError]:
+        """Erase here, in the write-ahead log, in the dated copies, and sealed files along with it.
 
-    def _erase(self, erasures: Sequence[Erasure]) -> None:
-        if erasures:
-            self._keeping.erase_all(erasures)
+        Parameters
+        ----------
+        erasures
+            What goes; `due_erasures` are those of what is due.
+        files
+            Those of `sealed` that were shown.
+
+        Returns
+        -------
+        list of OSError
+            What the system said of files that it couldn't remove; they stay.
+        """
+        if not erasures:
+            return []
+        # First the files: whose they are only the logbook tells, if this has to be done again.
+        troubles = remove(files)
+        self._keeping.erase_all(erasures)
+        return troubles
+
+
+def due_erasures(due: Iterable[Due]) -> list[Erasure]:
+    """Return what is to be erased of what is due."""
+    return [Erasure(one.person.id, None if one.wholly else one.before) for one in due]
 
 
 def _longest(kept: Sequence[int | None]) -> int | None:

@@ -7,6 +7,7 @@ from contextlib import closing
 from pathlib import Path
 
 from trainer.logbook.migrating import bring_up_to_date
+from trainer.logbook.opening import HEAD
 from trainer.logbook.store import Logbook, LogbookError
 from trainer.outcome import FAULTY, Outcome
 from trainer.places import places
@@ -48,7 +49,12 @@ def serve(arguments: argparse.Namespace) -> Outcome:
         before = make_tables(server_engine(address))
     except SchoolError as error:
         return _failed(error)
-    made = "tables and roles made" if before is None else f"tables brought up from {before}"
+    if before is None:
+        made = "tables and roles made"
+    elif before == HEAD:
+        made = "nothing to do, tables and roles are up to date"
+    else:
+        made = f"tables brought up from {before} to {HEAD}, roles with them"
     return Outcome(0, f"{address.url}: {made}\n\n{_THEN}")
 
 

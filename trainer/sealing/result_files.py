@@ -14,7 +14,7 @@ from exercises.writing import replace_file
 from trainer.sealing.key import Key
 from trainer.sealing.seal import LARGEST, Kind, Opener, Unsealed, seal, unseal
 
-__all__ = ["SUFFIXES", "open_sealed", "result_name", "sweep", "write_sealed"]
+__all__ = ["SUFFIXES", "name_part", "open_sealed", "result_name", "sweep", "write_sealed"]
 
 SUFFIXES: Final[dict[Kind, str]] = {"sitting": ".sitting", "result": ".result"}
 
@@ -41,11 +41,18 @@ def result_name(title: str, code: str, mark: str) -> str:
     >>> result_name("Friday: railings", "K-07", "3fa9")
     'Friday-railings_K-07_3fa9.result'
     """
-    parts = [_safe(title), _safe(code), _safe(mark)]
+    parts = [name_part(title), name_part(code), name_part(mark)]
     return "_".join(part for part in parts if part) + SUFFIXES["result"]
 
 
-def _safe(text: str) -> str:
+def name_part(text: str) -> str:
+    """Return a text as it can stand in a file's name on every disk.
+
+    Examples
+    --------
+    >>> name_part("Friday: railings")
+    'Friday-railings'
+    """
     plain = _UNSAFE.sub("-", unicodedata.normalize("NFC", text)).strip("-.")
     # Bytes, not characters, are what a disk counts: 255 for a name.
     return plain.encode("utf-8")[:_LONGEST].decode("utf-8", "ignore").strip("-.")

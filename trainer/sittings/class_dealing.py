@@ -14,11 +14,12 @@ from PySide6.QtWidgets import QFileDialog, QWidget
 from exercises.file_faults import FileError, read_bytes
 from exercises.writing import replace_file
 from trainer.fault_words import fault_words
+from trainer.logbook.erasing import Erasure
 from trainer.logbook.keeping import Keeping
 from trainer.logbook.opening import LogbookError
 from trainer.logbook.words import trouble_words
 from trainer.school.people import Newcomer, csv_of
-from trainer.school.roster import Due, Group, Person, Roster, RosterError
+from trainer.school.roster import Due, Group, Person, Roster, RosterError, due_erasures
 from trainer.shop.question import Answer, Question
 from trainer.sittings.class_dialogs import (
     EraseDialog,
@@ -140,7 +141,7 @@ class ClassDealing(QObject):
         self._ask_erase(
             self.tr("Erase {learners}").format(learners=learners_word(len(people))),
             lines,
-            lambda: self.roster.erase([one.id for one in people]),
+            [Erasure(one.id) for one in people],
         )
 
     def erase_due(self, due: Sequence[Due]) -> None:
@@ -148,17 +149,38 @@ class ClassDealing(QObject):
         self._ask_erase(
             self.tr("Erase what is due"),
             [due_line(one) for one in due],
-            lambda: self.roster.erase_due(due),
+            due_erasures(due),
         )
 
-    def _ask_erase(self, title: str, lines: Sequence[str], act: Callable[[], object]) -> None:
+    def _ask_erase(self, title: str, lines: Sequence[str], erasures: Sequence[Erasure]) -> None:
+        sealed = self.tried(lambda: self.roster.sealed(erasures))
+        if sealed is None:
+            return
         text = self.tr(
-            "It goes for good: from the logbook, from its log and from its dated backups. What was "
-            "pushed to the school's server, handed in as files or carried away isn't reached."
+            "It goes for good: from the logbook, from its log and dated backups, and with the "
+            "sealed files on this machine that are named below. What was saved or carried "
+            "elsewhere isn't reached; nor is the school's server, where an instructor erases a "
+            "code: toe-and-throat school URL --erase CODE"
         )
-        dialog = EraseDialog(title, text, lines, self._screen)
-        dialog.confirmed.connect(lambda: self._done(act))
+        if sealed.unknown:
+            text += "\n\n" + self.tr(
+                "%n sitting(s) that were begun and not handed in stay sealed in {folder}: whose "
+                "they are doesn't show before they are resumed.",
+                "",
+                len(sealed.unknown),
+            ).format(folder=sealed.unknown[0].parent)
+        dialog = EraseDialog(
+            title, text, [*lines, *(path.name for path in sealed.goes)], self._screen
+        )
+        dialog.confirmed.connect(lambda: self._erase(erasures, sealed.goes))
         self._window.show_dialog(dialog)
+
+    def _erase(self, erasures: Sequence[Erasure], files: Sequence[Path]) -> None:
+        troubles: list[OSError] = []
+        self._done(lambda: troubles.extend(self.roster.erase(erasures, files)))
+        if troubles:
+            said = "\n".join(f"{error.filename}: {error.strerror or error}" for error in troubles)
+            self._window.show_notice(self.tr("Some files could not be erased"), said)
 
     # Groups
 

@@ -16,6 +16,7 @@ from exercises.writing import replace_file
 from trainer.logbook.store import Logbook, LogbookError
 from trainer.school.merging import Merged, merge
 from trainer.sealing.result_files import SUFFIXES, open_sealed, result_name, sweep, write_sealed
+from trainer.sealing.whose import MARK
 from trainer.taking.sitting import Place, Sitting, counts
 
 __all__ = ["HandedIn", "earlier_results", "hand_in", "let_go", "save_copy", "take_in"]
@@ -62,7 +63,7 @@ def hand_in(sitting: Sitting, folder: Path) -> HandedIn:
     result = sitting.result()
     key = sitting.keeper.journal.key
     title = sitting.plan.title.in_language("en")
-    file = folder / result_name(title, sitting.code, result.id[:8])
+    file = folder / result_name(title, sitting.code, result.id[:MARK])
     folder.mkdir(parents=True, exist_ok=True)
     write_sealed(file, "result", result_bytes(result), key)
     read_result(open_sealed(file, key, "result").body, file.name)

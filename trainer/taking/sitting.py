@@ -10,7 +10,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, replace
 from pathlib import Path
 from typing import Final, Literal, cast
-from uuid import NAMESPACE_OID, uuid4, uuid5
+from uuid import uuid4
 
 from exercises.file_faults import FileError
 from exercises.sitting.paper import Question, questions_of
@@ -21,9 +21,9 @@ from exercises.sitting.result import Item, Result, item_of, learner_id, plan_hea
 from exercises.strict_json import Json
 from trainer.bench.state import BenchState, attempt_of
 from trainer.sealing.clocks import Clock
-from trainer.sealing.journal import SUFFIX
 from trainer.sealing.key import Key, SealError
 from trainer.sealing.timekeeper import Timekeeper
+from trainer.sealing.whose import journal_name
 from trainer.taking.drafts import Draft, laid_out
 
 __all__ = ["STANDINGS", "Place", "Sitting", "Standing", "counts", "journal_of"]
@@ -56,7 +56,7 @@ class Place:
 
 def journal_of(folder: Path, plan: Plan, code: str) -> Path:
     """Return where the journal of a code in a sitting lies: one, however often it is begun."""
-    return folder / f"{uuid5(NAMESPACE_OID, f'{plan.id}/{learner_id(code)}')}{SUFFIX}"
+    return folder / journal_name(plan.id, code)
 
 
 def counts(places: Sequence[Place]) -> dict[str, int]:

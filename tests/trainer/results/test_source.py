@@ -16,6 +16,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QLocale, Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QLabel
 
 from exercises.sitting.result import Result
 from tests.trainer.results.conftest import LEARNERS, Teacher
@@ -101,6 +102,8 @@ def test_a_server_that_cannot_be_reached_is_told_and_the_logbook_is_a_click_away
     page = teacher.page.of_class
     assert page.trouble.isVisible()
     assert "can't be reached" in page.trouble.text()
+    said = [label.text() for label in page.findChildren(QLabel) if label.isVisible()]
+    assert not any("Nothing was handed in" in words for words in said), "nobody knows"
     assert page.learners.table.rows.rowCount() == 0
     teacher.page.choose_source(server=False)
     teacher.settle()

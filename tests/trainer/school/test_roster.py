@@ -17,13 +17,14 @@ from exercises.sitting.codes import learner_id
 from tests.trainer.logbook.entries import BEGIN, entry_of
 from tests.trainer.school.papers import paper_of
 from trainer.logbook.backups import back_up
+from trainer.logbook.erasing import Erasure
 from trainer.logbook.keeping import Keeping
 from trainer.logbook.migrating import bring_up_to_date
 from trainer.records import Records
 from trainer.school.codes import ALPHABET, made_code, mistyped, tidy_code
 from trainer.school.merging import merge
 from trainer.school.people import MOST, Newcomer, code_faults, csv_of, newcomers
-from trainer.school.roster import Roster, RosterError
+from trainer.school.roster import Roster, RosterError, due_erasures
 
 
 @pytest.fixture
@@ -222,7 +223,7 @@ def test_what_is_kept_too_long_is_shown_and_then_gone(
         ("Odo", 1, 0, True), ("Pia", 6, 1, False),
     ]  # fmt: skip
     assert roster.logbook.count() == 9
-    roster.erase_due(due)
+    roster.erase(due_erasures(due))
     assert roster.due(today) == []
     assert {p.name: p.attempts for p in roster.people()} == {"Bench 1": 0, "Pia": 1, "Una": 1}
     # What stays is counted as if the rest had never been.
@@ -248,7 +249,7 @@ def test_who_is_erased_is_gone_with_papers_memberships_and_notes(
             connection.exec_driver_sql("INSERT INTO sent VALUES (?, 1)", (sent,))
     bench = keeping.learner
     keeping.choose(roster.logbook.learners()[1])
-    roster.erase([pia.id])
+    roster.erase([Erasure(pia.id)])
     assert keeping.learner == bench
     with closing(sqlite3.connect(keeping.path)) as plain:
         for table in ("sat", "sittings", "attempts", "coupons", "members", "tallies"):

@@ -210,3 +210,25 @@ def test_a_logbook_may_be_put_back_while_an_outbox_is_open(tmp_path: Path) -> No
     other.replace(path)
     assert outbox.waiting().attempts == 6
     outbox.close()
+
+
+@pytest.mark.parametrize(
+    ("before", "told"),
+    [
+        (None, "tables and roles made"),
+        ("0001", f"brought up from 0001 to {HEAD}"),
+        (HEAD, "nothing to do"),
+    ],
+)
+def test_what_was_made_is_said_and_what_was_there(
+    capsys: pytest.CaptureFixture[str],
+    monkeypatch: pytest.MonkeyPatch,
+    before: str | None,
+    told: str,
+) -> None:
+    monkeypatch.setattr(serving, "make_tables", lambda _: before)
+    code, out, err = said_by(capsys, "school", "postgresql://ann:secret@db/school")
+    assert (code, err) == (0, "")
+    assert told in out
+    assert STATIONS in out
+    assert "secret" not in out

@@ -11,10 +11,11 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QFileDialog, QLineEdit
+from PySide6.QtWidgets import QFileDialog, QLabel, QLineEdit
 
 from tests.trainer.logbook.entries import entry_of
 from tests.trainer.sittings.conftest import Instructor
+from trainer.logbook.erasing import Erasure
 from trainer.logbook.opening import LogbookError
 from trainer.notices import Notice
 from trainer.school.address import Address
@@ -207,6 +208,29 @@ def test_erasing_lists_what_goes_and_wants_a_tick(instructor: Instructor) -> Non
     assert "Pia" not in people(instructor)
 
 
+def test_sealed_files_are_named_before_they_go_with_a_learner(instructor: Instructor) -> None:
+    with_two(instructor)
+    folder = instructor.keeping.path.parent / "results"
+    folder.mkdir()
+    mine, other = (folder / f"Yard_{code}_3fa90000.result" for code in ("K-07", "K-08"))
+    for file in (mine, other):
+        file.write_bytes(b"sealed")
+    begun = instructor.keeping.path.parent / "sittings" / "somebody.sitting-journal"
+    begun.parent.mkdir()
+    begun.write_bytes(b"sealed")
+    room = instructor.room
+    room.people.table.choose(people(instructor)["Pia"].id)
+    room.do("erase")
+    dialog = instructor.dialog(EraseDialog)
+    assert dialog.list.toPlainText().splitlines() == ["Pia: 0 calls", mine.name]
+    said = "\n".join(label.text() for label in dialog.findChildren(QLabel))
+    assert "1 sitting that was begun" in said
+    assert str(begun.parent) in said
+    dialog.sure.click()
+    instructor.answer("Erase for good")
+    assert (mine.exists(), other.exists(), begun.exists()) == (False, True, True)
+
+
 def test_what_a_group_keeps_too_long_is_shown_before_it_goes(instructor: Instructor) -> None:
     roster = with_two(instructor)
     room = instructor.room
@@ -244,7 +268,7 @@ def test_a_table_goes_out_and_comes_in_elsewhere(
     room.groups.list.setCurrentRow(1)
     instructor.choose_in(room.people.more.menu(), "Save as a file")
     assert path.read_bytes().startswith(b"\xef\xbb\xbfname,code,group\r\n")
-    roster.erase([one.id for one in roster.people() if one.code])
+    roster.erase([Erasure(one.id) for one in roster.people() if one.code])
     monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(path), ""))
     instructor.choose_in(room.people.more.menu(), "Add from a file")
     instructor.answer("Add")
