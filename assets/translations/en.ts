@@ -9,6 +9,13 @@
         <numerusform>{name}: %n calls</numerusform>
       </translation>
     </message>
+    <message numerus="yes">
+      <source>Begun and not handed in: %n sitting(s), sealed in {folder}. Whose doesn't show before it is resumed, so nothing of that is erased.</source>
+      <translation>
+        <numerusform>Begun and not handed in: %n sitting, sealed in {folder}. Whose doesn't show before it is resumed, so nothing of that is erased.</numerusform>
+        <numerusform>Begun and not handed in: %n sittings, sealed in {folder}. Whose doesn't show before it is resumed, so nothing of that is erased.</numerusform>
+      </translation>
+    </message>
   </context>
   <context>
     <name>ClassResults</name>

@@ -612,8 +612,19 @@ Odo</translation>
         <translation>Borrar lo vencido</translation>
     </message>
     <message>
-        <source>It goes for good: from the logbook, from its log and from its dated backups. What was pushed to the school&apos;s server, handed in as files or carried away isn&apos;t reached.</source>
-        <translation>Se va para siempre: del cuaderno, de su registro y de sus copias fechadas. No alcanza lo que se envió al servidor de la escuela, se entregó en archivos o se llevó a otra parte.</translation>
+        <source>It goes for good: from the logbook, from its log and dated backups, and with the sealed files on this machine that are named below. What was saved or carried elsewhere isn&apos;t reached; nor is the school&apos;s server, where an instructor erases a code: toe-and-throat school URL --erase CODE</source>
+        <translation>Se borra para siempre: del cuaderno, de su registro y de sus copias fechadas, y con los archivos sellados de este equipo que se nombran abajo. Lo que se guardó o se llevó a otro sitio no se alcanza; tampoco el servidor de la escuela, donde un instructor borra un código: toe-and-throat school URL --erase CODE</translation>
+    </message>
+    <message numerus="yes">
+        <source>Begun and not handed in: %n sitting(s), sealed in {folder}. Whose doesn&apos;t show before it is resumed, so nothing of that is erased.</source>
+        <translation>
+            <numerusform>Sin entregar: %n prueba empezada, sellada en {folder}. De quién es no se ve hasta que se reanuda; por eso no se borra.</numerusform>
+            <numerusform>Sin entregar: %n pruebas empezadas, selladas en {folder}. De quién son no se ve hasta que se reanudan; por eso no se borran.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Some files could not be erased</source>
+        <translation>Algunos archivos no se pudieron borrar</translation>
     </message>
     <message>
         <source>Remove the group {name}?</source>
@@ -799,6 +810,10 @@ Odo</translation>
     <message>
         <source>No two coupons were got wrong by the same learner.</source>
         <translation>Ningún aprendiz falló dos cupones a la vez.</translation>
+    </message>
+    <message>
+        <source>Nothing can be read: see above.</source>
+        <translation>No se puede leer nada: véase arriba.</translation>
     </message>
     <message>
         <source>Nothing was handed in yet. Sittings that are sat on this machine come here by themselves; results from other machines are brought in from their files: choose them above, or drop them here.</source>
@@ -1510,8 +1525,8 @@ Lo que hubiera ahí sigue como estaba. Elija otra carpeta, o libere espacio en e
         <translation>Nombre</translation>
     </message>
     <message>
-        <source>All attempts of {name} are erased for good, from the logbook and from its own dated backups. Copies that were carried away are not reached. To go on, write the name.</source>
-        <translation>Todos los intentos de {name} se borran para siempre, del cuaderno y de sus copias fechadas. Las copias que se llevaron a otra parte no se alcanzan. Para seguir, escriba el nombre.</translation>
+        <source>All attempts of {name} are erased for good, from the logbook and from its own dated backups. Copies that were carried away are not reached, nor what was handed in sealed: the class page, under Sittings, erases that too. To go on, write the name.</source>
+        <translation>Todos los intentos de {name} se borran para siempre, del cuaderno y de sus copias fechadas. Las copias que se llevaron a otra parte no se alcanzan, ni lo que se entregó sellado: eso lo borra también la página Clase, en Pruebas. Para seguir, escriba el nombre.</translation>
     </message>
     <message>
         <source>Erase {name}</source>
@@ -3336,6 +3351,18 @@ No se pierde nada: todo lo que ha declarado está guardado en este equipo. Haga 
         <translation>la longitud del montante</translation>
     </message>
     <message>
+        <source>the photo&apos;s left edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the photo&apos;s upper edge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a pixel of the photo, in mm,</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>no leaf is placed that could be judged</source>
         <translation>no hay ninguna hoja puesta que juzgar</translation>
     </message>
@@ -4465,6 +4492,26 @@ La bandeja abierta sigue como estaba.</translation>
         <translation>El autoguardado no funciona ({reason}). Nada se pierde mientras el programa siga: libere espacio o guarde la bandeja en otro sitio.</translation>
     </message>
     <message>
+        <source>Save the tray before closing?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tray in the coupon shop has changes that are not saved.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save and close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close without saving</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stay here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>{title}
 {file}
 Last change: {when}; steps that can be undone: {steps}.</source>
@@ -4718,6 +4765,17 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <message>
         <source>Arc radiation burns eyes and skin, your own and those of people nearby. Metal stays hot long after it stops glowing. Edges, spatter and wire are sharp. Grinding throws sparks and dust. Fumes and gases need extraction and air. Follow your shop&apos;s rules and wear what they ask for.</source>
         <translation>La radiación del arco quema ojos y piel, los suyos y los de quienes estén cerca. El metal sigue caliente mucho después de dejar de brillar. Los cantos, las salpicaduras y el hilo cortan. El esmerilado lanza chispas y polvo. Los humos y gases exigen extracción y aire. Siga las normas de su taller y use la protección que piden.</translation>
+    </message>
+</context>
+<context>
+    <name>FromDice</name>
+    <message>
+        <source>The tray holds no more coupons.</source>
+        <translation type="unfinished">En la bandeja no caben más cupones.</translation>
+    </message>
+    <message>
+        <source>From dice: {n}</source>
+        <translation type="unfinished">A los dados: {n}</translation>
     </message>
 </context>
 <context>
@@ -6086,6 +6144,10 @@ Puede que la hayan movido o renombrado, o que su disco no esté conectado.</tran
     <message>
         <source>Who says so is needed.</source>
         <translation>Hace falta quién lo dice.</translation>
+    </message>
+    <message>
+        <source>Being kept...</source>
+        <translation>Guardando...</translation>
     </message>
     <message>
         <source>critical</source>
@@ -9101,24 +9163,12 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation>No se llega al servidor</translation>
     </message>
     <message>
-        <source>It is tried again by itself. See whether the network is there.</source>
-        <translation>Se vuelve a intentar solo. Mire si hay red.</translation>
-    </message>
-    <message>
         <source>The server took too long to answer</source>
         <translation>El servidor tardó demasiado en responder</translation>
     </message>
     <message>
-        <source>It is tried again by itself.</source>
-        <translation>Se vuelve a intentar solo.</translation>
-    </message>
-    <message>
         <source>The server refuses the name or the password</source>
         <translation>El servidor rechaza el nombre o la contraseña</translation>
-    </message>
-    <message>
-        <source>Type the address anew, with the password that was given out.</source>
-        <translation>Escriba de nuevo la dirección, con la contraseña que le dieron.</translation>
     </message>
     <message>
         <source>The server has no such database</source>
@@ -9141,8 +9191,20 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation>No se logró una conexión cifrada</translation>
     </message>
     <message>
-        <source>Ask the server&apos;s administrator which one it wants.</source>
-        <translation>Pregunte a quien lo administra cuál quiere.</translation>
+        <source>See whether the network is there, and the server runs.</source>
+        <translation>Compruebe que hay red y que el servidor está en marcha.</translation>
+    </message>
+    <message>
+        <source>It may be busy, or the network slow.</source>
+        <translation>Puede estar ocupado, o la red ir lenta.</translation>
+    </message>
+    <message>
+        <source>Type the password that was given out, beside the address.</source>
+        <translation>Escriba la contraseña que se le dio, junto a la dirección.</translation>
+    </message>
+    <message>
+        <source>Its administrator says which one it takes (sslmode), and by which certificate (sslrootcert).</source>
+        <translation>Su administrador dice cuál admite (sslmode) y con qué certificado (sslrootcert).</translation>
     </message>
     <message>
         <source>The database has no tables of this program</source>
@@ -9171,6 +9233,10 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>The server is too busy just now, or starting</source>
         <translation>El servidor está demasiado ocupado, o arrancando</translation>
+    </message>
+    <message>
+        <source>Some moments later it may answer.</source>
+        <translation>Dentro de unos momentos puede que responda.</translation>
     </message>
     <message>
         <source>The server has no room left</source>
@@ -9457,6 +9523,10 @@ Se abre para seguir componiéndola. Escriba su frase de contraseña.</translatio
         <translation>Mirando qué hay que enviar...</translation>
     </message>
     <message>
+        <source>Nothing here waits to be sent.</source>
+        <translation>Aquí no hay nada pendiente de enviar.</translation>
+    </message>
+    <message>
         <source>The server has all that is here.</source>
         <translation>El servidor tiene todo lo que hay aquí.</translation>
     </message>
@@ -9471,6 +9541,18 @@ Se abre para seguir componiéndola. Escriba su frase de contraseña.</translatio
     <message>
         <source>Last acknowledged: {when}.</source>
         <translation>Última confirmación: {when}.</translation>
+    </message>
+    <message>
+        <source>The server is there. This login may send, and read nothing.</source>
+        <translation>El servidor está ahí. Este usuario puede enviar, y no leer nada.</translation>
+    </message>
+    <message>
+        <source>The server is there. This login may read, and send nothing.</source>
+        <translation>El servidor está ahí. Este usuario puede leer, y no enviar nada.</translation>
+    </message>
+    <message>
+        <source>The server is there. This login may read and erase what everybody did: it is an instructor&apos;s, and not for a machine that learners use.</source>
+        <translation>El servidor está ahí. Este usuario puede leer y borrar lo que hicieron todos: es de instructor, y no para un equipo que usen los aprendices.</translation>
     </message>
 </context>
 <context>
@@ -9504,12 +9586,24 @@ Se abre para seguir componiéndola. Escriba su frase de contraseña.</translatio
         <translation>Probar la conexión</translation>
     </message>
     <message>
+        <source>Password</source>
+        <translation>Contraseña</translation>
+    </message>
+    <message>
+        <source>unless it is kept already</source>
+        <translation>si no está guardada ya</translation>
+    </message>
+    <message>
         <source>No server any more.</source>
         <translation>Ya no hay servidor.</translation>
     </message>
     <message>
-        <source>Kept. It is sent to from now on.</source>
-        <translation>Guardada. Desde ahora se envía allí.</translation>
+        <source>Kept.</source>
+        <translation>Guardado.</translation>
+    </message>
+    <message>
+        <source>It is tried again by itself.</source>
+        <translation>Se reintenta solo.</translation>
     </message>
     <message>
         <source>Keep the password?</source>
@@ -9538,10 +9632,6 @@ Si no, vale hasta que termine el programa.</translation>
     <message>
         <source>Asking the server...</source>
         <translation>Preguntando al servidor...</translation>
-    </message>
-    <message>
-        <source>The server is there, and has its tables.</source>
-        <translation>El servidor responde y tiene sus tablas.</translation>
     </message>
 </context>
 <context>
@@ -9853,6 +9943,10 @@ Si no, vale hasta que termine el programa.</translation>
         <translation>la foto detrás de la sección, si la hay</translation>
     </message>
     <message>
+        <source>go on to the next panel; with Shift back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Alt+↑  Alt+↓</source>
         <translation>Alt+↑  Alt+↓</translation>
     </message>
@@ -9926,14 +10020,6 @@ Si no, vale hasta que termine el programa.</translation>
     <message>
         <source>Another coupon of this tray has this id; right would be one of its own</source>
         <translation>Otro cupón de esta bandeja tiene este identificador; lo correcto sería uno propio</translation>
-    </message>
-    <message>
-        <source>The tray holds no more coupons.</source>
-        <translation>En la bandeja no caben más cupones.</translation>
-    </message>
-    <message>
-        <source>From dice: {n}</source>
-        <translation>A los dados: {n}</translation>
     </message>
 </context>
 <context>

@@ -164,8 +164,8 @@ class ClassDealing(QObject):
         )
         if sealed.unknown:
             text += "\n\n" + self.tr(
-                "%n sitting(s) that were begun and not handed in stay sealed in {folder}: whose "
-                "they are doesn't show before they are resumed.",
+                "Begun and not handed in: %n sitting(s), sealed in {folder}. Whose doesn't show "
+                "before it is resumed, so nothing of that is erased.",
                 "",
                 len(sealed.unknown),
             ).format(folder=sealed.unknown[0].parent)

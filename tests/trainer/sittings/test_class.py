@@ -224,7 +224,7 @@ def test_sealed_files_are_named_before_they_go_with_a_learner(instructor: Instru
     dialog = instructor.dialog(EraseDialog)
     assert dialog.list.toPlainText().splitlines() == ["Pia: 0 calls", mine.name]
     said = "\n".join(label.text() for label in dialog.findChildren(QLabel))
-    assert "1 sitting that was begun" in said
+    assert "not handed in: 1 sitting," in said
     assert str(begun.parent) in said
     dialog.sure.click()
     instructor.answer("Erase for good")
