@@ -14,7 +14,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QImage
 
 from tests.measure.likeness import Picture, reduced, unlikeness
-from tests.measure.logbook_shots import logbook, logbook_empty
+from tests.measure.logbook_shots import leave_logbook, logbook, logbook_empty
 from tests.measure.photo_shots import (
     debrief_photo,
     photo_check,
@@ -217,6 +217,7 @@ def shots(on: Stage, *, dialogs: bool, wanted: Wanted) -> Iterator[tuple[str, QI
             yield name, on.picture()
             on.guiding.close()
             end_sitting(on)
+            leave_logbook(on)
             on.frame.show_screen("bench")
             if on.bench.course.tray is not first:
                 on.bench.open_tray(first)

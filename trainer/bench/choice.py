@@ -24,8 +24,7 @@ from trainer.bench.worded import WordedButton
 __all__ = ["Choice", "ChoiceRow"]
 
 _GAP: Final = 4
-_EASE: Final = 4
-"""Logical px between buttons, and beside the longest word in them."""
+"""Logical px between buttons."""
 
 
 class Choice(WordedButton):
@@ -105,7 +104,7 @@ class Choice(WordedButton):
 
     def _stack(self, box: QVBoxLayout, title: str, glyph: str, key: str) -> None:
         """Sign and key above, the word below."""
-        box.setContentsMargins(2, 3, 2, 4)
+        box.setContentsMargins(3, 3, 3, 4)
         above = QHBoxLayout()
         above.setSpacing(4)
         above.addStretch(1)
@@ -177,7 +176,7 @@ class ChoiceRow(QWidget):
             if sum(needed) + (columns - 1) * _GAP <= width:
                 break
         # All alike, unless the longest word would touch the rim of its button.
-        alike = (width - (columns - 1) * _GAP) // columns >= max(needed) + _EASE
+        alike = (width - (columns - 1) * _GAP) // columns >= max(needed)
         self._lay_out(columns, [1] * columns if alike else needed)
 
     @property
