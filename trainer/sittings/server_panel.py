@@ -264,8 +264,8 @@ class ServerPanel(QWidget):
 
     def _ask(self, address: Address, *, used: bool) -> None:
         """Ask a server; who asks again meanwhile is told of the last that was asked."""
+        # The button stays as it is: disabled it would hand the focus on to another.
         self._asked, self._used = address, used
-        self.test.setEnabled(False)
         self._say(self.tr("Asking the server..."), wrong=False)
         if self._work is None:
             self._begin(address)
@@ -282,7 +282,6 @@ class ServerPanel(QWidget):
         if self._asked is not None and self._asked != address:
             self._begin(self._asked)
             return
-        self.test.setEnabled(True)
         kept = self.tr("Kept.") + " " if self._used else ""
         wrong_password = False
         try:
