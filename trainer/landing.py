@@ -26,7 +26,8 @@ class Landing(QObject):
     page
         Is given the focus when it is shown. Tab doesn't stop at the page itself.
     first
-        What on it has the keys at first; afterwards it is whatever had them when it was left.
+        What on it has the keys at first, if it is seen, and else the first that Tab would stop
+        at; afterwards it is whatever had them when the page was left.
     """
 
     def __init__(self, page: QWidget, first: Callable[[], QWidget | None]) -> None:
@@ -41,19 +42,30 @@ class Landing(QObject):
             self._left = self._page.focusWidget()
         elif event.type() == QEvent.Type.FocusIn and isinstance(event, QFocusEvent):
             left, self._left = self._left, None
-            to = left if left is not None and self._can(left) else self._first()
-            if to is not None and to is not self._page:
-                to.setFocus(event.reason())
+            for to in (left, self._first(), self._stop()):
+                if to is not None and self._can(to):
+                    to.setFocus(event.reason())
+                    break
         return False
 
     def _can(self, widget: QWidget) -> bool:
-        """Whether a widget that had the keys may have them again."""
+        """Whether a widget may have the keys; one that had them may be gone."""
         return (
             isValid(widget)
             and widget is not self._page
             and widget.isVisible()
             and widget.isEnabled()
         )
+
+    def _stop(self) -> QWidget | None:
+        """The first stop of Tab on the page, if there is any."""
+        at = self._page.nextInFocusChain()
+        while at is not None and at is not self._page:
+            stops = at.focusPolicy() & Qt.FocusPolicy.TabFocus
+            if stops and self._page.isAncestorOf(at) and self._can(at):
+                return at
+            at = at.nextInFocusChain()
+        return None
 
 
 class EnterPresses(QObject):
@@ -67,14 +79,21 @@ class EnterPresses(QObject):
 
     def __init__(self, heard: QWidget) -> None:
         super().__init__(heard)
+        self._at: QWidget | None = None
         heard.installEventFilter(self)
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:
         """Press it, once for a key that is held."""
-        if event.type() != QEvent.Type.KeyPress or not isinstance(event, QKeyEvent):
+        if not isinstance(event, QKeyEvent) or event.key() not in _ENTER:
             return False
-        button = QApplication.focusWidget()
-        if event.key() not in _ENTER or not isinstance(button, QPushButton | QToolButton):
+        if event.type() == QEvent.Type.ShortcutOverride:
+            # Comes before the key itself: an Enter that ends a field and so brings a button the
+            # focus was not meant for that button.
+            self._at = QApplication.focusWidget()
+        if event.type() != QEvent.Type.KeyPress:
+            return False
+        button, at, self._at = QApplication.focusWidget(), self._at, None
+        if button is not at or not isinstance(button, QPushButton | QToolButton):
             return False
         if not event.isAutoRepeat():
             button.click()

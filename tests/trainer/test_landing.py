@@ -126,6 +126,17 @@ def test_enter_that_is_held_presses_once(frame: WindowFrame) -> None:
     one.usual.setFocus()
     none = Qt.KeyboardModifier.NoModifier
     for again in (False, True, True):
-        event = QKeyEvent(QEvent.Type.KeyPress, Key.Key_Return, none, "\r", again)
-        QApplication.sendEvent(one.usual, event)
+        for kind in (QEvent.Type.ShortcutOverride, QEvent.Type.KeyPress):
+            event = QKeyEvent(kind, Key.Key_Return, none, "\r", again)
+            QApplication.sendEvent(one.usual, event)
+    assert one.pressed == ["Usual"]
+
+
+def test_enter_that_ends_a_field_presses_nothing_after_it(frame: WindowFrame) -> None:
+    one = page(frame, "one")
+    one.field.returnPressed.connect(one.usual.setFocus)
+    one.field.setFocus()
+    assert press(frame, Key.Key_Return) is one.usual
+    assert one.pressed == []
+    press(frame, Key.Key_Return)
     assert one.pressed == ["Usual"]

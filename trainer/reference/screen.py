@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 )
 
 from trainer.bench.worded import toned, wrapped
+from trainer.landing import Landing
 from trainer.language import spoken
 from trainer.look.tokens import Theme
 from trainer.reference import state as changes
@@ -93,7 +94,7 @@ class ReferenceScreen(QWidget):
         split.setStretchFactor(1, 1)
         split.setSizes([_LIST, 3 * _LIST])
         column.addWidget(split)
-        self.setFocusProxy(self.search)
+        Landing(self, lambda: self.search)
         self.setAccessibleName(self.tr("Reference"))
         self.window_frame.add_keys(self.tr("Reference"), key_groups)
 

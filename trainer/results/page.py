@@ -18,6 +18,7 @@ from exercises.sitting.marking import Override
 from exercises.sitting.result import Result
 from trainer.bench.translation import translate
 from trainer.fault_words import fault_words
+from trainer.landing import Landing
 from trainer.loading import Loading
 from trainer.logbook.keeping import Keeping
 from trainer.logbook.opening import LogbookError
@@ -86,7 +87,7 @@ class ResultsPage(QWidget):
         column = QVBoxLayout(self)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.rooms)
-        self.setFocusProxy(self.of_class)
+        Landing(self, self.rooms.currentWidget)
         self.bringing = Bringing(window, self._merge, self)
         self.exporting = Exporting(window, self)
         self._listen()
@@ -187,7 +188,6 @@ class ResultsPage(QWidget):
         """Back to the class, at the learner that was looked at."""
         self.of_learner.hide_handling()
         self.rooms.setCurrentWidget(self.of_class)
-        self.setFocusProxy(self.of_class)
         if self.of_learner.paper is not None:
             self.of_class.learners.table.choose(self.of_learner.paper.id)
         self.of_class.setFocus()
@@ -211,7 +211,6 @@ class ResultsPage(QWidget):
             return
         if self._show_paper(paper):
             self.rooms.setCurrentWidget(self.of_learner)
-            self.setFocusProxy(self.of_learner)
             self.of_learner.setFocus()
 
     def _has_read(self, source: Source, paper: str) -> bool:

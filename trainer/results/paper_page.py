@@ -15,6 +15,7 @@ from exercises.sitting.result import Item
 from trainer.bench.picture import unit_of
 from trainer.bench.state import BenchState
 from trainer.bench.worded import toned, wrapped
+from trainer.landing import Landing
 from trainer.results.figures_of import seconds
 from trainer.results.handling_view import HandlingView, state_of
 from trainer.results.marks_panel import MarksPanel
@@ -148,7 +149,7 @@ class PaperPage(QWidget):
         self._down.addWidget(self.items)
         self._down.addWidget(self.marks)
         self._down.setMinimumWidth(_LEFT[0])
-        self.setFocusProxy(self.items)
+        Landing(self, lambda: self.items)
         return self._down
 
     def minimumSizeHint(self) -> QSize:

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from trainer.bench.worded import wrapped
+from trainer.landing import Landing
 from trainer.look.tokens import Theme
 from trainer.results.arranging import Column
 from trainer.results.rows_table import RowsTable
@@ -88,6 +89,7 @@ class Tabled(QWidget, Generic[Row]):
         self.sieve: SieveBar[Row]
         self._made = False
         self.lay(columns)
+        Landing(self, lambda: self.table)
 
     def _nothing(self) -> QFrame:
         """Where the table would be, what belongs there."""
@@ -141,7 +143,6 @@ class Tabled(QWidget, Generic[Row]):
         self._rooms.setCurrentWidget(self.table)
         self.table.opened.connect(self.opened)
         self.table.moved.connect(self._explain)
-        self.setFocusProxy(self.table)
         if self._theme is not None:
             self.table.wear(self._theme)
         self._explain()

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from trainer.bench.saying import Saying
+from trainer.landing import Landing
 from trainer.logbook.keeping import Keeping
 from trainer.logbook.opening import LogbookError
 from trainer.logbook.words import trouble_words
@@ -101,7 +102,7 @@ class ClassPage(QWidget):
         row.addWidget(self.people, 1)
         row.addWidget(self.right)
         self.saying = Saying(self.people)
-        self.setFocusProxy(self.people.table)
+        Landing(self, lambda: self.people.table)
         self.setAccessibleName(self.tr("The class"))
         self.window_frame.add_keys(self.tr("Sittings: class"), KEYS.groups)
 

@@ -29,6 +29,7 @@ from exercises.text import NO_TEXT, Text
 from exercises.tray import Tray
 from trainer.bench.saying import Saying
 from trainer.fault_words import fault_rows
+from trainer.landing import Landing
 from trainer.recent_menu import TRAY_SUFFIX
 from trainer.shop.recipe_dialog import RecipeDialog
 from trainer.sittings import draft as changes
@@ -126,7 +127,7 @@ class ComposePage(QWidget):
         self.right = self._right()
         row.addWidget(self.right)
         self.saying = Saying(holder)
-        self.setFocusProxy(self.parts.list)
+        Landing(self, lambda: self.parts.list)
         self.setAccessibleName(self.tr("Compose a sitting"))
         self.window_frame.add_keys(self.tr("Sittings: compose"), KEYS.groups)
 

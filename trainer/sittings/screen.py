@@ -11,6 +11,7 @@ from PySide6.QtCore import QSize, Qt, SignalInstance
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QStackedWidget, QTabBar, QVBoxLayout, QWidget
 
+from trainer.landing import Landing
 from trainer.recent_menu import TRAY_SUFFIX
 from trainer.screen_kinds import GoesOn, OpensTrays
 from trainer.sittings.keys import KEYS
@@ -61,6 +62,7 @@ class SittingsScreen(QWidget):
         self.setAccessibleName(self.tr("Sittings"))
         self._fill()
         window.add_keys(self.tr("Sittings"), KEYS.groups)
+        Landing(self, self.rooms.currentWidget)
         self.show_page(next(iter(self._makers)))
 
     def _fill(self) -> None:
@@ -117,7 +119,6 @@ class SittingsScreen(QWidget):
         page = self.page(name)
         self.rooms.setCurrentWidget(page)
         self.tabs.setCurrentIndex(list(self._makers).index(name))
-        self.setFocusProxy(page)
 
     def open_path(self, path: Path) -> None:
         """Open a file that was chosen from the menu or dropped, on the page that it is for."""

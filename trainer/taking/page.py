@@ -22,6 +22,7 @@ from exercises.sitting.plan import Plan
 from trainer.bench import words as bench_words
 from trainer.bench.screen import BenchScreen
 from trainer.fault_words import fault_rows
+from trainer.landing import Landing
 from trainer.loading import Loading
 from trainer.logbook.keeping import Keeping
 from trainer.places import Places
@@ -101,6 +102,7 @@ class TakingPage(QWidget):
         self._copied = ""
         self.setAccessibleName(self.tr("Take a sitting"))
         self._fill()
+        Landing(self, self._first)
         frame.add_keys(self.tr("A sitting"), KEYS.groups)
         self._show()
 
@@ -169,7 +171,6 @@ class TakingPage(QWidget):
         super().showEvent(event)
         if self.state.step == "file":
             self._list_unfinished()
-            self.setFocusProxy(self._first())
 
     # The steps
 
@@ -204,7 +205,6 @@ class TakingPage(QWidget):
             self.done_step.show_busy()
         elif state.handed is not None:
             self.done_step.show_handed(state.handed, self._copied)
-        self.setFocusProxy(self._first())
 
     def _first(self) -> QWidget:
         """Where the keys are wanted, step by step."""
