@@ -3352,15 +3352,15 @@ No se pierde nada: todo lo que ha declarado está guardado en este equipo. Haga 
     </message>
     <message>
         <source>the photo&apos;s left edge</source>
-        <translation type="unfinished"></translation>
+        <translation>el borde izquierdo de la foto</translation>
     </message>
     <message>
         <source>the photo&apos;s upper edge</source>
-        <translation type="unfinished"></translation>
+        <translation>el borde superior de la foto</translation>
     </message>
     <message>
         <source>a pixel of the photo, in mm,</source>
-        <translation type="unfinished"></translation>
+        <translation>un píxel de la foto, en mm,</translation>
     </message>
     <message>
         <source>no leaf is placed that could be judged</source>
@@ -4493,23 +4493,23 @@ La bandeja abierta sigue como estaba.</translation>
     </message>
     <message>
         <source>Save the tray before closing?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Guardar la bandeja antes de cerrar?</translation>
     </message>
     <message>
         <source>The tray in the coupon shop has changes that are not saved.</source>
-        <translation type="unfinished"></translation>
+        <translation>La bandeja del taller de cupones tiene cambios sin guardar.</translation>
     </message>
     <message>
         <source>Save and close</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar y cerrar</translation>
     </message>
     <message>
         <source>Close without saving</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar sin guardar</translation>
     </message>
     <message>
         <source>Stay here</source>
-        <translation type="unfinished"></translation>
+        <translation>Quedarse aquí</translation>
     </message>
     <message>
         <source>{title}
@@ -4771,11 +4771,11 @@ Lo que había sigue como estaba, y lo que tiene aquí no se pierde.</translation
     <name>FromDice</name>
     <message>
         <source>The tray holds no more coupons.</source>
-        <translation type="unfinished">En la bandeja no caben más cupones.</translation>
+        <translation>En la bandeja no caben más cupones.</translation>
     </message>
     <message>
         <source>From dice: {n}</source>
-        <translation type="unfinished">A los dados: {n}</translation>
+        <translation>A los dados: {n}</translation>
     </message>
 </context>
 <context>
@@ -9944,7 +9944,7 @@ Si no, vale hasta que termine el programa.</translation>
     </message>
     <message>
         <source>go on to the next panel; with Shift back</source>
-        <translation type="unfinished"></translation>
+        <translation>pasar al panel siguiente; con Mayús, al anterior</translation>
     </message>
     <message>
         <source>Alt+↑  Alt+↓</source>
