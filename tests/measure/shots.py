@@ -226,6 +226,8 @@ def shots(on: Stage, *, dialogs: bool, wanted: Wanted) -> Iterator[tuple[str, QI
             end_sitting(on)
             on.lay_out(0)
             yield name, on.dialog(lambda show=show: show(on))  # type: ignore[misc]  # bound now
+            # A sitting that was left open would lend the next look's bench its coupons.
+            end_sitting(on)
 
 
 def kept_file(name: str) -> Path:

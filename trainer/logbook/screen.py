@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from geometry.lengths import Unit
 from trainer.figures import figures
+from trainer.hint import Hint
 from trainer.landing import Landing
 from trainer.logbook.dealing import Dealing
 from trainer.logbook.findings import NEWEST, Findings, findings_of
@@ -101,16 +102,17 @@ class LogbookScreen(QWidget):
         self.trouble.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         self.again = QPushButton(self.tr("Try again"))
         self.again.clicked.connect(self._try_again)
-        self.empty = QLabel()
-        self.empty.setWordWrap(True)
-        self.empty.setAlignment(Qt.AlignmentFlag.AlignCenter)
         # Lines that one reads at a glance, not one across the window.
-        self.empty.setFixedWidth(_READABLE)
-        self.empty.setProperty("tone", "quiet")
-        for widget in (self.trouble, self.again, self.empty):
-            column.addWidget(widget)
+        self.empty = Hint(_READABLE)
+        self._void = QFrame()
+        self._void.setProperty("kind", "panel")
+        room = QVBoxLayout(self._void)
+        room.addStretch(2)
+        room.addWidget(self.empty, alignment=Qt.AlignmentFlag.AlignHCenter)
+        room.addStretch(3)
+        for widget in (self.trouble, self.again, self._void):
+            column.addWidget(widget, 1 if widget is self._void else 0)
             widget.hide()
-        column.setAlignment(self.empty, Qt.AlignmentFlag.AlignHCenter)
         self._grid = QGridLayout()
         self._grid.setSpacing(12)
         column.addLayout(self._grid, 1)
@@ -217,7 +219,7 @@ class LogbookScreen(QWidget):
     def _show_words(self) -> None:
         found = self.findings
         nothing = found is not None and not found.calls and not found.weeks and not found.faults
-        self.empty.setVisible(nothing)
+        self._void.setVisible(nothing)
         if nothing and self.keeping.learner is not None:
             text = self.tr(
                 "{name} has made no call yet. Each call that is put on record at the bench comes "

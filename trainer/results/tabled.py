@@ -17,12 +17,12 @@ from PySide6.QtWidgets import (
 )
 
 from trainer.bench.worded import wrapped
+from trainer.hint import Hint
 from trainer.landing import Landing
 from trainer.look.tokens import Theme
 from trainer.results.arranging import Column
 from trainer.results.rows_table import RowsTable
 from trainer.results.sieve import Choice, SieveBar
-from trainer.sittings.hint import Hint
 
 __all__ = ["Tabled", "readable"]
 

@@ -19,10 +19,10 @@ from PySide6.QtWidgets import (
 
 from exercises.sitting.codes import code_key
 from exercises.sitting.plan import Entrant
+from trainer.hint import Hint
 from trainer.look.tokens import Theme
 from trainer.shop.entry import Entry
 from trainer.shop.form import grid_of
-from trainer.sittings.hint import Hint
 from trainer.sittings.roll import Candidate
 from trainer.sittings.tick_table import Row, TickTable
 from trainer.sittings.words import mark_words

@@ -16,10 +16,10 @@ from PySide6.QtWidgets import (
 )
 
 from trainer.bench.words import face_word
+from trainer.hint import Hint
 from trainer.look.tokens import Theme
 from trainer.shop.tray_list import title_word
 from trainer.sittings.draft import Draft, FromDice, FromTray
-from trainer.sittings.hint import Hint
 from trainer.sittings.tick_table import Row, TickTable
 from trainer.sittings.truths import Truths
 from trainer.sittings.words import callout_short, part_lines, recipe_lines, right_words

@@ -20,9 +20,9 @@ from PySide6.QtWidgets import (
 )
 
 from exercises.sitting.codes import code_key
+from trainer.hint import Hint
 from trainer.look.tokens import Theme
 from trainer.school.roster import Group, Person
-from trainer.sittings.hint import Hint
 from trainer.sittings.tick_table import Row, TickTable
 
 __all__ = ["PeopleView"]

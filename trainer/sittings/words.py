@@ -159,6 +159,12 @@ def recipe_lines(recipe: Recipe) -> list[tuple[str, str]]:
     ]
 
 
+def _lowered(words: Sequence[str]) -> str:
+    """Words after a colon."""
+    listed = _listed(words)
+    return listed[:1].lower() + listed[1:]
+
+
 def _listed(words: Sequence[str]) -> str:
     return ", ".join([*words[:1], *(word[:1].lower() + word[1:] for word in words[1:])])
 
@@ -199,9 +205,9 @@ def outline_words(outline: Outline, minutes: float) -> list[str]:
         answers.append(translate("Sittings", "in doubt {n}").format(n=outline.in_doubt))
     if answers:
         words = translate("Sittings", "Right calls: {answers}")
-        lines.append(words.format(answers=_listed(answers)))
+        lines.append(words.format(answers=_lowered(answers)))
     faces = [f"{face_word(face)}\u00a0{n}" for face, n in outline.faces.items()]
-    lines.append(translate("Sittings", "Faces: {faces}").format(faces=_listed(faces)))
+    lines.append(translate("Sittings", "Faces: {faces}").format(faces=_lowered(faces)))
     return lines
 
 

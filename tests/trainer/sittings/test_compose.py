@@ -127,7 +127,7 @@ def test_the_paper_that_is_shown_is_the_one_that_is_asked(instructor: Instructor
             f"z {coupon.callout.text}" for coupon in asked
         ]
     assert shown["K-07"] != shown["K-08"]
-    assert "Accept\u00a02, add weld metal\u00a02" in page.paper.said.text()
+    assert "Right calls: accept\u00a02, add weld metal\u00a02" in page.paper.said.text()
     before = instructor.draft.base.seed
     instructor.click(page.paper.others)
     assert instructor.draft.base.seed != before
