@@ -22,7 +22,7 @@ from trainer.school.address import Address
 from trainer.school.erasing import erase_there
 from trainer.school.overriding import override
 from trainer.school.reading import ClassBook
-from trainer.school.server import server_engine, try_server
+from trainer.school.server import Rights, server_engine, try_server
 from trainer.school.tables import INSTRUCTORS, PUSHED, STATIONS, make_tables, tables_as_sql
 from trainer.school.trouble import SchoolError
 
@@ -89,8 +89,20 @@ def rights(cluster: Cluster) -> Iterator[tuple[str, bool]]:
         added = "INSERT INTO sittings VALUES ('s-0', '\"Yard\"', '{}')"
         yield "station: reads nothing back", _refused(bench, f"{added} RETURNING id")
         yield "station: names no target", _refused(bench, f"{added} ON CONFLICT (id) DO NOTHING")
+        yield (
+            "station: changes nothing by adding",
+            _refused(bench, f"{added} ON CONFLICT (id) DO UPDATE SET title = '\"Quay\"'"),
+        )
+        yield (
+            "station: adds nothing out of what is there",
+            _refused(bench, "INSERT INTO sittings SELECT * FROM sittings"),
+        )
+        yield "station: becomes nobody else", _refused(bench, f"SET ROLE {INSTRUCTORS}")
         yield "station: copies nothing out", _refused(bench, "COPY attempts TO STDOUT")
         yield "station: makes no table", _refused(bench, "CREATE TABLE mine (id int)")
+    for name, may in (("bench", Rights(True, False)), ("ann", Rights(True, True))):
+        told = try_server(cluster.address("school", name))
+        yield f"{name} is told what it may do", told == may
     with cluster.connect("school", "stranger") as stranger:
         for table in EVERY:
             yield f"stranger: reads no {table}", _refused(stranger, f"SELECT * FROM {table}")
@@ -159,6 +171,10 @@ def troubles(cluster: Cluster) -> Iterator[tuple[str, bool]]:
     yield (
         "no right to make tables: permission",
         told("permission", lambda: make_tables(server_engine(cluster.address("bare", "stranger")))),
+    )
+    yield (
+        "a login of no role: permission",
+        told("permission", lambda: try_server(cluster.address("school", "stranger"))),
     )
     yield (
         "a station's role reads no class: permission",

@@ -2,7 +2,9 @@
 
 Two roles are made for others to be put into. A station may add rows and nothing else: it can read
 nothing, change nothing and delete nothing, so that whoever takes over a station's password learns
-nothing of anybody. An instructor reads, adds, and can erase; nobody changes a row.
+of nobody what they did. They can add false rows, and a row that is refused as there already tells
+them that a code which they guessed is. An instructor reads, adds, and can erase; nobody changes a
+row.
 """
 
 from __future__ import annotations

@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
     QPushButton,
+    QScrollArea,
     QTabWidget,
     QVBoxLayout,
     QWidget,
@@ -96,7 +97,7 @@ class ClassPage(QWidget):
         self.retention = RetentionPanel()
         self.server = ServerPanel(self.window_frame, station)
         self.side.addTab(self.retention, self.tr("Kept how long"))
-        self.side.addTab(self.server, self.tr("School's server"))
+        self.side.addTab(_scrolled(self.server), self.tr("School's server"))
         inner.addWidget(self.side)
         row.addWidget(self.groups)
         row.addWidget(self.people, 1)
@@ -245,3 +246,15 @@ class ClassPage(QWidget):
             super().keyPressEvent(event)
         else:
             self.do(name)
+
+
+def _scrolled(inner: QWidget) -> QScrollArea:
+    """Room for what may say more than there is room for."""
+    room = QScrollArea()
+    room.setWidgetResizable(True)
+    room.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+    room.setFocusPolicy(Qt.FocusPolicy.NoFocus)
+    room.setProperty("kind", "holder")
+    room.setFrameShape(QFrame.Shape.NoFrame)
+    room.setWidget(inner)
+    return room

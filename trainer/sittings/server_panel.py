@@ -111,7 +111,7 @@ class ServerPanel(QWidget):
         self._asked: Address | None = None
         self._used = False
         column = QVBoxLayout(self)
-        column.setContentsMargins(0, 8, 0, 0)
+        column.setContentsMargins(4, 8, 4, 4)  # room for a ring of the focus
         column.setSpacing(8)
         self._add_address(column)
         heading = QLabel(self.tr("What is here and what is there"))

@@ -39,6 +39,7 @@ _ROW: Final = 28
 _BOX: Final = 16
 _TICKS: Final = 40
 _WIDEST: Final = 420
+_NARROWEST: Final = 104
 """Logical px: how high a row is, a box, how wide the column of boxes, and one that stretches."""
 
 
@@ -216,14 +217,17 @@ class TickTable(QTableWidget):
             for column in range(self.columnCount())
             if column != wide and not self.isColumnHidden(column)
         )
-        most = max(_WIDEST, self.sizeHintForColumn(wide))
-        ample = self.viewport().width() - others > most
-        mode = QHeaderView.ResizeMode.Fixed if ample else QHeaderView.ResizeMode.Stretch
+        own = max(header.sectionSizeHint(wide), self.sizeHintForColumn(wide))
+        most, least = max(_WIDEST, own), min(_NARROWEST, own)
+        left = self.viewport().width() - others
+        ample, fixed = left > most, not least <= left <= most
+        mode = QHeaderView.ResizeMode.Fixed if fixed else QHeaderView.ResizeMode.Stretch
         if header.sectionResizeMode(wide) != mode:
             header.setSectionResizeMode(wide, mode)
-            header.setStretchLastSection(ample)
-        if ample:
-            self.setColumnWidth(wide, most)
+        header.setStretchLastSection(ample)
+        if fixed:
+            # Where there is no room for it the table is moved sideways: a name can be read.
+            self.setColumnWidth(wide, most if ample else least)
 
     def _write(self, place: int, row: Row, theme: Theme) -> None:
         cells = ("", *row.cells) if self._boxes else row.cells

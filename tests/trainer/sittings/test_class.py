@@ -454,3 +454,27 @@ def test_every_trouble_of_a_server_has_its_words() -> None:
     said = [school_words(SchoolError(trouble, "detail")) for trouble in TROUBLES]
     assert len({what for what, _ in said}) == len(TROUBLES)
     assert all("detail" in then for _, then in said)
+
+
+def test_in_a_narrow_window_names_can_be_read_and_all_of_the_server_is_reached(
+    instructor: Instructor,
+) -> None:
+    roster = with_two(instructor)
+    group = roster.add_group("Renewals of the spring term")
+    roster.join(group.id, [one.id for one in roster.people() if one.code])
+    room = instructor.room
+    instructor.window.resize(880, 500)
+    instructor.qtbot.wait(10)
+    table = room.people.table
+    room.show_all()
+    across = Qt.Orientation.Horizontal
+    heads = [table.model().headerData(at, across) for at in range(table.columnCount())]
+    assert table.columnWidth(heads.index("Name")) >= table.sizeHintForColumn(heads.index("Name"))
+    room.side.setCurrentIndex(1)
+    panel = room.server
+    panel.show_state()
+    panel._say("\n".join(["what the server says"] * 20), wrong=True)
+    instructor.qtbot.wait(10)
+    needed = panel.minimumSizeHint().height()
+    assert panel.height() >= needed > room.side.height(), "it scrolls, nothing is squeezed"
+    assert panel.message.height() >= panel.message.heightForWidth(panel.message.width())
