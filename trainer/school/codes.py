@@ -15,7 +15,7 @@ from typing import Final
 
 from exercises.sitting.codes import code_key
 
-__all__ = ["ALPHABET", "made_code", "mistyped", "tidy_code"]
+__all__ = ["ALPHABET", "made_code", "mistyped", "spelt", "tidy_code"]
 
 ALPHABET: Final = "34679ACDEFGHJKMNPQRTWXY"
 """Without 0 O, 1 I L, 2 Z, 5 S, 8 B, U V, which are taken for each other."""
@@ -59,6 +59,21 @@ def tidy_code(code: str) -> str:
     """
     code = code.strip()
     return code.upper() if _SHAPE.fullmatch(code.upper()) else code
+
+
+def spelt(code: str) -> str:
+    """Return the code of ours that was typed without its hyphen, or with blanks; another as it is.
+
+    A school's own may look so too: it is for where it is known which codes there are.
+
+    Examples
+    --------
+    >>> spelt("aaa aan"), spelt("AAAAAN"), spelt("Kestrel 7")
+    ('AAA-AAN', 'AAA-AAN', 'Kestrel 7')
+    """
+    letters = re.sub(r"[\s-]", "", code).upper()
+    ours = f"{letters[:3]}-{letters[3:]}"
+    return ours if _SHAPE.fullmatch(ours) else code.strip()
 
 
 def mistyped(code: str) -> bool:

@@ -16,7 +16,7 @@ from typing import Final
 from exercises.sitting.codes import LONGEST_CODE, code_key, is_code
 from exercises.strict_json import quoted
 from geometry.faults import Fault
-from trainer.school.codes import made_code, mistyped, tidy_code
+from trainer.school.codes import made_code, mistyped, spelt, tidy_code
 
 __all__ = ["LONGEST_NAME", "MOST", "Newcomer", "code_faults", "csv_of", "newcomers"]
 
@@ -102,6 +102,8 @@ def code_faults(code: str, codes: Collection[str] = ()) -> list[Fault]:
     --------
     >>> [fault.code for fault in code_faults("k-07", ["K-07"])], code_faults("k-08", ["K-07"])
     (['code-taken'], [])
+    >>> [fault.code for fault in code_faults("aaa aan", ["AAA-AAN"])]
+    ['code-taken']
     """
     return _code_faults("", code, {code_key(one): 0 for one in codes})
 
@@ -158,7 +160,8 @@ def _code_faults(at: str, code: str, taken: Mapping[str, int]) -> list[Fault]:
     if mistyped(code):
         right = "the code as it was given out"
         return [Fault(at, "code-mistyped", f"{quoted(code)} is mistyped", right, value)]
-    line = taken.get(code_key(code))
+    # Without its hyphen it is the same to whoever reads it out.
+    line = taken.get(code_key(code), taken.get(code_key(spelt(code))))
     if line is None:
         return []
     right = "a code of their own"

@@ -43,7 +43,7 @@ from trainer.taking.keys import KEYS
 from trainer.taking.opening import Opened, kind_of, open_sitting
 from trainer.taking.running import Running
 from trainer.taking.sitting import Sitting, journal_of
-from trainer.taking.state import Taking, code_trouble
+from trainer.taking.state import Taking, code_trouble, meant_code
 from trainer.taking.steps import (
     DoneStep,
     FileStep,
@@ -341,11 +341,13 @@ class TakingPage(QWidget):
     # The learner
 
     def _name(self, code: str) -> None:
+        code = meant_code(self.state, code)
         trouble = code_trouble(self.state, code)
         if trouble is not None:
             words = {
                 "empty": self.tr("Type your code first."),
                 "no code": self.tr("That can't be a code: it has signs that can't be seen."),
+                "mistyped": self.tr("A sign of it is wrong: see how it was given to you."),
                 "not listed": self.tr("This code is not on the list of this sitting."),
             }
             self.code_step.say_trouble(words[trouble])

@@ -7,14 +7,15 @@ from pathlib import Path
 from typing import Literal
 
 from exercises.sitting.codes import is_code
+from trainer.school.codes import mistyped, spelt
 from trainer.taking.handing_in import HandedIn
 from trainer.taking.opening import Opened
 
-__all__ = ["CodeTrouble", "Step", "Taking", "code_trouble"]
+__all__ = ["CodeTrouble", "Step", "Taking", "code_trouble", "meant_code"]
 
 Step = Literal["file", "passphrase", "code", "rules", "handing in", "handed in"]
 
-CodeTrouble = Literal["empty", "no code", "not listed"]
+CodeTrouble = Literal["empty", "no code", "mistyped", "not listed"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,5 +81,18 @@ def code_trouble(taking: Taking, code: str) -> CodeTrouble | None:
     if not is_code(said):
         return "no code"
     if taking.opened is None or not taking.opened.plan.admits(said):
-        return "not listed"
+        return "mistyped" if mistyped(said) else "not listed"
+    if not taking.opened.plan.entrants and mistyped(said):
+        # Anybody may sit it: nothing else would tell that it is nobody's.
+        return "mistyped"
     return None
+
+
+def meant_code(taking: Taking, code: str) -> str:
+    """Return the code on the list that was typed without its hyphen; any other as it was typed."""
+    said = code.strip()
+    if taking.opened is None or not taking.opened.plan.entrants:
+        return said
+    other = spelt(said)
+    plan = taking.opened.plan
+    return said if plan.admits(said) or not plan.admits(other) else other
