@@ -18,7 +18,15 @@ from exercises.strict_json import quoted
 from geometry.faults import Fault
 from trainer.school.codes import made_code, mistyped, spelt, tidy_code
 
-__all__ = ["LONGEST_NAME", "MOST", "Newcomer", "code_faults", "csv_of", "newcomers"]
+__all__ = [
+    "LONGEST_NAME",
+    "MOST",
+    "Newcomer",
+    "code_faults",
+    "csv_of",
+    "newcomers",
+    "there_already",
+]
 
 LONGEST_NAME: Final = 200
 MOST: Final = 2000
@@ -52,7 +60,10 @@ class Newcomer:
 
 
 def newcomers(
-    text: str, names: Collection[str] = (), codes: Collection[str] = ()
+    text: str,
+    names: Collection[str] = (),
+    codes: Collection[str] = (),
+    there: Collection[tuple[str, str]] = (),
 ) -> tuple[list[Newcomer], list[Fault]]:
     r"""Return who a table adds, and everything that is wrong with it; places are its lines.
 
@@ -62,9 +73,15 @@ def newcomers(
         The table. Who has no code gets one that is made; who has no name is called by their code.
     names, codes
         Those that are there already.
+    there
+        Names and codes that belong together: lines that say just that are passed over, as when a
+        table that was taken in before has come to be longer.
 
     Examples
     --------
+    >>> found, _ = newcomers("Pia; K-7\nOdo; K-8", ["Pia"], ["K-7"], there=[("Pia", "K-7")])
+    >>> [each.name for each in found]
+    ['Odo']
     >>> found, faults = newcomers("name; code\nPia; Kestrel-7\nOdo; \n")
     >>> [(each.name, len(each.code)) for each in found], faults
     ([('Pia', 9), ('Odo', 7)], [])
@@ -72,7 +89,9 @@ def newcomers(
     >>> [(fault.at, fault.code) for fault in faults]
     [('/1', 'code-mistyped'), ('/2', 'code-taken'), ('/2', 'learner-name-twice')]
     """
-    rows = _rows(text)
+    every = _rows(text)
+    known = _keys(there)
+    rows = [row for row in every if _key(row) not in known]
     if len(rows) > MOST:
         said = f"{len(rows)} learners are named"
         params: dict[str, float | str] = {"count": len(rows), "most": MOST}
@@ -90,9 +109,29 @@ def newcomers(
         if name:
             names_at.setdefault(name, line)
         found.append(Newcomer(name, tidy_code(code), line))
-    if not rows:
+    if not every:
         faults.append(Fault("/", "learners-none", "no learner is named", "a line for each"))
     return ([] if faults else _with_codes(found, codes, names)), faults
+
+
+def there_already(text: str, there: Collection[tuple[str, str]]) -> int:
+    r"""Return how many lines of a table say a name and a code that belong together already.
+
+    Examples
+    --------
+    >>> there_already("Pia; k-7\nOdo; K-8\nAna\n", [("Pia", "K-7"), ("Ana", "K-9")])
+    1
+    """
+    known = _keys(there)
+    return sum(_key(row) in known for row in _rows(text))
+
+
+def _keys(there: Collection[tuple[str, str]]) -> set[tuple[str, str]]:
+    return {(name, code_key(code)) for name, code in there}
+
+
+def _key(row: tuple[int, str, str]) -> tuple[str, str]:
+    return row[1], code_key(row[2])
 
 
 def code_faults(code: str, codes: Collection[str] = ()) -> list[Fault]:

@@ -88,8 +88,7 @@ class ClassDealing(QObject):
         if people is None:
             return
         dialog = PasteDialog(
-            [one.name for one in people],
-            [one.code for one in people if one.code],
+            people,
             groups,
             group or None,
             text,

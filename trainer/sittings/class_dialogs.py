@@ -25,7 +25,7 @@ from PySide6.QtWidgets import (
 from geometry.faults import Fault
 from trainer.bench.translation import translate
 from trainer.notices import Notice
-from trainer.school.people import Newcomer, code_faults, newcomers
+from trainer.school.people import Newcomer, code_faults, newcomers, there_already
 from trainer.school.roster import Group, Person
 from trainer.shop.entry import message_label
 from trainer.shop.words import fault_sentence
@@ -209,8 +209,8 @@ class PasteDialog(_Asking):
 
     Parameters
     ----------
-    names, codes
-        Those that are taken.
+    people
+        Who is there already.
     groups
         All groups; `group` is the id of the one that is shown, or None.
     text
@@ -226,8 +226,7 @@ class PasteDialog(_Asking):
 
     def __init__(
         self,
-        names: Collection[str],
-        codes: Collection[str],
+        people: Sequence[Person],
         groups: Sequence[Group],
         group: str | None,
         text: str = "",
@@ -243,7 +242,8 @@ class PasteDialog(_Asking):
             translate("Class", "Add"),
             parent,
         )
-        self._names, self._codes = tuple(names), tuple(codes)
+        self._names = [one.name for one in people]
+        self._there = [(one.name, one.code) for one in people if one.code]
         self._found: list[Newcomer] = []
         self.text = QPlainTextEdit(text)
         self.text.setAccessibleName(translate("Class", "Names and codes"))
@@ -292,7 +292,8 @@ class PasteDialog(_Asking):
         """Look through what was typed, and say all that is wrong with it."""
         self._rest.stop()
         text = self.text.toPlainText()
-        self._found, faults = newcomers(text, self._names, self._codes)
+        codes = [code for _, code in self._there]
+        self._found, faults = newcomers(text, self._names, codes, self._there)
         if not text.strip():
             faults = []
         self.faults.setPlainText("\n".join(sentence(fault) for fault in faults))
@@ -301,7 +302,12 @@ class PasteDialog(_Asking):
             self.said.setText(SittingCounts().wrongs(len(faults)))
         else:
             words = translate("Class", "{learners} to be added.")
-            self.said.setText(words.format(learners=learners_word(len(self._found))))
+            said = words.format(learners=learners_word(len(self._found)))
+            known = there_already(text, self._there)
+            if known:
+                passed = translate("Class", "Here already, and passed over: {count}.")
+                said = f"{said} {passed.format(count=known)}"
+            self.said.setText(said)
         self.take.setEnabled(bool(self._found) and not faults)
 
     def _take(self) -> None:

@@ -23,7 +23,14 @@ from trainer.logbook.migrating import bring_up_to_date
 from trainer.records import Records
 from trainer.school.codes import ALPHABET, made_code, mistyped, tidy_code
 from trainer.school.merging import merge
-from trainer.school.people import MOST, Newcomer, code_faults, csv_of, newcomers
+from trainer.school.people import (
+    MOST,
+    Newcomer,
+    code_faults,
+    csv_of,
+    newcomers,
+    there_already,
+)
 from trainer.school.roster import Roster, RosterError, due_erasures
 
 
@@ -97,6 +104,24 @@ def test_a_table_is_read_by_whatever_stands_between_its_columns() -> None:
         assert [(each.name, each.code, each.line) for each in found] == [
             ("Pía, la de la tarde", "k-1", 2), ("Odo", "K-2", 4),
         ]  # fmt: skip
+
+
+def test_a_table_that_was_taken_in_before_adds_who_is_new() -> None:
+    table = csv_of(
+        [("Pia", "K-07", "Tuesday"), ("Odo, of Yard", "AAA-AAN", ""), ("Ana", "K-09", "")]
+    )
+    there = [("Pia", "k-07"), ("Odo, of Yard", "AAA-AAN")]
+    names, codes = zip(*there, strict=True)
+    found, faults = newcomers(table, names, codes, there)
+    assert ([one.name for one in found], faults) == (["Ana"], [])
+    assert there_already(table, there) == 2
+    # Another name with that code, another code with that name: that is to be put right.
+    for row in (("Ben", "K-07", ""), ("Pia", "K-08", "")):
+        assert newcomers(csv_of([row]), names, codes, there)[1]
+    # A name alone may be somebody else's.
+    assert newcomers("Pia", names, codes, there)[1]
+    found, faults = newcomers(csv_of([("Pia", "K-07", "")]), names, codes, there)
+    assert (found, faults) == ([], [])
 
 
 def test_who_has_no_code_gets_one_and_who_has_no_name_is_called_by_it() -> None:

@@ -114,9 +114,22 @@ def test_faults_of_a_table_take_no_room_from_it(instructor: Instructor) -> None:
     Roster(instructor.keeping).add([Newcomer("Pia", "K-07", 1)])
     instructor.room.do("paste")
     dialog = instructor.dialog(PasteDialog)
-    dialog.text.setPlainText("Pia; K-07")
+    dialog.text.setPlainText("Ben; K-07")
     dialog.look_through()
     instructor.qtbot.wait(10)
     assert dialog.faults.isVisible()
     assert dialog.text.height() >= dialog.text.minimumHeight()
     assert dialog.faults.height() >= dialog.faults.minimumHeight()
+
+
+def test_who_is_here_already_is_passed_over_and_counted(instructor: Instructor) -> None:
+    Roster(instructor.keeping).add([Newcomer("Pia", "K-07", 1)])
+    instructor.room.do("paste")
+    dialog = instructor.dialog(PasteDialog)
+    dialog.text.setPlainText("Pia; K-07\nOdo; K-08")
+    dialog.look_through()
+    assert "1 learner to be added" in dialog.said.text()
+    assert "passed over: 1" in dialog.said.text()
+    press(instructor, dialog.take)
+    assert people(instructor).count("Pia") == 1
+    assert "Odo" in people(instructor)
