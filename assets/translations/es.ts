@@ -554,6 +554,10 @@ Odo</translation>
         <translation>Se añadirán {learners}.</translation>
     </message>
     <message>
+        <source>Here already, and passed over: {count}.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>New group</source>
         <translation>Grupo nuevo</translation>
     </message>
@@ -5537,6 +5541,14 @@ No queda nada pendiente.</translation>
         <translation>Quitar la hoja</translation>
     </message>
     <message>
+        <source>Place it</source>
+        <translation>Ponerla</translation>
+    </message>
+    <message>
+        <source>Leave it there: learners are to find what is wrong with how it lies</source>
+        <translation>Dejarla ahí: los aprendices han de hallar qué falla en su postura</translation>
+    </message>
+    <message>
         <source>Gaps in {unit}; choose one to see it</source>
         <translation>Luces en {unit}; elija una para verla</translation>
     </message>
@@ -9840,6 +9852,10 @@ Si no, vale hasta que termine el programa.</translation>
         <translation>título de la bandeja</translation>
     </message>
     <message>
+        <source>the placed leaf</source>
+        <translation>la hoja puesta</translation>
+    </message>
+    <message>
         <source>an entry</source>
         <translation>un dato</translation>
     </message>
@@ -11272,6 +11288,10 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
         <translation>Eso no puede ser un código: tiene signos que no se ven.</translation>
     </message>
     <message>
+        <source>A sign of it is wrong: see how it was given to you.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>This code is not on the list of this sitting.</source>
         <translation>Este código no está en la lista de esta prueba.</translation>
     </message>
@@ -11984,6 +12004,54 @@ El resultado mismo está a salvo.</translation>
     <message>
         <source>find the fault of the placed leaf</source>
         <translation>hallar el fallo de la hoja puesta</translation>
+    </message>
+    <message>
+        <source>The placed leaf</source>
+        <translation>La hoja puesta</translation>
+    </message>
+    <message>
+        <source>base</source>
+        <translation>base</translation>
+    </message>
+    <message>
+        <source>upright</source>
+        <translation>montante</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
+    <message>
+        <source>base and upright</source>
+        <translation>base y montante</translation>
+    </message>
+    <message>
+        <source>Said to gauge the leg on</source>
+        <translation>Dicen medir el cateto de</translation>
+    </message>
+    <message>
+        <source>Legs said to be gauged</source>
+        <translation>Catetos que dicen medidos</translation>
+    </message>
+    <message>
+        <source>Tilted by</source>
+        <translation>Inclinada</translation>
+    </message>
+    <message>
+        <source>Corner, along the base</source>
+        <translation>Esquina, a lo largo de la base</translation>
+    </message>
+    <message>
+        <source>Corner, off the base</source>
+        <translation>Esquina, desde la base</translation>
+    </message>
+    <message>
+        <source>Take the placed leaf away</source>
+        <translation>Quitar la hoja puesta</translation>
+    </message>
+    <message>
+        <source>Right: {faults}</source>
+        <translation>Lo correcto: {faults}</translation>
     </message>
     <message>
         <source>English</source>

@@ -16,6 +16,7 @@ from geometry.joint import MEMBERS
 from trainer.shop.callouts import Value, callout_document, callout_value
 from trainer.shop.documents import object_at, value_at, with_value, without
 from trainer.shop.knobs import document_with, knob_of
+from trainer.shop.placing import placed_document, placed_value
 from trainer.shop.tracing import arc_document, traced_document
 
 __all__ = [
@@ -93,6 +94,8 @@ def value_of(coupon: Coupon, key: str) -> Value:
         return "traced" if coupon.section.bead.trace is not None else "arc"
     if key.startswith("callout."):
         return callout_value(coupon, key)
+    if key.startswith("placed."):
+        return placed_value(coupon, key)
     if key.startswith("conditions."):
         found: Value = getattr(coupon.conditions, key.removeprefix("conditions."))
         return "" if found is None and key == "conditions.edge" else found
@@ -135,6 +138,8 @@ def document_of(coupon: Coupon, key: str, value: Value) -> Document:
         return _toe_document(coupon, key, value)
     if key.startswith("callout."):
         return callout_document(coupon, key, value)
+    if key.startswith("placed."):
+        return placed_document(coupon, key, value)
     if key.startswith(("title.", "teaches.", "hints.")):
         *path, tag = key.split(".")
         where = tuple(int(part) if part.isdecimal() else part for part in path)

@@ -51,10 +51,13 @@ class LeavesTable(QWidget):
         Another rack is wanted.
     laid(mark, seat)
         A leaf is to be seen on the picture; an empty mark: none.
+    placed()
+        The leaf on the picture is to stay there, for learners to find what is wrong with it.
     """
 
     rack_asked = Signal(str)
     laid = Signal(str, int)
+    placed = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -70,16 +73,22 @@ class LeavesTable(QWidget):
         self.racks.addItems([self.tr("mm"), self.tr("inch"), self.tr("throat")])
         self.racks.activated.connect(lambda at: self.rack_asked.emit(RACKS[at]))
         self.off = QPushButton(self.tr("Take the leaf off"))
-        self.off.setProperty("kind", "segment")
         self.off.clicked.connect(self._take_off)
+        self.place = QPushButton(self.tr("Place it"))
+        self.place.setToolTip(
+            self.tr("Leave it there: learners are to find what is wrong with how it lies")
+        )
+        self.place.clicked.connect(self.placed)
         self.hint = QLabel()
         self.hint.setProperty("tone", "gloss")
         row.addWidget(label)
         row.addWidget(self.racks)
         row.addStretch(1)
         row.addWidget(self.hint)
-        row.addWidget(self.off)
-        self.off.hide()
+        for button in (self.place, self.off):
+            button.setProperty("kind", "segment")
+            row.addWidget(button)
+            button.hide()
         column.addLayout(row)
         self.table = QTableWidget(0, 4)
         heads = (self.tr("Leaf"), self.tr("Base leg"), self.tr("Upright leg"), self.tr("Throat"))
@@ -127,6 +136,7 @@ class LeavesTable(QWidget):
                 if item is not None and not item.isSelected():
                     item.setSelected(True)
         self.off.setVisible(there)
+        self.place.setVisible(there)
         self.hint.setVisible(not there)
 
     def show_answers(self, answers: Answers, unit: Unit, theme: Theme) -> None:

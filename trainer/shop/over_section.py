@@ -4,6 +4,8 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
+from exercises.coupon import Coupon
+from exercises.placement_faults import placed_leaf
 from geometry.lengths import Unit
 from geometry.measures import Measures, measure
 from geometry.section import Section
@@ -25,19 +27,20 @@ class _Weld(NamedTuple):
 
 
 def over_section(
-    section: Section,
+    coupon: Coupon,
     answer: Answer | None,
     drawn: frozenset[Drawn],
     look: tuple[Theme, Unit],
     *,
     pictured: bool,
 ) -> Shown:
-    """Return what lies over a section.
+    """Return what lies over a coupon's section.
 
     Parameters
     ----------
     answer
-        A leaf at rest on it and what it shows; None where none lies there.
+        A leaf at rest on it and what it shows; None where none was chosen: then the leaf is seen
+        that is placed there for its fault to be found, if one is.
     drawn
         What is drawn of its measures.
     look
@@ -46,7 +49,12 @@ def over_section(
         Whether the photo behind the section is seen, if there is one.
     """
     theme, unit = look
+    section = coupon.section
     over = drawn_over(_Weld(section, measure(section)), drawn, unit) if drawn else ()
+    if answer is None and coupon.placed is not None and coupon.task == "find the fault":
+        leaf, pose = placed_leaf(coupon), coupon.placed.pose
+        parts = parts_of(section, leaf, pose, None, unit)
+        return Shown(theme, unit, leaf, pose, over, parts, pictured)
     if answer is None:
         parts = parts_of(section, None, None, None, unit)
         return Shown(theme, unit, overlays=over, parts=parts, pictured=pictured)

@@ -19,7 +19,6 @@ from PySide6.QtWidgets import (
 
 from exercises.coupon import Coupon
 from exercises.intake.traced import Traced
-from exercises.judging import preferred_rack
 from exercises.versions import Document
 from geometry.faults import GeometryError
 from geometry.leaf import RackName
@@ -33,7 +32,6 @@ from trainer.open_trays import OpenTray
 from trainer.places import places
 from trainer.screen_kinds import TakesIn
 from trainer.shop import state as changes
-from trainer.shop.answers import SEATS
 from trainer.shop.building import coupon_of
 from trainer.shop.callouts import Value, size_words
 from trainer.shop.controller import ShopController
@@ -43,8 +41,10 @@ from trainer.shop.filing import Filing
 from trainer.shop.from_dice import FromDice
 from trainer.shop.keys import KEYS
 from trainer.shop.knob_bar import KnobBar
+from trainer.shop.lying import Lying
 from trainer.shop.over_section import over_section
-from trainer.shop.panels import go_to_panel
+from trainer.shop.panels import Panels
+from trainer.shop.placing import with_placed, without_placed
 from trainer.shop.points import Points
 from trainer.shop.section_view import SectionView, Shown
 from trainer.shop.side import Side
@@ -101,8 +101,7 @@ class ShopScreen(QWidget):
         self.filing = Filing(window, self.controller, folder or places().unsaved, self)
         self.working = Working(self)
         self.dice = FromDice(window, self.controller, self._say_thrown, self)
-        self._rack: RackName | None = None
-        self._laid: tuple[str, int] | None = None
+        self._lying = Lying()
         self._seen: Coupon | None = None
         self._drawn: frozenset[Drawn] = frozenset()
         self._pictured = True
@@ -153,6 +152,15 @@ class ShopScreen(QWidget):
         row.addWidget(self.tray)
         row.addLayout(middle, 1)
         row.addWidget(self.side)
+        side, tools = self.side, self.tools
+        self.panels = Panels(
+            (self.tray, self.tray.list),
+            (tools, tools.file),
+            (self.view, self.view.canvas),
+            (self.knobs, self.knobs.choice),
+            (side.forms, side.forms.tabBar()),
+            (side.results, side.results.tabBar()),
+        )
         self.saying = Saying(self.view)
         self.setAccessibleName(self.tr("Coupon shop"))
         rooms = self.rooms
@@ -205,6 +213,7 @@ class ShopScreen(QWidget):
         side.rules_asked.connect(self._show_rules)
         side.rack_asked.connect(self._show_rack)
         side.laid.connect(self._lay)
+        side.placed.connect(self._place)
         side.tab_changed.connect(self.show_state)
         working.judged.connect(self._show_judged)
         working.answered.connect(
@@ -253,8 +262,9 @@ class ShopScreen(QWidget):
             "draw throats": lambda: self._draw("throats"),
             "draw photo": self._show_photo,
             "hint": lambda: self._edit(with_hint(controller.coupon), "hint"),
-            "panel": lambda: self._go_to_panel(1),
-            "panel back": lambda: self._go_to_panel(-1),
+            "unplace": lambda: self._edit(without_placed(controller.coupon), "place"),
+            "panel": lambda: self.panels.go(1),
+            "panel back": lambda: self.panels.go(-1),
         }
         if name.startswith("no hint "):
             self._edit(without_hint(controller.coupon, int(name[8:])), "hint")
@@ -316,18 +326,6 @@ class ShopScreen(QWidget):
         self.controller.show(at)
         self._afresh()
 
-    def _go_to_panel(self, way: int) -> None:
-        side, tools = self.side, self.tools
-        panels = (
-            (self.tray, self.tray.list),
-            (tools, tools.file),
-            (self.view, self.view.canvas),
-            (self.knobs, self.knobs.choice),
-            (side.forms, side.forms.tabBar()),
-            (side.results, side.results.tabBar()),
-        )
-        go_to_panel(panels, way)
-
     def _choose(self, key: str) -> None:
         self.view.choose(key)
         self.show_state()
@@ -363,7 +361,7 @@ class ShopScreen(QWidget):
 
     def _afresh(self) -> None:
         """Look at the open coupon from where all of it is seen."""
-        self._fresh, self._laid = True, None
+        self._fresh, self._lying = True, self._lying.with_leaf("", 0)
         self.show_state()
 
     # Pages that take a section in
@@ -407,14 +405,14 @@ class ShopScreen(QWidget):
     @property
     def rack(self) -> RackName:
         """The rack whose leaves are tried: the one chosen, or that of the callout."""
-        return self._rack or preferred_rack(self.controller.coupon)
+        return self._lying.rack(self.controller.coupon)
 
     def show_state(self) -> None:
         """Repaint every view from the state."""
         shop, unit = self.controller.shop, self.unit
         self._see(shop.coupon)
         settings, theme = self.window_frame.settings, self.window_frame.theme
-        leaves = self.side.shows_leaves or self._laid is not None
+        leaves = self.side.shows_leaves or self._lying.laid is not None
         self.working.ask(shop.coupon, self.rack, leaves=leaves)
         if not self.controller.busy:
             # Its small picture follows once the hand lets go.
@@ -433,7 +431,7 @@ class ShopScreen(QWidget):
         # What was refused in a field waits there for its coupon, but not in another tray.
         of = f"{self._edition} {shop.coupon.id}"
         self.side.show_coupon(shop, of, unit, self.rack, settings.symbols)
-        self.side.leaves.show_laid(self._laid)
+        self.side.leaves.show_laid(self._lying.laid)
         if self.side.shows_leaves:
             self.side.show_answers(self.working, unit, theme)
 
@@ -441,16 +439,13 @@ class ShopScreen(QWidget):
         """Look at another coupon afresh, whichever way it was opened: by undo too."""
         before, self._seen = self._seen, coupon
         if before and before.id != coupon.id and before.section != coupon.section:
-            self._fresh, self._laid = True, None
+            self._fresh, self._lying = True, self._lying.with_leaf("", 0)
 
     def _shown(self) -> Shown:
         """What lies over the section: the leaf that was chosen, at rest on it."""
-        answer = None
-        if self._laid is not None:
-            mark, seat = self._laid
-            answer = self.working.answers.answer(mark, SEATS[seat])
-        section, look = self.controller.coupon.section, (self.window_frame.theme, self.unit)
-        return over_section(section, answer, self._drawn, look, pictured=self._pictured)
+        answer = self._lying.answer(self.working.answers)
+        coupon, look = self.controller.coupon, (self.window_frame.theme, self.unit)
+        return over_section(coupon, answer, self._drawn, look, pictured=self._pictured)
 
     def _draw(self, drawn: Drawn) -> None:
         self._drawn ^= {drawn}
@@ -464,11 +459,18 @@ class ShopScreen(QWidget):
         self.side.show_judged(self.working, self.unit, self.window_frame.theme)
 
     def _show_rack(self, name: str) -> None:
-        self._rack, self._laid = cast("RackName", name), None
+        self._lying = Lying(cast("RackName", name))
         self.show_state()
 
+    def _place(self) -> None:
+        """Leave the leaf that was chosen where it rests, for its fault to be found."""
+        answer = self._lying.answer(self.working.answers)
+        if answer is not None and self._edit(with_placed(self.controller.coupon, answer), "place"):
+            self._lay("", 0)
+            self.side.look_at_placed()
+
     def _lay(self, mark: str, seat: int) -> None:
-        self._laid = (mark, seat) if mark else None
+        self._lying = self._lying.with_leaf(mark, seat)
         self.show_state()
 
     def _see_focus(self, _: QWidget | None, now: QWidget | None) -> None:

@@ -13,6 +13,7 @@ from geometry.leaf import RackName
 from geometry.lengths import Unit
 from trainer.look.tokens import Theme
 from trainer.settings import SymbolStandard
+from trainer.shop.choices import Choice
 from trainer.shop.drawing_form import DrawingForm
 from trainer.shop.entry import Entry, Take
 from trainer.shop.judged_panel import ChecksTable, MeasuresTable, VerdictLine
@@ -44,7 +45,7 @@ class Side(QFrame):
         From the forms.
     rules_asked()
         What the rules say is wanted.
-    rack_asked(name), laid(mark, seat)
+    rack_asked(name), laid(mark, seat), placed()
         From the table of leaves.
     """
 
@@ -54,6 +55,7 @@ class Side(QFrame):
     rules_asked = Signal()
     rack_asked = Signal(str)
     laid = Signal(str, int)
+    placed = Signal()
     tab_changed = Signal()
 
     def __init__(self, take: Take, choose: Take, parent: QWidget | None = None) -> None:
@@ -98,6 +100,7 @@ class Side(QFrame):
         self.results.currentChanged.connect(lambda _: self.tab_changed.emit())
         self.leaves.rack_asked.connect(self.rack_asked)
         self.leaves.laid.connect(self.laid)
+        self.leaves.placed.connect(self.placed)
         self.splitter.addWidget(_panel(self.verdict, self.results))
 
     def resizeEvent(self, event: QResizeEvent) -> None:
@@ -153,6 +156,13 @@ class Side(QFrame):
         form = self.forms.currentWidget()
         if now is not None and isinstance(form, QScrollArea) and form.isAncestorOf(now):
             form.ensureWidgetVisible(now, 0, 24)
+
+    def look_at_placed(self) -> None:
+        """Go to what is said of the placed leaf: its author goes on there."""
+        self.forms.setCurrentWidget(self.words)
+        field = self.words.fields["placed.gauged"]
+        if isinstance(field, Choice):
+            field.box.setFocus(Qt.FocusReason.TabFocusReason)
 
     def look_at(self, key: str) -> None:
         """Have the field of a handle in sight."""

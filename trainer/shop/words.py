@@ -73,9 +73,9 @@ def short_word(key: str) -> str:
 
 def said_value(value: float, kind: str, unit: Unit) -> str:
     """A value as one reads it: a length in `unit`, or an angle."""
-    if kind == "angle":
-        return f"{number_words(round(value, 2))}\u00b0"
     sign = "\u2212" if value < 0.0 else ""
+    if kind == "angle":
+        return f"{sign}{number_words(round(abs(value), 2))}\u00b0"
     return f"{sign}{length_words(abs(value), unit)}"
 
 
@@ -118,9 +118,10 @@ def gesture_word(what: str) -> str:
         "merge": translate("Shop", "merge a tray in"),
         "dice": translate("Shop", "coupons from dice"),
         "title": translate("Shop", "title of the tray"),
+        "place": translate("Shop", "the placed leaf"),
     }
-    if what in known:
-        return known[what]
+    if what in known or what.startswith("placed."):
+        return known.get(what, known["place"])
     if what.startswith("field "):
         return translate("Shop", "an entry")
     try:

@@ -3,10 +3,12 @@
 from __future__ import annotations
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QPushButton, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
 
 from exercises.coupon import Coupon
+from exercises.placement_faults import true_faults
 from geometry.lengths import Unit
+from trainer.bench.placed_words import claim_lines, fault_list
 from trainer.shop.choices import Choice
 from trainer.shop.entry import Entry, Take
 from trainer.shop.fields import LANGUAGES, value_of
@@ -21,7 +23,7 @@ class WordsForm(Form):
     Signals
     -------
     asked(name)
-        ``hint``: one more; ``no hint 2``: that one away.
+        ``hint``: one more; ``no hint 2``: that one away; ``unplace``: the placed leaf away.
     """
 
     asked = Signal(str)
@@ -32,6 +34,7 @@ class WordsForm(Form):
         self.entry("id", self.tr("Id, unique in the tray"), "text")
         self._task = Choice("task", self.tr("Task"), self._tasks(placed=False), choose)
         self.put(self._task)
+        self._place()
         self.heading(self.tr("Title"))
         self._texts("title")
         self.heading(self.tr("What it teaches, shown in the debrief"))
@@ -64,6 +67,42 @@ class WordsForm(Form):
             return tasks
         return (*tasks, ("find the fault", self.tr("find the fault of the placed leaf")))
 
+    def _place(self) -> None:
+        """The fields of the leaf that somebody has placed."""
+        heading = self.heading(self.tr("The placed leaf"))
+        self._lies = QLabel()
+        self._lies.setWordWrap(True)
+        self._lies.setProperty("tone", "quiet")
+        self.widget_row(self._lies)
+        members = (("base", self.tr("base")), ("upright", self.tr("upright")))
+        gauged = (
+            ("", self.tr("none")),
+            *members,
+            ("both", self.tr("base and upright")),
+        )
+        self.put(Choice("placed.on", self.tr("Said to gauge the leg on"), members, self.choose))
+        self.put(Choice("placed.gauged", self.tr("Legs said to be gauged"), gauged, self.choose))
+        self.entry("placed.tilt", self.tr("Tilted by"), "angle")
+        self.entry("placed.x", self.tr("Corner, along the base"), "length")
+        self.entry("placed.y", self.tr("Corner, off the base"), "length")
+        self.away = QPushButton(self.tr("Take the placed leaf away"))
+        self.away.setProperty("kind", "segment")
+        self.away.clicked.connect(lambda: self.asked.emit("unplace"))
+        self.widget_row(self.away)
+        self._of_placed = (heading, self._lies, self.away)
+
+    def _show_placed(self, coupon: Coupon) -> None:
+        there = coupon.placed is not None
+        for widget in self._of_placed:
+            widget.setVisible(there)
+        for key in self.fields:
+            if key.startswith("placed."):
+                throat = coupon.placed is not None and coupon.placed.edge == "throat"
+                self.show_field(key, visible=there and not (throat and key == "placed.on"))
+        if there:
+            right = self.tr("Right: {faults}").format(faults=fault_list(true_faults(coupon)))
+            self._lies.setText("\n".join((*claim_lines(coupon), right)))
+
     def _texts(self, key: str) -> None:
         names = {"en": self.tr("English"), "es": self.tr("Spanish")}
         for tag in LANGUAGES:
@@ -74,6 +113,7 @@ class WordsForm(Form):
         self._task.offer(self._tasks(placed=coupon.placed is not None))
         for key in self.fields:
             self.show_entry(key, of, value_of(coupon, key), unit)
+        self._show_placed(coupon)
         count = len(coupon.hints)
         while len(self._forms) > count:
             holder, _ = self._forms.pop()
