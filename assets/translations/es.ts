@@ -555,7 +555,7 @@ Odo</translation>
     </message>
     <message>
         <source>Here already, and passed over: {count}.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya están aquí, y se saltan: {count}.</translation>
     </message>
     <message>
         <source>New group</source>
@@ -11289,7 +11289,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
     <message>
         <source>A sign of it is wrong: see how it was given to you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay un signo mal: vea cómo se lo dieron.</translation>
     </message>
     <message>
         <source>This code is not on the list of this sitting.</source>
