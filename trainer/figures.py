@@ -9,9 +9,11 @@ from PySide6.QtCore import QLocale
 
 from geometry.lengths import Unit, format_length
 
-__all__ = ["figures", "length_words", "number_words"]
+__all__ = ["figures", "length_words", "number_words", "unbroken"]
 
 _POINT: Final = re.compile(r"(?<=\d)\.(?=\d)")
+
+_UNIT: Final = re.compile(r"(?<=\d) (?=(?:mm|in|min|s|px|%)(?!\w))")
 
 
 def figures(text: str) -> str:
@@ -49,3 +51,14 @@ def number_words(value: float) -> str:
     ('90', '82.5')
     """
     return figures(f"{value:g}")
+
+
+def unbroken(text: str) -> str:
+    r"""Return `text` to be shown in lines, none of which ends between a figure and its unit.
+
+    Examples
+    --------
+    >>> unbroken("8 mm needed: 1.30 mm short").split(" ")
+    ['8\xa0mm', 'needed:', '1.30\xa0mm', 'short']
+    """
+    return _UNIT.sub("\u00a0", text)

@@ -5,6 +5,8 @@ from __future__ import annotations
 from PySide6.QtCore import QSize, Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QWidget
 
+from trainer.figures import unbroken
+
 __all__ = ["WordedButton", "point", "toned", "wrapped"]
 
 
@@ -66,10 +68,29 @@ def toned(text: str, tone: str) -> QLabel:
 
 def wrapped(text: str, tone: str = "plain") -> QLabel:
     """Return a label that breaks into lines, and takes nothing in its text for a command."""
-    label = toned(text, tone)
-    label.setWordWrap(True)
+    label = _Lines()
+    label.setProperty("tone", tone)
     label.setTextFormat(Qt.TextFormat.PlainText)
+    label.setWordWrap(True)
+    label.setText(text)
     return label
+
+
+class _Lines(QLabel):
+    """Words in lines; a figure and its unit stay in one."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self._words = ""
+
+    def setText(self, text: str) -> None:
+        """Say the words."""
+        self._words = text
+        super().setText(unbroken(text))
+
+    def text(self) -> str:
+        """The words as they were given."""
+        return self._words
 
 
 def point(text: str, tone: str = "plain") -> QWidget:

@@ -21,6 +21,7 @@ from trainer.canvas.scene import Shape
 from trainer.corners.pressing import Corner
 from trainer.corners.verdict import Trust
 from trainer.corners.words import gap_word, heading, sentence, trust_word
+from trainer.figures import unbroken
 from trainer.look.fonts import TextStyle, font
 from trainer.look.tokens import Role, Theme
 
@@ -127,7 +128,9 @@ def card_size(card: Card, theme: Theme, wide: float) -> float:
     """Return the height (logical px) that a card of width `wide` needs, nothing cut."""
     pad = _pad(theme)
     inner = wide - 2.0 * pad
-    text = _metrics(theme, "body").boundingRect(QRectF(0.0, 0.0, inner, 1e4), _WRAP, card.sentence)
+    text = _metrics(theme, "body").boundingRect(
+        QRectF(0.0, 0.0, inner, 1e4), _WRAP, unbroken(card.sentence)
+    )
     lines = _high(theme, "title")
     if not _shares_line(card, theme, inner):
         lines += _high(theme, "strong") + 0.15 * pad
@@ -167,7 +170,7 @@ def paint_words(painter: QPainter, rect: QRectF, card: Card, theme: Theme) -> No
     painter.setFont(_font(theme, "body"))
     painter.setPen(QColor(theme.ink))
     text = QRectF(inner.left(), top + 0.35 * pad, inner.width(), inner.bottom() - top + 4.0)
-    painter.drawText(text, _WRAP, card.sentence)
+    painter.drawText(text, _WRAP, unbroken(card.sentence))
 
 
 def _state_colour(card: Card, theme: Theme) -> str:

@@ -251,3 +251,12 @@ def test_the_form_of_a_sitting_says_how_wide_its_words_are(qtbot: QtBot) -> None
     holder = form.widget()
     assert holder is not None
     assert holder.width() <= form.viewport().width(), "nothing is under the bar"
+
+
+def test_no_line_ends_between_a_figure_and_its_unit(qtbot: QtBot) -> None:
+    words = "8.00 mm needed, 1.30 mm short, 100 % of 5/16 in: 4 s"
+    label = wrapped(words)
+    qtbot.addWidget(label)
+    assert label.text() == words
+    assert "8.00\u00a0mm needed, 1.30\u00a0mm short" in QLabel.text(label)
+    assert QLabel.text(label).endswith("100\u00a0% of 5/16\u00a0in: 4\u00a0s")
