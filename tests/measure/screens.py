@@ -57,8 +57,8 @@ def main() -> int:
 def _taken(size: tuple[int, int, int, str], asked: argparse.Namespace, screen: Path) -> bool:
     """Take one size's pictures in one language; return whether all was well."""
     command = [sys.executable, "-m", "tests.measure.shots", *(str(part) for part in size[:3])]
-    command += ["--language", size[3]]
-    command += [asked.only, *(["--renew"] if asked.renew else [])]
+    # The word beside the figures: argparse takes no more of them once an option has come.
+    command += [asked.only, "--language", size[3], *(["--renew"] if asked.renew else [])]
     environment = {
         **os.environ,
         "QT_SCALE_FACTOR": str(size[2]),
