@@ -50,7 +50,8 @@ class GroupsPanel(QFrame):
         self.list.setProperty("kind", "tray")
         self.list.setAccessibleName(self.tr("Groups"))
         self.list.setSpacing(1)
-        self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
+        # How many are in it stays in sight.
+        self.list.setTextElideMode(Qt.TextElideMode.ElideMiddle)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.currentRowChanged.connect(self._choose)
         column.addWidget(self.list, 1)

@@ -470,6 +470,7 @@ def test_in_a_narrow_window_names_can_be_read_and_all_of_the_server_is_reached(
     across = Qt.Orientation.Horizontal
     heads = [table.model().headerData(at, across) for at in range(table.columnCount())]
     assert table.columnWidth(heads.index("Name")) >= table.sizeHintForColumn(heads.index("Name"))
+    assert room.groups.list.textElideMode() is Qt.TextElideMode.ElideMiddle, "its count is read"
     room.side.setCurrentIndex(1)
     panel = room.server
     panel.show_state()
