@@ -9,12 +9,13 @@ from datetime import UTC, date, datetime
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QObject, QStandardPaths
+from PySide6.QtCore import QObject, QStandardPaths, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from exercises.sitting.marking import marked
 from trainer.figures import figures
 from trainer.language import spoken
+from trainer.loading import Loading
 from trainer.logbook.dealing import write_lines
 from trainer.logbook.exports import COLUMNS, csv_lines, statements
 from trainer.logbook.findings import NEWEST, findings_of
@@ -49,6 +50,9 @@ _SUFFIX: Final = {
     "table": ".csv", "paper csv": ".csv", "csv": ".csv", "xapi": ".jsonl", "pdf": ".pdf",
     "html": ".html",
 }  # fmt: skip
+
+_READS: Final = ("csv", "xapi")
+"""What is written out of a book, and not out of what is shown."""
 
 PAPER_COLUMNS: Final = ("code", "paper", "station", "item", "slot", "shown_seconds", "visits",
                         "score_now", "overridden")  # fmt: skip
@@ -101,11 +105,30 @@ def answer_lines(papers: Sequence[Sat], book: ClassBook) -> Iterator[str]:
 
 
 class Exporting(QObject):
-    """Writes what is asked for, with the dialogs that it takes."""
+    """Writes what is asked for, with the dialogs that it takes.
+
+    Signals
+    -------
+    working(words)
+        Something is read from a server and written beside the window.
+    """
+
+    working = Signal(str)
 
     def __init__(self, window: WindowFrame, page: QWidget) -> None:
         super().__init__(page)
         self._window, self._page = window, page
+        self._going_on: list[Loading[None]] = []
+
+    @property
+    def busy(self) -> bool:
+        """Whether something is being written beside the window."""
+        return bool(self._going_on)
+
+    def wait(self) -> None:
+        """Wait until all that was asked for is written."""
+        for loading in self._going_on:
+            loading.wait()
 
     def export_class(
         self, kind: str, look: Look, lines: Sequence[Sequence[str]], source: Source
@@ -134,7 +157,8 @@ class Exporting(QObject):
                 ),
                 "html": lambda path: write_lines(path, [class_html(_sheet(reckoned, look, title))]),
             }
-        self._write(acts[kind], title or self.tr("results"), _SUFFIX[kind])
+        beside = bool(source.url) and kind in _READS
+        self._write(acts[kind], title or self.tr("results"), _SUFFIX[kind], beside=beside)
 
     def export_paper(
         self, kind: str, paper: Sat, lines: Sequence[Sequence[str]], source: Source,
@@ -178,7 +202,8 @@ class Exporting(QObject):
                 ),
             }
         if kind in acts:
-            self._write(acts[kind], paper.code, _SUFFIX[kind])
+            beside = bool(source.url) and kind in _READS
+            self._write(acts[kind], paper.code, _SUFFIX[kind], beside=beside)
 
     def _learner_sheet(self, logbook: Logbook, learner: Learner) -> Sheet:
         tallies = logbook.tallies(learner.id, newest_lines=NEWEST)
@@ -186,12 +211,29 @@ class Exporting(QObject):
         unit = self._window.settings.unit or "mm"
         return Sheet(learner.name, _today(), found, unit, spoken())
 
-    def _write(self, act: Callable[[Path], None], name: str, suffix: str) -> None:
+    def _write(
+        self, act: Callable[[Path], None], name: str, suffix: str, *, beside: bool = False
+    ) -> None:
+        """Ask where to, and write; what a server has to send is waited for by nobody."""
         path = self._where_to(name, suffix)
         if path is None:
             return
+        if not beside:
+            self._tell_of(path, lambda: act(path))
+            return
+        loading = Loading(lambda: act(path))
+        self._going_on.append(loading)
+        loading.over.connect(lambda: self._end(path, loading))
+        loading.start()
+        self.working.emit(self.tr("Reading from the server, and writing..."))
+
+    def _end(self, path: Path, loading: Loading[None]) -> None:
+        self._going_on.remove(loading)
+        self._tell_of(path, lambda: loading.result)
+
+    def _tell_of(self, path: Path, do: Callable[[], object]) -> None:
         try:
-            act(path)
+            do()
         except LogbookError as error:
             self._tell(*trouble_words(error.trouble, str(error.path)))
         except SchoolError as error:

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import QStackedWidget, QVBoxLayout, QWidget
 from exercises.file_faults import FileError
 from exercises.sitting.marking import Override
 from exercises.sitting.result import Result
+from trainer.bench.saying import Saying
 from trainer.bench.translation import translate
 from trainer.fault_words import fault_words
 from trainer.landing import Landing
@@ -90,6 +91,7 @@ class ResultsPage(QWidget):
         Landing(self, self.rooms.currentWidget)
         self.bringing = Bringing(window, self._merge, self)
         self.exporting = Exporting(window, self)
+        self.saying = Saying(self.rooms)
         self._listen()
 
     def _listen(self) -> None:
@@ -101,6 +103,7 @@ class ResultsPage(QWidget):
         page.bring_asked.connect(self.bringing.ask_for_files)
         page.export_asked.connect(self._export_class)
         self.bringing.brought.connect(self._show_brought)
+        self.exporting.working.connect(self.saying.say)
         self.of_learner.left.connect(self.show_class)
         self.of_learner.overridden.connect(self._override)
         self.of_learner.export_asked.connect(self._export_paper)
@@ -129,7 +132,8 @@ class ResultsPage(QWidget):
     @property
     def busy(self) -> bool:
         """Whether something is being read, set by hand, or brought in."""
-        return self._loading is not None or self.asking.busy or self.bringing.busy
+        beside = (self.asking, self.bringing, self.exporting)
+        return self._loading is not None or any(one.busy for one in beside)
 
     def _take(self) -> None:
         assert self._loading is not None
@@ -148,6 +152,7 @@ class ResultsPage(QWidget):
         if self._loading is not None:
             self._loading.wait()
         self.asking.wait()
+        self.exporting.wait()
         self.bringing.stop()
 
     def _source(self, path: Path) -> Source:

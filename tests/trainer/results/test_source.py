@@ -16,7 +16,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QLocale, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QLabel
+from PySide6.QtWidgets import QFileDialog, QLabel
 
 from exercises.sitting.result import Result
 from tests.trainer.results.conftest import LEARNERS, Teacher
@@ -209,3 +209,41 @@ def test_a_mark_that_was_refused_after_its_dialog_was_left_is_told(
     dialog.reject()
     newcomer.settle()
     assert "doesn't let this user" in newcomer.frame.dialogs[-1].windowTitle()
+
+
+@pytest.mark.parametrize("kind", ["csv", "xapi"])
+def test_what_a_server_sends_is_written_beside_the_window(
+    newcomer: Teacher, server: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch, kind: str
+) -> None:
+    page, may = newcomer.page, threading.Event()
+    newcomer.frame.change_settings(replace(newcomer.frame.settings, server=SERVER))
+    page.choose_source(server=True)
+    newcomer.settle()
+
+    def slow(_: Address) -> ClassBook:
+        assert threading.current_thread() is not threading.main_thread()
+        may.wait(30)
+        return ClassBook.of_logbook(server)
+
+    monkeypatch.setattr(source, "server_book", slow)
+    to = tmp_path / "answers.out"
+    monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(to), ""))
+    page.of_class.export_asked.emit(kind)
+    assert page.busy
+    assert page.saying.isVisible()
+    assert not newcomer.frame.dialogs
+    may.set()
+    newcomer.settle()
+    assert "It is written" in newcomer.frame.dialogs[-1].windowTitle()
+    (written,) = tmp_path.glob("answers.out*")
+    assert written.stat().st_size > 100
+    # A server that has gone meanwhile is told of.
+    newcomer.frame.dialogs[-1].reject()
+
+    def gone(_: Address) -> ClassBook:
+        raise SchoolError("unreachable", "no")
+
+    monkeypatch.setattr(source, "server_book", gone)
+    page.of_class.export_asked.emit(kind)
+    newcomer.settle()
+    assert "can't be reached" in newcomer.frame.dialogs[-1].windowTitle()
