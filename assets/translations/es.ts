@@ -2821,6 +2821,10 @@ No se pierde nada: todo lo que ha declarado está guardado en este equipo. Haga 
         <translation>resultados</translation>
     </message>
     <message>
+        <source>Reading from the server, and writing...</source>
+        <translation>Leyendo del servidor y escribiendo...</translation>
+    </message>
+    <message>
         <source>It could not be written.</source>
         <translation>No se pudo escribir.</translation>
     </message>
