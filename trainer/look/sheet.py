@@ -229,6 +229,7 @@ def _bars(t: Theme) -> str:
         QScrollBar::handle:hover {{ background: {t.muted}; }}
         QScrollBar::add-line, QScrollBar::sub-line {{ width: 0; height: 0; }}
         QScrollBar::add-page, QScrollBar::sub-page {{ background: transparent; }}
+        QAbstractScrollArea::corner {{ background: transparent; border: none; }}
         QProgressBar {{
             background: {t.well}; border: none; border-radius: 3px; height: 6px; color: {t.ink};
             text-align: center;

@@ -35,7 +35,7 @@ from trainer.window import WindowFrame
 
 __all__ = ["Paper", "PaperPage"]
 
-_LEFT: Final = (340, 470, 620)
+_LEFT: Final = (340, 470, 760)
 """Logical px: least, usual and greatest width of the column beside the picture."""
 
 
@@ -262,7 +262,7 @@ class PaperPage(QWidget):
         """Give the column beside the picture its share."""
         super().resizeEvent(event)
         least, usual, most = _LEFT
-        wide = min(most, max(least, round(0.37 * self.width()), min(usual, self.width() - 620)))
+        wide = min(most, max(least, round(0.4 * self.width()), min(usual, self.width() - 620)))
         self._split.setSizes([wide, max(1, self.width() - wide)])
         high = self._down.height()
         self._down.setSizes([round(0.5 * high), round(0.5 * high)])

@@ -260,3 +260,26 @@ def test_no_line_ends_between_a_figure_and_its_unit(qtbot: QtBot) -> None:
     assert label.text() == words
     assert "8.00\u00a0mm needed, 1.30\u00a0mm short" in QLabel.text(label)
     assert QLabel.text(label).endswith("100\u00a0% of 5/16\u00a0in: 4\u00a0s")
+
+
+@pytest.mark.parametrize("theme", [LIGHT, DARK], ids=lambda theme: theme.name)
+def test_no_box_stands_where_two_scroll_bars_meet(
+    qapp: QApplication, qtbot: QtBot, theme: Theme
+) -> None:
+    apply(qapp, theme)
+    made: RowsTable[int] = RowsTable(columns(number=True), str)
+    window = shown(qtbot, made, 120, 120, theme)
+    made.show_rows(list(range(40)))
+    QApplication.processEvents()
+    down, along = made.verticalScrollBar(), made.horizontalScrollBar()
+    assert down.isVisible()
+    assert along.isVisible()
+    across = down.mapTo(window, QPoint(0, 0)).x()
+    below = along.mapTo(window, QPoint(0, 0)).y()
+    image = window.grab().toImage()
+    seen = {
+        image.pixelColor(across + x, below + y).name()
+        for x in range(down.width() - 4)
+        for y in range(along.height() - 4)
+    }
+    assert seen == {theme.raised}
