@@ -7,13 +7,14 @@ from functools import partial
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import QEvent, QObject, QStandardPaths, QTimer, Signal
+from PySide6.QtCore import QObject, QStandardPaths, Signal
 from PySide6.QtWidgets import QFileDialog, QWidget
 
 from exercises.file_faults import FileError
 from exercises.sitting.plan import Plan
 from exercises.sitting.plan_file import PlanError
 from trainer.fault_words import fault_rows, fault_words
+from trainer.leaving import Leaving
 from trainer.loading import Loading
 from trainer.notices import FaultsDialog, Notice
 from trainer.sealing.key import Key, SealError
@@ -68,9 +69,9 @@ class SittingFiling(QObject):
         self.sealed: Sealed | None = None
         self._known: dict[str, Plan] = {}
         self._work: Loading[Sealed] | None = None
-        self._asking = False
-        self._leaving = False
-        window.window.installEventFilter(self)
+        self._leaving = Leaving(window.window, lambda: controller.dirty, self._ask_to_leave, self)
+        # Then nobody may be asked; what is composed was never to lie on the disk.
+        window.ending.connect(self._leaving.end)
 
     @property
     def parent_widget(self) -> QWidget:
@@ -85,45 +86,23 @@ class SittingFiling(QObject):
     def go_on_from(self, other: SittingFiling) -> None:
         """Take over from another one, which is given up."""
         self.sealed, self._known = other.sealed, other._known
-        self._window.window.removeEventFilter(other)
+        other._leaving.end()
 
     # Leaving
 
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:
-        """Ask before the window is closed over work that nothing else keeps."""
-        if event.type() != QEvent.Type.Close or not self._controller.dirty or self._leaving:
-            return False
-        event.ignore()
-        if not self._asking:
-            # Once the event is over: whoever sent it must not wait for an answer.
-            QTimer.singleShot(0, self, self._ask_to_leave)
-        return True
-
-    def _ask_to_leave(self) -> None:
-        self._asking = True
-        self._window.show_screen("sittings")
-        self._ask(
+    def _ask_to_leave(self) -> Notice:
+        if self._window.shown_screen != "sittings":
+            self._window.show_screen("sittings")
+        return self._ask(
             self.tr("The sitting is not sealed yet"),
             self.tr(
                 "What is composed is kept in memory alone: on the disk it would lie open. If the "
                 "program is closed now, it is gone."
             ),
-            Answer(self.tr("Seal and save..."), partial(self.seal, self._close)),
-            Answer(self.tr("Close without it"), self._close),
+            Answer(self.tr("Seal and save..."), partial(self.seal, self._leaving.close)),
+            Answer(self.tr("Close without it"), self._leaving.close),
             Answer(self.tr("Go on composing")),
         )
-        self._window.dialogs[-1].finished.connect(self._asked)
-
-    def _asked(self, _: int) -> None:
-        self._asking = False
-
-    def _close(self) -> None:
-        # Not from within the dialog that asked.
-        QTimer.singleShot(0, self, self._close_now)
-
-    def _close_now(self) -> None:
-        self._leaving = True
-        self._leaving = self._window.window.close()
 
     def _when_free(self, go_on: Callable[[], object]) -> None:
         """Go on once what is composed may go: sealed, or given up."""
@@ -138,8 +117,10 @@ class SittingFiling(QObject):
             Answer(self.tr("Cancel")),
         )
 
-    def _ask(self, title: str, text: str, *answers: Answer) -> None:
-        self._window.show_dialog(Question(title, text, answers, self.parent_widget))
+    def _ask(self, title: str, text: str, *answers: Answer) -> Notice:
+        question = Question(title, text, answers, self.parent_widget)
+        self._window.show_dialog(question)
+        return question
 
     # Opening
 

@@ -222,6 +222,13 @@ def test_closing_can_seal_first(instructor: Instructor, saves: list[Path]) -> No
     assert open_sitting(saves[0], PASSPHRASE).plan.count == 2
 
 
+def test_when_the_system_ends_nobody_is_asked(instructor: Instructor) -> None:
+    ready(instructor)
+    instructor.frame.ending.emit()
+    assert instructor.window.close()
+    assert instructor.frame.dialogs == ()
+
+
 def test_a_window_closes_at_once_where_nothing_would_be_lost(instructor: Instructor) -> None:
     assert instructor.window.close()
 
