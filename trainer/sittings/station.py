@@ -47,7 +47,8 @@ class Station(QObject):
         """Push to that server from now on; to none if it is None."""
         if address == self.address and self._trouble is None:
             return
-        self.stop()
+        # The window doesn't wait for a server that it leaves: what is sent twice is there once.
+        self.stop(0.0)
         self.address = address
         if address is not None and self._logbook.exists():
             # The pusher tells from its thread; a signal crosses to the window's.
@@ -74,8 +75,8 @@ class Station(QObject):
         if self._pusher is not None:
             self._pusher.retry()
 
-    def stop(self) -> None:
+    def stop(self, within_s: float = 1.0) -> None:
         """Push no more; what waits is kept, and pushed after the next start."""
         if self._pusher is not None:
-            self._pusher.stop()
+            self._pusher.stop(within_s)
         self._pusher, self._trouble, self.address = None, None, None
