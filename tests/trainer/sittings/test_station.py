@@ -1,4 +1,4 @@
-"""The station: another server is pushed to from now on, and the one before is waited for by nobody."""
+"""The station: another server is pushed to, and the one before is waited for by nobody."""
 
 from __future__ import annotations
 
