@@ -532,9 +532,9 @@ Libere espacio ahí, o permita escribir en la carpeta, y juzgue el cupón de nue
         <translation>Nombres y códigos</translation>
     </message>
     <message>
-        <source>Pia; HK4-7TQ
+        <source>Pia; HK4-7TK
 Odo</source>
-        <translation>Pía; HK4-7TQ
+        <translation>Pía; HK4-7TK
 Odo</translation>
     </message>
     <message>
@@ -9199,10 +9199,6 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation>El servidor no se lo permite a este usuario</translation>
     </message>
     <message>
-        <source>Its administrator puts stations and instructors into roles.</source>
-        <translation>Quien lo administra da su rol a puestos e instructores.</translation>
-    </message>
-    <message>
         <source>No encrypted connection came about</source>
         <translation>No se logró una conexión cifrada</translation>
     </message>
@@ -9217,6 +9213,10 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     <message>
         <source>Type the password that was given out, beside the address.</source>
         <translation>Escriba la contraseña que se le dio, junto a la dirección.</translation>
+    </message>
+    <message>
+        <source>A station&apos;s login may send, an instructor&apos;s may read as well: the server&apos;s administrator puts each into its role.</source>
+        <translation>El usuario de un puesto puede enviar; el de un instructor puede además leer: el administrador del servidor da a cada uno su papel.</translation>
     </message>
     <message>
         <source>Its administrator says which one it takes (sslmode), and by which certificate (sslrootcert).</source>

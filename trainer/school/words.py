@@ -38,7 +38,11 @@ _TROUBLES: Final[dict[Trouble, tuple[str, str]]] = {
     ),
     "permission": (
         QT_TRANSLATE_NOOP("School", "The server doesn't let this user do that"),
-        QT_TRANSLATE_NOOP("School", "Its administrator puts stations and instructors into roles."),
+        QT_TRANSLATE_NOOP(
+            "School",
+            "A station's login may send, an instructor's may read as well: the server's "
+            "administrator puts each into its role.",
+        ),
     ),
     "encryption": (
         QT_TRANSLATE_NOOP("School", "No encrypted connection came about"),
