@@ -23,7 +23,7 @@ again: tables of an older version are brought up to date, and nothing is lost.
   createdb school
   toe-and-throat school postgresql://postgres@db.example/school
   toe-and-throat school --print-sql | psql school
-  toe-and-throat school postgresql://instructor@db.example/school --erase HK4-7TQ"""
+  toe-and-throat school postgresql://instructor@db.example/school --erase HK4-7TK"""
 
 _PUSH = """\
 while the program's window is open it does this by itself. Only what learners with a code did goes,

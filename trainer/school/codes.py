@@ -1,6 +1,6 @@
 """Codes made for learners: readable, with no look-alike characters, and a check on what is typed.
 
-Seven characters as ``HK4-7TQ``. The last of the six is a check over the others, so that one
+Seven characters as ``HK4-7TK``. The last of the six is a check over the others, so that one
 mistyped character, or two that changed places, is never another learner's code. The alphabet has
 23 characters, a prime: sums weighted by place tell every such mistake (as ISBN-10 does with 11).
 A school's own codes are taken as they are.

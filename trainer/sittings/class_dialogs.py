@@ -247,7 +247,7 @@ class PasteDialog(_Asking):
         self._found: list[Newcomer] = []
         self.text = QPlainTextEdit(text)
         self.text.setAccessibleName(translate("Class", "Names and codes"))
-        self.text.setPlaceholderText(translate("Class", "Pia; HK4-7TQ\nOdo"))
+        self.text.setPlaceholderText(translate("Class", "Pia; HK4-7TK\nOdo"))
         self.text.setTabChangesFocus(True)
         self.text.setMinimumSize(560, 190)
         self.body.addWidget(self.text, 3)

@@ -133,3 +133,12 @@ def test_who_is_here_already_is_passed_over_and_counted(instructor: Instructor) 
     press(instructor, dialog.take)
     assert people(instructor).count("Pia") == 1
     assert "Odo" in people(instructor)
+
+
+def test_the_lines_shown_as_an_example_are_taken_as_they_stand(instructor: Instructor) -> None:
+    instructor.room.do("paste")
+    dialog = instructor.dialog(PasteDialog)
+    dialog.text.setPlainText(dialog.text.placeholderText())
+    dialog.look_through()
+    assert dialog.faults.isHidden()
+    assert dialog.take.isEnabled()

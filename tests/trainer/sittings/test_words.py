@@ -16,7 +16,7 @@ from trainer.school.people import Newcomer
 from trainer.school.roster import Roster
 
 GIVEN = [*tray_words(load_tray(HERON)), "Friday", "Tuesday", "Pia", "Odo", "Bench", "Sittings",
-         "Fay", "AAA", "ACN", "Pia; HK4-7TQ"]  # fmt: skip
+         "Fay", "AAA", "ACN", "Pia; HK4-7TK"]  # fmt: skip
 """What was typed, or came with a tray or a class."""
 
 
