@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QMainWindow, QWidget
+from PySide6.QtWidgets import QApplication, QMainWindow, QScrollArea, QWidget
 from pytestqt.qtbot import QtBot
 
 from tests.trainer.test_focus import names
@@ -110,3 +110,8 @@ def test_tab_comes_to_all_of_a_page_of_the_sittings(frame: WindowFrame, name: st
     assert isinstance(screen, ShowsPages)
     screen.show_page(name)
     assert missed(frame, stops_of(frame)) == []
+
+
+def test_an_empty_logbook_has_no_stop_that_does_nothing(frame: WindowFrame) -> None:
+    frame.show_screen("logbook")
+    assert QScrollArea not in {type(stop) for stop in stops_of(frame)}

@@ -220,6 +220,9 @@ class LogbookScreen(QWidget):
         found = self.findings
         nothing = found is not None and not found.calls and not found.weeks and not found.faults
         self._void.setVisible(nothing)
+        # A stop of Tab only where there is something to scroll.
+        stops = Qt.FocusPolicy.NoFocus if nothing else Qt.FocusPolicy.StrongFocus
+        self._scroll.setFocusPolicy(stops)
         if nothing and self.keeping.learner is not None:
             text = self.tr(
                 "{name} has made no call yet. Each call that is put on record at the bench comes "

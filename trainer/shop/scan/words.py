@@ -187,8 +187,11 @@ def unit_asked(source: Source) -> str:
         "over {inch}, as \u00b5m over {micron}.",
     )
     asked: dict[str, FileUnit] = {"mm": "mm", "inch": "in", "micron": "\u00b5m"}
+    reach = {name: size * MM_PER[unit] for name, unit in asked.items()}
     said = {
-        name: length_words(size * MM_PER[unit], "mm", decimals=1) for name, unit in asked.items()
+        # What is far too small for a weld says so best.
+        name: length_words(length, "mm", decimals=1 if length >= 1.0 else 3)
+        for name, length in reach.items()
     }
     return words.format(**said)
 

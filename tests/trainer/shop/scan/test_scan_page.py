@@ -214,6 +214,7 @@ def test_a_unit_that_is_not_stated_is_asked_for(page: ScanPage, qtbot: QtBot) ->
     settled(page, qtbot)
     assert page.controller.needs_unit
     assert "unit" in page.panel.fault.text()
+    assert " 0.0 mm" not in page.panel.fault.text(), "as micrometres it would be small, not nothing"
     assert not page.panel.make.isEnabled()
     unit = page.panel.unit
     unit.setCurrentIndex(unit.findData("in"))
