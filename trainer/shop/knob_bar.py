@@ -145,16 +145,21 @@ class KnobBar(QFrame):
         menu = QMenu(self)
         self.drawn: dict[Drawn, QAction] = {}
         for drawn in DRAWN:
-            action = menu.addAction(drawn_word(drawn))
-            action.setCheckable(True)
+            action = self._action(menu, drawn_word(drawn))
             action.triggered.connect(lambda _=False, name=drawn: self.asked.emit(f"draw {name}"))
             self.drawn[drawn] = action
         menu.addSeparator()
-        self.photo = menu.addAction(self.tr("The photo behind it"))
-        self.photo.setCheckable(True)
+        self.photo = self._action(menu, self.tr("The photo behind it"))
         self.photo.triggered.connect(lambda: self.asked.emit("draw photo"))
         button.setMenu(menu)
         return button
+
+    def _action(self, menu: QMenu, words: str) -> QAction:
+        """Return an entry to tick, made here: Python may lose sight of one that Qt has made."""
+        action = QAction(words, self)
+        action.setCheckable(True)
+        menu.addAction(action)
+        return action
 
     def _button(self, sign: str, name: str) -> QPushButton:
         button = QPushButton(sign)
