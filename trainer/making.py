@@ -68,7 +68,14 @@ def _make(arguments: argparse.Namespace) -> Outcome:
         in_doubt=arguments.in_doubt,
     )
     path = Path(arguments.file)
-    if path.exists():
+    try:
+        # A link that leads nowhere is there too, and is not written through.
+        path.lstat()
+    except FileNotFoundError:
+        pass
+    except OSError as error:
+        return _unwritable(path, error)
+    else:
         return Outcome(FAULTY, err=f"{path}: is there already; right would be: a new name\n")
     try:
         tray = make_tray(recipe)
@@ -80,9 +87,12 @@ def _make(arguments: argparse.Namespace) -> Outcome:
     try:
         save_tray(path, tray)
     except OSError as error:
-        why = error.strerror or str(error)
-        return Outcome(FAULTY, err=f"{path}: can't be written: {why}\n")
+        return _unwritable(path, error)
     return Outcome(0, _told(path, tray))
+
+
+def _unwritable(path: Path, error: OSError) -> Outcome:
+    return Outcome(FAULTY, err=f"{path}: can't be written: {error.strerror or error}\n")
 
 
 def _in_order(known: tuple[Word, ...], named: list[Word]) -> tuple[Word, ...]:

@@ -62,3 +62,20 @@ def test_a_folder_that_is_not_there(tmp_path: Path, capsys: pytest.CaptureFixtur
     code, _, err = make(capsys, str(tmp_path / "no" / "a.tray.json"), "--count", "4")
     assert code == 2
     assert "can't be written" in err
+
+
+def test_a_name_that_no_disk_takes(tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    code, out, err = make(capsys, str(tmp_path / f"{'n' * 300}.tray.json"), "--count", "4")
+    assert (code, out) == (2, "")
+    assert "can't be written" in err
+
+
+def test_a_link_that_leads_nowhere_is_not_written_through(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    link = tmp_path / "link.tray.json"
+    link.symlink_to(tmp_path / "nowhere.tray.json")
+    code, out, err = make(capsys, str(link), "--count", "4")
+    assert (code, out) == (2, "")
+    assert "is there already" in err
+    assert [each.name for each in tmp_path.iterdir()] == ["link.tray.json"]
