@@ -8,7 +8,7 @@ from pathlib import Path
 from typing import Final
 
 from PySide6.QtCore import QCoreApplication, QEvent, QSize, Qt, Signal
-from PySide6.QtGui import QGuiApplication, QIcon
+from PySide6.QtGui import QGuiApplication, QIcon, QShowEvent
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
@@ -80,6 +80,12 @@ class Notice(QDialog):
             if isinstance(button, QPushButton) and button.isDefault():
                 button.setDefault(False)
                 button.setDefault(True)
+
+    def showEvent(self, event: QShowEvent) -> None:
+        """Tab stops at each button."""
+        super().showEvent(event)
+        # Qt hands what the box gets to the default button; Tab then leaps over those before it.
+        self.buttons.setFocusProxy(None)
 
     def event(self, event: QEvent) -> bool:
         """What has come to be shown pushes the dialog's edge down, and no field onto another."""

@@ -7,9 +7,10 @@ from itertools import pairwise
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QPushButton
+from PySide6.QtWidgets import QApplication, QPushButton
 
 from tests.trainer.sittings.conftest import Instructor
+from trainer.look.theme import LIGHT, apply
 from trainer.school.people import Newcomer
 from trainer.school.roster import Roster
 from trainer.shop.question import Answer, Question
@@ -79,6 +80,27 @@ def test_enter_erases_only_from_the_button_that_says_so(instructor: Instructor) 
         dialog.sure.click()
         press(instructor, getattr(dialog, button))
         assert ("Pia" in people(instructor)) is stays
+
+
+def test_tab_stops_at_the_button_that_erases(instructor: Instructor, qapp: QApplication) -> None:
+    (pia,) = Roster(instructor.keeping).add([Newcomer("Pia", "K-07", 1)])
+    instructor.room.show_all()
+    instructor.room.people.table.choose(pia.id)
+    before = qapp.styleSheet()
+    apply(qapp, LIGHT)
+    try:
+        instructor.room.do("erase")
+        dialog = instructor.dialog(EraseDialog)
+        instructor.qtbot.waitActive(dialog)
+        dialog.sure.setFocus()
+        dialog.sure.click()
+        stops = []
+        for _ in range(4):
+            QTest.keyClick(dialog.focusWidget(), Qt.Key.Key_Tab)
+            stops.append(dialog.focusWidget())
+    finally:
+        qapp.setStyleSheet(before)
+    assert stops == [dialog.take, dialog.leave, dialog.list, dialog.sure]
 
 
 def test_enter_gives_the_answer_that_has_the_focus(instructor: Instructor) -> None:
