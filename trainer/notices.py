@@ -85,7 +85,7 @@ class Notice(QDialog):
         """Tab stops at each button."""
         super().showEvent(event)
         # Qt hands what the box gets to the default button; Tab then leaps over those before it.
-        self.buttons.setFocusProxy(None)
+        self.buttons.setFocusProxy(None)  # type: ignore[arg-type]  # the stub lacks None
 
     def event(self, event: QEvent) -> bool:
         """What has come to be shown pushes the dialog's edge down, and no field onto another."""
