@@ -41,6 +41,10 @@ _TROUBLES = {
 def serve(arguments: argparse.Namespace) -> Outcome:
     """Make the tables and roles of the server at `arguments.url`, print their SQL, or erase."""
     if arguments.print_sql:
+        if arguments.erase:
+            # Silence would be taken for an erasure.
+            said = "--print-sql erases nobody; right would be: the URL of the server, and --erase"
+            return Outcome(FAULTY, err=f"{said}\n")
         return Outcome(0, tables_as_sql())
     try:
         address = address_of(arguments.url)

@@ -145,6 +145,7 @@ def test_school_prints_its_sql_and_connects_to_nothing(
     [
         (("school", "sqlite:///x"), "no address of a PostgreSQL server"),
         (("school", NOBODY), "can't be reached"),
+        (("school", "--print-sql", "--erase", "HK4-7TQ"), "erases nobody"),
         (("push", "--logbook", "nowhere.sqlite3", "--server", NOBODY), "there is no logbook"),
         (("push", "--logbook", str(GOLDEN.parent / "0000"), "--server", NOBODY), "no logbook"),
     ],
