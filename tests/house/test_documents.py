@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+import struct
 from pathlib import Path
 
 import pytest
@@ -38,6 +39,19 @@ def test_readme_begins_with_the_job_and_shows_the_bench() -> None:
 def test_readme_names_every_command_and_no_other() -> None:
     named = re.findall(r"^toe-and-throat (\w+)", README, re.MULTILINE)
     assert list(dict.fromkeys(named)) == list(COMMANDS)
+
+
+def test_readme_counts_the_trays_that_ship() -> None:
+    numbers = ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine"]
+    count = len([*(ROOT / "assets" / "trays").glob("*.tray.json")])
+    assert f"{numbers[count]} ship with the program" in README
+
+
+def test_readme_s_picture_is_as_large_as_developers_says() -> None:
+    """It is made anew by hand; a window of another size would be another picture."""
+    [(width, height)] = re.findall(r"`seated-(\d+)x(\d+)-1x-light\.png`", DEVELOPERS)
+    header = (ROOT / "assets" / "pictures" / "bench.png").read_bytes()[:24]
+    assert struct.unpack(">II", header[16:24]) == (int(width), int(height))
 
 
 @pytest.mark.parametrize("key", ["Space", "F", "E", "C", "Z", "0", "Enter", ",", "."])
