@@ -107,6 +107,7 @@ class ShopScreen(QWidget):
         self._pictured = True
         self._edition = 0
         self._fresh = True
+        self._goes_on = False
         self._fill()
         self._listen()
         self.show_state()
@@ -341,13 +342,14 @@ class ShopScreen(QWidget):
 
     def go_on_from(self, other: ShopScreen) -> None:
         """Go on with what another shop has open, which is given up."""
+        self._goes_on = True
         self.filing.go_on_from(other.filing)
         self.controller.go_on_from(other.controller)
         self._afresh()
 
     def _offer_recovery(self) -> None:
-        """Offer what an earlier start has left, unless this one goes on with another's work."""
-        if not self.controller.dirty:
+        """Offer what an earlier start has left, unless this one goes on for another that has."""
+        if not self._goes_on:
             self.filing.offer_recovery()
 
     def open_path(self, path: Path) -> None:

@@ -127,4 +127,5 @@ def maker(qtbot: QtBot, unsaved: Path) -> Iterator[Maker]:
     yield maker
     maker.screen.working.stop()
     maker.screen.filing.leave()
+    maker.frame.ending.emit()  # nobody is there to be asked
     maker.window.close()

@@ -19,6 +19,7 @@ from trainer.shop.dice_dialog import DiceDialog
 from trainer.shop.photo.page import PhotoPage
 from trainer.shop.scan.page import ScanPage
 from trainer.shop.screen import ShopScreen
+from trainer.shop.state import duplicated
 from trainer.window import WindowFrame
 
 Key = Qt.Key
@@ -303,3 +304,25 @@ def test_when_the_system_ends_nobody_is_asked_and_all_is_kept(
     maker.screen.filing.leave()
     again = open_shop(qtbot, unsaved)
     assert again.question.answers[0].text() == "Take it up again"
+
+
+def test_a_shop_in_another_language_goes_on_asking_nothing_anew(
+    maker: Maker, qtbot: QtBot, unsaved: Path
+) -> None:
+    maker.type("leg_base", "9")
+    maker.screen.filing.leave()
+    again = open_shop(qtbot, unsaved)
+    again.answer("Later")
+    other = ShopScreen(again.frame, {}, unsaved)
+    qtbot.addWidget(other)
+    other.go_on_from(again.screen)
+    qtbot.wait(10)
+    assert again.frame.dialogs == (), "it was said: later"
+    other.controller.do(duplicated, "duplicate")
+    assert not again.window.close()
+    qtbot.wait(5)
+    assert len(again.frame.dialogs) == 1, "one of the two shops asks"
+    again.answer("Close without saving")
+    qtbot.waitUntil(lambda: not again.window.isVisible())
+    for shop in (again.screen, other):
+        shop.working.stop()
