@@ -326,3 +326,4 @@ def test_a_shop_in_another_language_goes_on_asking_nothing_anew(
     qtbot.waitUntil(lambda: not again.window.isVisible())
     for shop in (again.screen, other):
         shop.working.stop()
+    other.filing.leave()
