@@ -10448,8 +10448,8 @@ The system says: {reason}. Whatever was there is as it was, and what is composed
 El sistema dice: {reason}. Lo que hubiera allí está como estaba, y lo que se compone no se ha perdido.</translation>
     </message>
     <message>
-        <source>Save it elsewhere</source>
-        <translation>Guardarla en otro sitio</translation>
+        <source>Save it elsewhere...</source>
+        <translation>Guardarla en otro sitio...</translation>
     </message>
     <message>
         <source>This sitting is not there</source>
