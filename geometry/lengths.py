@@ -131,4 +131,5 @@ def format_length(length: float, unit: Unit = "mm", *, decimals: int | None = No
     number = f"{length:.{places}f}"
     if decimals is None and "." in number:
         number = number.rstrip("0").rstrip(".")
-    return f"{'0' if number in ('-0', '') else number} {unit}"
+    # Less than half of the last place below zero is zero, which has no sign.
+    return f"{number if float(number) else number.removeprefix('-')} {unit}"

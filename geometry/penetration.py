@@ -48,13 +48,11 @@ class _Boundary:
     line_start: Floats
     line_along: Floats
     line_length: Floats
-    line_ends: Floats
     arc_centre: Floats
     arc_radius: Floats
     arc_middle: Floats
     arc_half: Floats
     arc_turn: Floats
-    arc_ends: Floats
     corners: Floats
     corner_convex: Floats
 
@@ -73,13 +71,11 @@ def _boundary(body: Body) -> _Boundary:
         np.array([line.start for line in lines]).reshape(-1, 2),
         np.array([line.start_direction for line in lines]).reshape(-1, 2),
         np.array([line.length for line in lines]),
-        np.array([line.end for line in lines]).reshape(-1, 2),
         np.array([arc.centre for arc in arcs]).reshape(-1, 2),
         np.array([arc.radius for arc in arcs]),
         np.array([(math.cos(m), math.sin(m)) for m in middles]).reshape(-1, 2),
         np.array([math.cos(abs(arc.sweep) / 2.0) for arc in arcs]),
         np.array([1.0 if arc.convex else -1.0 for arc in arcs]),
-        np.array([arc.end for arc in arcs]).reshape(-1, 2),
         np.array(corners).reshape(-1, 2),
         np.array(convex),
     )

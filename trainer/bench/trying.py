@@ -51,11 +51,6 @@ class Trying(QObject):
         frame.settings_changed.connect(self._see_settings)
 
     @property
-    def lent(self) -> bool:
-        """Whether the bench is another screen's."""
-        return self._aside is not None
-
-    @property
     def _own(self) -> _Aside | BenchScreen:
         """What holds the tray that lies there when nothing is on trial."""
         return self._aside or self._bench

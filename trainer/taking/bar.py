@@ -101,14 +101,13 @@ class SittingBar(QFrame):
         -1 or 1: the coupon before or after.
     flag_asked
         The coupon is to be marked for review, or no more.
-    hand_in_asked, leave_asked
-        As they say.
+    hand_in_asked
+        What was answered is to be handed in.
     """
 
     stepped = Signal(int)
     flag_asked = Signal()
     hand_in_asked = Signal()
-    leave_asked = Signal()
 
     def __init__(self, title: str, code: str, more: QMenu, parent: QWidget | None = None) -> None:
         super().__init__(parent)
