@@ -165,7 +165,10 @@ def _take(frame: WindowFrame, books: Books) -> QWidget:
         assert found is not None
         return found
 
-    return TakingPage(frame, bench, lambda: books.keeping, places())
+    page = TakingPage(frame, bench, lambda: books.keeping, places())
+    # A school's server hears of it at once, not at the next look.
+    page.handed_in.connect(books.station.nudge)
+    return page
 
 
 def _remember_learner(frame: WindowFrame, keeping: Keeping) -> None:

@@ -8785,6 +8785,10 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
 <context>
     <name>RulesStep</name>
     <message>
+        <source>Fill the screen until it is handed in</source>
+        <translation>Ocupar toda la pantalla hasta la entrega</translation>
+    </message>
+    <message>
         <source>Begin: the clock starts</source>
         <translation>Empezar: el reloj arranca</translation>
     </message>

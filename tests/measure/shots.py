@@ -228,6 +228,7 @@ def shots(on: Stage, *, dialogs: bool, wanted: Wanted) -> Iterator[tuple[str, QI
             yield name, on.dialog(lambda show=show: show(on))  # type: ignore[misc]  # bound now
             # A sitting that was left open would lend the next look's bench its coupons.
             end_sitting(on)
+            on.frame.show_screen("bench")
 
 
 def kept_file(name: str) -> Path:

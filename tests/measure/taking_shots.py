@@ -138,6 +138,7 @@ def begun(on: Stage) -> Running:
     """The sitting, begun."""
     page = opened(on)
     on.click(page.code_step.forward)
+    page.rules_step.fill.setChecked(False)
     on.click(page.rules_step.start)
     assert page.running is not None
     return page.running

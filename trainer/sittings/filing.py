@@ -229,7 +229,7 @@ class SittingFiling(QObject):
             "another sitting, and results of the earlier one are not counted with it."
         )
 
-    def _ask_place(self, secret: str, then: Callable[[], object] | None) -> None:
+    def _ask_place(self, secret: Key | str, then: Callable[[], object] | None) -> None:
         title = title_of(self._controller.draft)
         begin = Path(self._folder()) / file_name(title, self.tr("sitting"))
         name, _ = QFileDialog.getSaveFileName(
@@ -250,18 +250,22 @@ class SittingFiling(QObject):
         if plan.id != draft.base.id:
             self._controller.do(lambda d: with_plan(d, plan), "seal")
         self._work = Loading(partial(seal_sitting, path, plan, secret))
-        self._work.over.connect(partial(self._has_sealed, self._controller.draft, path, then))
+        self._work.over.connect(
+            partial(self._has_sealed, self._controller.draft, path, secret, then)
+        )
         self._work.start()
         self.changed.emit()
 
-    def _has_sealed(self, draft: Draft, path: Path, then: Callable[[], object] | None) -> None:
+    def _has_sealed(
+        self, draft: Draft, path: Path, secret: Key | str, then: Callable[[], object] | None
+    ) -> None:
         work, self._work = self._work, None
         if work is None:
             return
         try:
             self._take(work.result)
         except OSError as error:
-            self._say_not_sealed(path, error.strerror or str(error), then)
+            self._say_not_sealed(path, error.strerror or str(error), secret, then)
         except SealError as error:
             self._window.show_notice(*seal_words(error))
         else:
@@ -277,14 +281,17 @@ class SittingFiling(QObject):
         self.sealed = sealed
         self._known[sealed.plan.id] = sealed.plan
 
-    def _say_not_sealed(self, path: Path, reason: str, then: Callable[[], object] | None) -> None:
+    def _say_not_sealed(
+        self, path: Path, reason: str, secret: Key | str, then: Callable[[], object] | None
+    ) -> None:
         self._ask(
             self.tr("The sitting could not be saved"),
             self.tr(
                 "{file}\n\nThe system says: {reason}. Whatever was there is as it was, and what is "
                 "composed is not lost."
             ).format(file=path, reason=reason),
-            Answer(self.tr("Save it elsewhere"), partial(self.seal, then)),
+            # The passphrase was typed twice already.
+            Answer(self.tr("Save it elsewhere..."), partial(self._ask_place, secret, then)),
             Answer(self.tr("Cancel")),
         )
 

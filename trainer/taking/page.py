@@ -414,6 +414,8 @@ class TakingPage(QWidget):
         running.over.connect(self._after)
         self.running = running
         running.begin()
+        if self.running is running and self.rules_step.fill.isChecked():
+            running.fill_screen()
         if resumed and self.running is running:
             running.welcome(interruption_words(sitting.progress))
 

@@ -182,6 +182,10 @@ class Running(QObject):
         self._lay_out(self.sitting.at)
         self.tick()
 
+    def fill_screen(self) -> None:
+        """Leave nothing of the desktop to be seen; the window is as it was before at the end."""
+        self._full.fill_screen()
+
     def welcome(self, words: str) -> None:
         """Say what the sitting was interrupted by, quietly."""
         if words and self._aside is not None:

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import Literal
 
 from exercises.sitting.codes import is_code
-from trainer.school.codes import mistyped, spelt
+from trainer.school.codes import mistyped, spelt, tidy_code
 from trainer.taking.handing_in import HandedIn
 from trainer.taking.opening import Opened
 
@@ -89,10 +89,10 @@ def code_trouble(taking: Taking, code: str) -> CodeTrouble | None:
 
 
 def meant_code(taking: Taking, code: str) -> str:
-    """Return the code on the list that was typed without its hyphen; any other as it was typed."""
+    """Return a code as the list spells it, typed small or without its hyphen; any other tidied."""
     said = code.strip()
     if taking.opened is None or not taking.opened.plan.entrants:
-        return said
-    other = spelt(said)
+        return tidy_code(said)
     plan = taking.opened.plan
-    return said if plan.admits(said) or not plan.admits(other) else other
+    entrant = plan.entrant(said) or plan.entrant(spelt(said))
+    return entrant.code if entrant is not None else said

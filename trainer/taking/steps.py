@@ -10,6 +10,7 @@ from typing import Final
 from PySide6.QtCore import QDateTime, QLocale, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
+    QCheckBox,
     QFrame,
     QHBoxLayout,
     QLabel,
@@ -152,6 +153,7 @@ class FileStep(Step):
 
     def show_unfinished(self, journals: Sequence[tuple[Path, datetime]]) -> None:
         """List the sittings that were begun here and not handed in."""
+        held = self.focusWidget() in self.buttons
         for part in self._parts:
             part.hide()
             part.deleteLater()
@@ -175,6 +177,8 @@ class FileStep(Step):
             self.buttons.append(button)
             self._parts.append(row)
             self._rows.addWidget(row)
+        if held:
+            self.first.setFocus()
 
     def say_trouble(self, words: str) -> None:
         """Say why a file can't be sat."""
@@ -277,6 +281,9 @@ class RulesStep(Step):
         self.trouble = wrapped("", "wrong")
         self.trouble.hide()
         self.body.addWidget(self.trouble)
+        self.fill = QCheckBox(self.tr("Fill the screen until it is handed in"))
+        self.fill.setChecked(True)
+        self.body.addWidget(self.fill)
         self.start = WayButton(self.tr("Begin: the clock starts"))
         self.start.clicked.connect(self.begun)
         self.add_ways(self.start, self.tr("Back"))

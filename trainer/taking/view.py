@@ -152,10 +152,15 @@ class FullWindow:
 
     def switch_full_screen(self) -> None:
         """Fill the screen, or go back to the window as it was."""
-        window = self._frame.window
         if self._was is not None:
             self._was()
             self._was = None
-            return
-        self._was = window.showMaximized if window.isMaximized() else window.showNormal
-        window.showFullScreen()
+        else:
+            self.fill_screen()
+
+    def fill_screen(self) -> None:
+        """Fill the screen, unless it does already."""
+        window = self._frame.window
+        if self._was is None and not window.isFullScreen():
+            self._was = window.showMaximized if window.isMaximized() else window.showNormal
+            window.showFullScreen()

@@ -118,6 +118,8 @@ class Program:
         self.page = TakingPage(
             self.frame, lambda: self.bench, lambda: self.keeping, self.places, self.clock
         )
+        # The screen of a test is smaller than its window.
+        self.page.rules_step.fill.setChecked(False)
         return SittingsScreen(self.frame, {"take": lambda: self.page})
 
     def kill(self) -> None:

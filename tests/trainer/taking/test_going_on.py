@@ -313,3 +313,19 @@ def test_a_process_that_is_really_killed_has_lost_no_call(tmp_path: Path) -> Non
     assert [sitting.standing(item) for item in range(3)] == ["answered"] * 3
     assert sitting.at == 2
     sitting.keeper.leave()
+
+
+def test_after_a_kill_the_keys_are_at_what_waits(program: Program) -> None:
+    program.begin()
+    killed(program)
+    program.frame.show_screen("sittings")
+    program.qtbot.waitUntil(lambda: bool(program.page.file_step.buttons))
+    program.qtbot.wait(20)
+    assert program.window.focusWidget() is program.page.file_step.buttons[0]
+    # What waits is listed anew each time that the page is shown.
+    program.page.hide()
+    program.page.show()
+    program.page.file_step.begin()
+    program.page._list_unfinished()
+    assert program.window.focusWidget() is program.page.file_step.buttons[0]
+    program.go_on_with_it()

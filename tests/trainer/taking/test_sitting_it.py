@@ -222,3 +222,25 @@ def test_coupons_with_one_id_are_told_apart(program: Program) -> None:
     assert program.state.face is None
     assert program.state.leaf is None
     assert program.state.handling == open_coupon(program.state.coupon).handling
+
+
+def test_it_fills_the_screen_unless_unticked_and_the_window_is_as_it_was_after(
+    program: Program,
+) -> None:
+    program.page.rules_step.fill.setChecked(True)
+    program.begin()
+    assert program.window.isFullScreen()
+    program.key(Key.Key_F11)
+    assert not program.window.isFullScreen()
+    program.key(Key.Key_F11)
+    assert program.window.isFullScreen()
+    program.call()
+    program.hand_in()
+    assert not program.window.isFullScreen()
+    assert program.window.isVisible()
+
+
+def test_whoever_unticks_it_sits_in_the_window(program: Program) -> None:
+    program.page.rules_step.fill.setChecked(False)
+    program.begin()
+    assert not program.window.isFullScreen()
