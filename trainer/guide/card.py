@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-import math
+from collections.abc import Sequence
 from typing import Final
 
-from PySide6.QtCore import QEvent, QPointF, QRectF, QSize, Qt, Signal
+from PySide6.QtCore import QEvent, QRectF, QSize, Qt, Signal
 from PySide6.QtGui import (
     QAccessible,
     QAccessibleAnnouncementEvent,
@@ -19,6 +19,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
+from trainer.guide.placing import Box, leader, rim
 from trainer.look.tokens import LIGHT, Theme
 
 __all__ = ["GuideCard", "Pointing"]
@@ -170,14 +171,22 @@ class Pointing(QWidget):
         self.hide()
 
     def point(
-        self, card: QRectF, target: QRectF | None, *, keep_off: QRectF | None, round_one: bool
+        self,
+        card: QRectF,
+        target: QRectF | None,
+        *,
+        never: Sequence[Box],
+        rather_not: Sequence[Box],
+        round_one: bool,
     ) -> None:
         """Point from `card` at `target`, both in the parent's logical pixels; at nothing if None.
 
         Parameters
         ----------
-        keep_off
-            The line stays away where it would cross this.
+        never
+            What the line must not cross; without a way past it there is the ring alone.
+        rather_not
+            What it crosses only where there is no other way.
         round_one
             Whether the target is a circle, as the loupe is.
         """
@@ -190,13 +199,11 @@ class Pointing(QWidget):
             path.addEllipse(ring)
         else:
             path.addRoundedRect(ring, self.theme.radius, self.theme.radius)
-        start, end = _nearest(card, ring.center()), _nearest(ring, card.center())
-        if round_one:
-            end = _on_circle(ring, start)
-        crosses = keep_off is not None and _crosses(start, end, keep_off)
-        if not card.intersects(ring) and not crosses:
-            path.moveTo(start)
-            path.lineTo(end)
+        starts, ends = rim(_box(card)), rim(_box(ring), round_one=round_one)
+        line = None if card.intersects(ring) else leader(starts, ends, never, rather_not)
+        if line is not None:
+            path.moveTo(*line[0])
+            path.lineTo(*line[1])
         if path != self._path or self.isHidden():
             self._path = path
             # Hidden first, so that what is no longer covered is painted anew.
@@ -226,24 +233,8 @@ class Pointing(QWidget):
         painter.end()
 
 
-def _nearest(box: QRectF, to: QPointF) -> QPointF:
-    """The point of a box that is nearest to another."""
-    return QPointF(
-        min(max(to.x(), box.left()), box.right()), min(max(to.y(), box.top()), box.bottom())
-    )
-
-
-def _crosses(start: QPointF, end: QPointF, box: QRectF) -> bool:
-    line = QPainterPath(start)
-    line.lineTo(end)
-    return line.intersects(box)
-
-
-def _on_circle(box: QRectF, seen_from: QPointF) -> QPointF:
-    middle, radius = box.center(), box.width() / 2.0
-    away = seen_from - middle
-    share = radius / max(1.0, math.hypot(away.x(), away.y()))
-    return QPointF(middle.x() + share * away.x(), middle.y() + share * away.y())
+def _box(rect: QRectF) -> Box:
+    return rect.x(), rect.y(), rect.width(), rect.height()
 
 
 def _around(path: QPainterPath) -> QRegion:

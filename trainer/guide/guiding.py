@@ -8,7 +8,7 @@ from typing import Final
 
 from PySide6.QtCore import QEvent, QObject, QPoint, QRect, QRectF, Qt, QTimer
 from PySide6.QtGui import QAction, QKeyEvent
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QAbstractButton, QLabel, QWidget
 
 from trainer.bench.screen import BenchScreen
 from trainer.bench.state import BenchState, logged
@@ -316,8 +316,27 @@ class Guiding(QObject):
         self.card.setGeometry(*(round(part) for part in self._place))
         self.pointing.theme = self._frame.theme
         lies = QRectF(*self._place)
-        self.pointing.point(lies, target, keep_off=self._tip_box(room), round_one=is_round)
+        tip = self._tip_box(room)
+        buttons = self._in_the_way(QAbstractButton)
+        self.pointing.point(
+            lies,
+            target,
+            never=buttons if tip is None else [*buttons, _box(tip)],
+            rather_not=self._in_the_way(QLabel),
+            round_one=is_round,
+        )
         self.card.raise_()
+
+    def _in_the_way(self, kind: type[QWidget]) -> list[Box]:
+        """Where the bench's widgets of a kind are, but for what is pointed at and the card's."""
+        target, bench = self._target, self._bench
+        return [
+            _box(self._room_of(one))
+            for one in bench.findChildren(kind)
+            if one.isVisibleTo(bench)
+            and not self.card.isAncestorOf(one)
+            and (target is None or (one is not target and not target.isAncestorOf(one)))
+        ]
 
     def _room_of(self, widget: QWidget) -> QRectF:
         return QRectF(QRect(widget.mapTo(self._bench, QPoint(0, 0)), widget.size()))

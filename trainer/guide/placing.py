@@ -7,7 +7,9 @@ from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
 
-__all__ = ["Box", "Spot", "place_for", "spots_in"]
+from trainer.canvas.drawing import Vec
+
+__all__ = ["Box", "Spot", "leader", "place_for", "rim", "spots_in"]
 
 Box = tuple[float, float, float, float]
 """Left, top, width, height, logical pixels."""
@@ -21,6 +23,10 @@ _STAY: Final = 0.4
 
 _ANY: Final = 0.4
 """Of what hiding a thing whole costs: hiding any part of it."""
+
+_ALONG: Final = 6
+_ROUND: Final = 24
+"""How many places along a side, and about a circle, a line may begin or end at."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,6 +97,72 @@ def place_for(
     if previous is not None and previous in places and cost(previous) <= cost(best) + _STAY:
         return previous
     return best
+
+
+def rim(box: Box, *, round_one: bool = False) -> list[Vec]:
+    """Return points about a box, or about the circle in it: where a line may begin or end.
+
+    Examples
+    --------
+    >>> rim((0.0, 0.0, 8.0, 16.0))[:2]
+    [(0.0, 0.0), (0.0, 16.0)]
+    """
+    left, top, width, height = box
+    if round_one:
+        x, y = _middle(box)
+        turns = [math.tau * part / _ROUND for part in range(_ROUND)]
+        radius = width / 2.0
+        return [(x + radius * math.cos(turn), y + radius * math.sin(turn)) for turn in turns]
+    shares = [part / _ALONG for part in range(_ALONG + 1)]
+    across = [(left + share * width, y) for share in shares for y in (top, top + height)]
+    return across + [(x, top + share * height) for share in shares for x in (left, left + width)]
+
+
+def leader(
+    starts: Sequence[Vec], ends: Sequence[Vec], never: Sequence[Box], rather_not: Sequence[Box]
+) -> tuple[Vec, Vec] | None:
+    """Return the shortest line from one of `starts` to one of `ends`; None if there is none.
+
+    Parameters
+    ----------
+    starts, ends
+        Logical pixels.
+    never
+        What the line must not cross, as a thing that can be pressed.
+    rather_not
+        What it crosses only where there is no other way, as words.
+
+    Examples
+    --------
+    >>> leader([(0.0, 0.0)], [(0.0, 9.0), (9.0, 9.0)], [(-1.0, 4.0, 3.0, 1.0)], [])
+    ((0.0, 0.0), (9.0, 9.0))
+    >>> leader([(0.0, 0.0)], [(0.0, 9.0)], [(-1.0, 4.0, 3.0, 1.0)], []) is None
+    True
+    """
+    lines = sorted(((a, b) for a in starts for b in ends), key=lambda line: math.dist(*line))
+    free = None
+    for line in lines:
+        if any(_meets(*line, box) for box in never):
+            continue
+        if not any(_meets(*line, box) for box in rather_not):
+            return line
+        free = free or line
+    return free
+
+
+def _meets(start: Vec, end: Vec, box: Box) -> bool:
+    """Whether a straight line has any of itself within a box."""
+    first, last = 0.0, 1.0
+    for axis in (0, 1):
+        low, high = box[axis] - start[axis], box[axis] + box[axis + 2] - start[axis]
+        along = end[axis] - start[axis]
+        if along == 0.0:
+            if low > 0.0 or high < 0.0:
+                return False
+            continue
+        enters, leaves = sorted((low / along, high / along))
+        first, last = max(first, enters), min(last, leaves)
+    return first <= last
 
 
 def _hidden(box: Box, card: Box) -> float:

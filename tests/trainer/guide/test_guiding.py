@@ -6,9 +6,10 @@ import json
 from dataclasses import replace
 
 import pytest
-from PySide6.QtCore import QPoint, QRect, Qt
+from PySide6.QtCore import QPoint, QPointF, QRect, QRectF, Qt
+from PySide6.QtGui import QPainterPath
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QWidget
+from PySide6.QtWidgets import QAbstractButton, QWidget
 
 from geometry.curves import Vec
 from tests.trainer.bench.conftest import Person
@@ -35,8 +36,24 @@ def box_of(person: Person, widget: QWidget) -> QRect:
     return QRect(widget.mapTo(person.screen.bench, QPoint(0, 0)), widget.size())
 
 
+def line_crosses_nothing(person: Person, guiding: Guiding) -> None:
+    """The line from the card, where there is one, runs over nothing else that can be pressed."""
+    path, target = guiding.pointing.path, guiding._target
+    count = path.elementCount()
+    if guiding.pointing.isHidden() or not path.elementAt(count - 2).isMoveTo():
+        return
+    start, end = path.elementAt(count - 2), path.elementAt(count - 1)
+    line = QPainterPath(QPointF(start.x, start.y))
+    line.lineTo(end.x, end.y)
+    for button in person.screen.bench.findChildren(QAbstractButton):
+        over = button is target or (target is not None and target.isAncestorOf(button))
+        if button.isVisible() and not over and not guiding.card.isAncestorOf(button):
+            assert not line.intersects(QRectF(box_of(person, button))), button.accessibleName()
+
+
 def hides_nothing(person: Person, guiding: Guiding) -> None:
     """The card hides neither tip, loupe, what it speaks of, nor anything to be pressed."""
+    line_crosses_nothing(person, guiding)
     card = guiding.card.geometry()
     bench, canvas = person.screen.bench, person.canvas
     assert bench.rect().contains(card)
