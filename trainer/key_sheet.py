@@ -50,8 +50,9 @@ class KeySheet(QScrollArea):
         page = QVBoxLayout(self._sheet)
         page.setContentsMargins(_ABOUT, _ABOUT, _ABOUT, _ABOUT)
         page.setSpacing(14)
+        several = sum(bool(title) for title, _ in screens) > 1
         for title, groups in screens:
-            if title and len(screens) > 2:
+            if title and several:
                 page.addWidget(_toned(title, "title"))
             page.addLayout(self._beside(groups))
         page.addStretch(1)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from PySide6.QtCore import QCoreApplication, Qt
@@ -96,13 +96,18 @@ class KeyTable:
             return None
         return self._names.get((Qt.Key(event.key()), bool(held)))
 
-    def groups(self) -> tuple[KeyGroup, ...]:
-        """The sheet, in the user's language."""
+    def groups(self, refuses: Callable[[str], bool] = lambda _: False) -> tuple[KeyGroup, ...]:
+        """The sheet, in the user's language, without the rows all of whose keys are refused."""
 
         def told(words: str) -> str:
             return QCoreApplication.translate(self._context, words)
 
+        def there(row: KeyRow) -> bool:
+            return not row.does or not all(refuses(name) for _, name in row.does)
+
         return tuple(
-            KeyGroup(told(title), tuple((told(row.shown), told(row.what)) for row in rows))
+            KeyGroup(
+                told(title), tuple((told(row.shown), told(row.what)) for row in rows if there(row))
+            )
             for title, rows in self.sheet
         )

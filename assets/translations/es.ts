@@ -8812,6 +8812,14 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation>No hay otro cupón por ahí.</translation>
     </message>
     <message>
+        <source>Bench</source>
+        <translation>Banco</translation>
+    </message>
+    <message>
+        <source>This sitting</source>
+        <translation>Esta prueba</translation>
+    </message>
+    <message>
         <source>{what}. {then} Your call is still on the bench; the next coupon waits until it is kept.</source>
         <translation>{what}. {then} Su dictamen sigue en el banco; el cupón siguiente espera hasta que esté guardado.</translation>
     </message>

@@ -14,7 +14,7 @@ from trainer.bench.rack import LeafButton
 from trainer.bench.translation import QT_TRANSLATE_NOOP
 from trainer.key_table import KeyRow, KeyTable
 
-__all__ = ["KEYS", "BenchKeys"]
+__all__ = ["KEYS", "KEYS_UNJUDGED", "BenchKeys"]
 
 _K = Qt.Key
 
@@ -222,17 +222,19 @@ _POINTER: Final = (
     ),
 )
 
-KEYS: Final = KeyTable(
-    "Keys",
-    (
-        (QT_TRANSLATE_NOOP("Keys", "Handling the leaf"), _LEAF),
-        (QT_TRANSLATE_NOOP("Keys", "The call"), _CALL),
-        (QT_TRANSLATE_NOOP("Keys", "The picture"), _PICTURE),
-        (QT_TRANSLATE_NOOP("Keys", "After a call"), _AFTER),
-        (QT_TRANSLATE_NOOP("Keys", "Mouse and touch"), _POINTER),
-    ),
+_DURING: Final = (
+    (QT_TRANSLATE_NOOP("Keys", "Handling the leaf"), _LEAF),
+    (QT_TRANSLATE_NOOP("Keys", "The call"), _CALL),
+    (QT_TRANSLATE_NOOP("Keys", "The picture"), _PICTURE),
 )
+_AFTERWARDS: Final = (QT_TRANSLATE_NOOP("Keys", "After a call"), _AFTER)
+_BY_POINTER: Final = (QT_TRANSLATE_NOOP("Keys", "Mouse and touch"), _POINTER)
+
+KEYS: Final = KeyTable("Keys", (*_DURING, _AFTERWARDS, _BY_POINTER))
 """The bench's keys. What has a key has a button too, so all of it can be done by single clicks."""
+
+KEYS_UNJUDGED: Final = KeyTable("Keys", (*_DURING, _BY_POINTER))
+"""Those that there are where no call is judged, so that no debrief follows."""
 
 
 def _presses(bench: QObject) -> bool:

@@ -20,14 +20,17 @@ from exercises.tray import Tray
 from trainer.band import Saying
 from trainer.bench import words as bench_words
 from trainer.bench.controller import BenchController
+from trainer.bench.keys import KEYS_UNJUDGED
 from trainer.bench.screen import BenchScreen, Course
 from trainer.bench.state import BenchState, open_coupon, resumed
 from trainer.bench.terms import Terms
+from trainer.notices import KeysDialog
 from trainer.records import Keeper
 from trainer.sealing.journal import JournalError
 from trainer.sealing.words import journal_words
 from trainer.taking.dialogs import HandInDialog, ProctorDialog
 from trainer.taking.drafts import Draft, draft_of, stated_of
+from trainer.taking.keys import KEYS
 from trainer.taking.sitting import Sitting
 from trainer.taking.view import FullWindow, SittingView
 from trainer.taking.words import place_words, stop_words
@@ -258,9 +261,15 @@ class Running(QObject):
             "hand in": self.ask_hand_in,
             "leave": self.ask_leave,
             "full screen": self._full.switch_full_screen,
-            "keys": self._frame.show_keys,
+            "keys": self._show_keys,
         }
         asked[name]()
+
+    def _show_keys(self) -> None:
+        """Show the keys of a sitting, and of the bench those that there are in this one."""
+        bench = self.tr("Bench"), KEYS_UNJUDGED.groups(self._terms.refuses)
+        sheet = (self.tr("This sitting"), KEYS.groups()), bench
+        self._frame.show_dialog(KeysDialog(sheet, self._frame.window))
 
     def _flag(self) -> None:
         if self._at is None:

@@ -240,3 +240,13 @@ def test_tab_comes_to_every_control_of_a_sitting(program: Program) -> None:
         seen.add(program.window.focusWidget())
         program.key(Key.Key_Tab)
     assert not {widget.accessibleName() for widget in wanted - seen}
+
+
+def test_the_sheet_of_keys_has_those_of_this_sitting_alone(program: Program) -> None:
+    program.begin(plan_of(2, helps=frozenset({"loupe"})))
+    program.key(Key.Key_F1)
+    words = program.words(program.dialog())
+    for there in ("This sitting", "mark the coupon for review", "swap ends", "loupe on or off"):
+        assert there in words
+    for gone in ("press home", "After a call", "play your handling", "compose", "Coupon shop"):
+        assert gone not in words
