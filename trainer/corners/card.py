@@ -41,6 +41,9 @@ _WRAP: Final = int(
 )
 _LINE: Final = int(Qt.AlignmentFlag.AlignVCenter | Qt.AlignmentFlag.AlignLeft)
 
+_ROUNDED: Final = 2.0
+"""Logical px of width that a card may lose where it is put."""
+
 _STATE_SHAPES: Final[dict[State, Shape]] = {
     "touch": "disc",
     "daylight": "ring",
@@ -127,7 +130,8 @@ def _shares_line(card: Card, theme: Theme, inner: float) -> bool:
 def card_size(card: Card, theme: Theme, wide: float) -> float:
     """Return the height (logical px) that a card of width `wide` needs, nothing cut."""
     pad = _pad(theme)
-    inner = wide - 2.0 * pad
+    # On the screen it lies on whole pixels and may be narrower than was asked for.
+    inner = wide - 2.0 * pad - _ROUNDED
     text = _metrics(theme, "body").boundingRect(
         QRectF(0.0, 0.0, inner, 1e4), _WRAP, unbroken(card.sentence)
     )
