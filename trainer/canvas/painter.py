@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
+from PySide6.QtCore import QRectF
 from PySide6.QtGui import QPainter
 
 from trainer.canvas.backing import paint_backing, paint_through
@@ -11,13 +12,13 @@ from trainer.canvas.blade import paint_blade
 from trainer.canvas.furniture import paint_scale_bar, paint_tether, scale_bar_box
 from trainer.canvas.light import paint_bloom, paint_even_light, paint_grid, paint_light
 from trainer.canvas.loupe import Lens, lens_of, paint_lens
-from trainer.canvas.overlay import paint_overlays
+from trainer.canvas.overlay import paint_overlays, placed_labels
 from trainer.canvas.scene import Scene
 from trainer.canvas.shapes import Shapes
 from trainer.canvas.steel import paint_steel
-from trainer.canvas.view import View
+from trainer.canvas.view import Box, View
 
-__all__ = ["paint", "paint_leaf", "paint_loupe", "paint_over", "paint_still"]
+__all__ = ["label_boxes", "paint", "paint_leaf", "paint_loupe", "paint_over", "paint_still"]
 
 
 def paint(painter: QPainter, scene: Scene, view: View, shapes: Shapes | None = None) -> None:
@@ -79,14 +80,23 @@ def paint_leaf(painter: QPainter, scene: Scene, view: View, shapes: Shapes) -> N
     paint_blade(painter, paths, scene.pose, view, scene.theme, lit=lit, held=scene.held)
 
 
+def _taken(scene: Scene, view: View, lens: Lens | None) -> tuple[Box, ...]:
+    """What no label may lie on, logical px."""
+    taken = [scale_bar_box(view, scene.unit, scene.theme)] if scene.scale_bar else []
+    taken += scene.covered
+    return tuple(taken) if lens is None else (*taken, lens.box)
+
+
+def label_boxes(scene: Scene, view: View, lens: Lens | None = None) -> list[QRectF]:
+    """Return where the labels of the overlays are painted, logical px."""
+    placed = placed_labels(scene.overlays, view, scene.theme, _taken(scene, view, lens))
+    return [label.rect for label in placed]
+
+
 def paint_over(painter: QPainter, scene: Scene, view: View, lens: Lens | None = None) -> None:
     """Paint what lies over the picture: overlays (labels clear of the loupe), tether, scale bar."""
     if scene.overlays:
-        taken = [scale_bar_box(view, scene.unit, scene.theme)] if scene.scale_bar else []
-        taken += scene.covered
-        if lens is not None:
-            taken.append(lens.box)
-        paint_overlays(painter, scene.overlays, view, scene.theme, tuple(taken))
+        paint_overlays(painter, scene.overlays, view, scene.theme, _taken(scene, view, lens))
     if scene.tether is not None:
         paint_tether(painter, scene.tether, view, scene.theme)
     if scene.scale_bar:

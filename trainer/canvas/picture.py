@@ -21,7 +21,7 @@ from trainer.canvas.accessible import SpokenPicture
 from trainer.canvas.blade import blade_rect, blade_transform
 from trainer.canvas.drawing import Vec
 from trainer.canvas.loupe import Corner, Lens, lens_of
-from trainer.canvas.painter import paint_leaf, paint_loupe, paint_over
+from trainer.canvas.painter import label_boxes, paint_leaf, paint_loupe, paint_over
 from trainer.canvas.scene import Scene
 from trainer.canvas.shake import Shake
 from trainer.canvas.shapes import Shapes, mapped, pose_transform
@@ -87,6 +87,11 @@ class Picture(SpokenPicture):
     def lens(self) -> Lens | None:
         """Where the loupe is and what it shows, if there is one."""
         return lens_of(self._scene, self._view, self._shapes, self._corner)
+
+    @property
+    def labels(self) -> list[QRectF]:
+        """Where what is drawn over the section has its labels, logical pixels."""
+        return label_boxes(self._scene, self._view, self.lens)
 
     def set_scene(self, scene: Scene) -> None:
         """Show `scene` from now on; repaints only what differs."""

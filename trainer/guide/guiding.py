@@ -40,6 +40,7 @@ _TIP: Final = 56.0
 """Logical pixels about the leaf's point that the card must leave free."""
 
 _HIDES_TIP, _HIDES_LOUPE, _HIDES_BEAD, _HIDES_LEAF, _HIDES_MARK = 20.0, 12.0, 4.0, 1.5, 0.6
+_HIDES_LABEL: Final = 3.0
 _LIES_OUTSIDE: Final = 5.0
 """What lying over the job card costs: only where the picture has no room at all."""
 
@@ -317,11 +318,11 @@ class Guiding(QObject):
         self.pointing.theme = self._frame.theme
         lies = QRectF(*self._place)
         tip = self._tip_box(room)
-        buttons = self._in_the_way(QAbstractButton)
+        drawn = [_box(one.translated(room.topLeft())) for one in [*canvas.labels, *self._marks()]]
         self.pointing.point(
             lies,
             target,
-            never=buttons if tip is None else [*buttons, _box(tip)],
+            never=self._in_the_way(QAbstractButton) + drawn + ([] if tip is None else [_box(tip)]),
             rather_not=self._in_the_way(QLabel),
             round_one=is_round,
         )
@@ -388,16 +389,20 @@ class Guiding(QObject):
             handle = canvas.view.to_screen(pose.to_section(state.leaf.handle))
             spot = QRectF(handle[0] - 40.0, handle[1] - 40.0, 80.0, 80.0).translated(at)
             spots.append(Spot(_box(spot), _HIDES_LEAF))
-        for overlay in canvas.scene.overlays:
-            for x, y in _points_of(overlay):
-                px, py = canvas.view.to_screen((x, y))
-                mark = QRectF(px - 60.0, py - 18.0, 120.0, 36.0).translated(at)
-                spots.append(Spot(_box(mark), _HIDES_MARK))
+        spots += [Spot(_box(mark.translated(at)), _HIDES_MARK) for mark in self._marks()]
+        spots += [Spot(_box(label.translated(at)), _HIDES_LABEL) for label in canvas.labels]
         # The line that says why nothing happened, and the scale, have their places.
         spots.append(Spot((room.center().x() - 150.0, room.top() + 8.0, 300.0, 40.0), _HIDES_MARK))
         spots.append(Spot((room.left() + 8.0, room.bottom() - 48.0, 160.0, 40.0), _HIDES_MARK))
         spots.append(Spot(self._over_job_card(size), _LIES_OUTSIDE))
         return spots
+
+    def _marks(self) -> list[QRectF]:
+        """What is drawn over the section; logical pixels of the view."""
+        canvas = self._screen.canvas
+        points = [point for one in canvas.scene.overlays for point in _points_of(one)]
+        seen = [canvas.view.to_screen(point) for point in points]
+        return [QRectF(x - 60.0, y - 18.0, 120.0, 36.0) for x, y in seen]
 
 
 def _points_of(overlay: object) -> tuple[Vec, ...]:

@@ -45,6 +45,9 @@ def line_crosses_nothing(person: Person, guiding: Guiding) -> None:
     start, end = path.elementAt(count - 2), path.elementAt(count - 1)
     line = QPainterPath(QPointF(start.x, start.y))
     line.lineTo(end.x, end.y)
+    at = box_of(person, person.canvas).topLeft()
+    for label in person.canvas.labels:
+        assert not line.intersects(label.translated(at))
     for button in person.screen.bench.findChildren(QAbstractButton):
         over = button is target or (target is not None and target.isAncestorOf(button))
         if button.isVisible() and not over and not guiding.card.isAncestorOf(button):
@@ -280,6 +283,32 @@ def test_a_resize_is_no_look(person: Person, guiding: Guiding) -> None:
     person.window.resize(1100, 720)
     person.qtbot.wait(30)
     assert step(person, guiding) == "look"
+
+
+@pytest.mark.parametrize("size", [(1280, 720), (1276, 688), (1100, 700), (1024, 700)], ids=str)
+def test_the_card_lies_on_no_label_of_the_debrief(
+    person: Person, guiding: Guiding, size: tuple[int, int]
+) -> None:
+    """In a window that fills 1280x720 it lay over a figure of the true section."""
+    person.window.resize(*size)
+    person.qtbot.wait(30)
+    person.click(guiding.card.start)
+    person.click(person.button("Convex"))
+    person.click(leaf(person, "8 mm"))
+    for name in ("Press home", "Touch", "Zoom in", "Turn over", "Press home", "Daylight"):
+        person.click(person.button(name))
+        person.settle()
+    person.click(person.button("Accept"))
+    person.click(person.button("Put it on record"))
+    person.settle()
+    person.qtbot.waitUntil(guiding.card.isVisible)
+    assert step(person, guiding) == "debrief"
+    labels = person.canvas.labels
+    assert len(labels) > 3
+    at = box_of(person, person.canvas).topLeft()
+    card = QRectF(guiding.card.geometry())
+    assert not [label for label in labels if label.translated(at).intersects(card)]
+    line_crosses_nothing(person, guiding)
 
 
 @pytest.mark.parametrize(
