@@ -11159,6 +11159,29 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
     </message>
 </context>
 <context>
+    <name>Taking</name>
+    <message>
+        <source>A disk or a person has changed its journal. Until {when} it is whole; calls made after that are lost.
+
+There, {answered} of {count} coupons are answered. The time after it is given again, and the gap stands in the result. The damaged journal is kept beside it, in {folder}.</source>
+        <translation>Un disco o una persona ha cambiado su diario. Hasta {when} está íntegro; los dictámenes posteriores se han perdido.
+
+En esa parte hay {answered} de {count} probetas respondidas. El tiempo posterior se vuelve a dar, y la interrupción consta en el resultado. El diario dañado se conserva a su lado, en {folder}.</translation>
+    </message>
+    <message>
+        <source>Go on from there</source>
+        <translation>Seguir desde ahí</translation>
+    </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation>Dejarla como está</translation>
+    </message>
+    <message>
+        <source>This sitting is damaged</source>
+        <translation>Esta prueba está dañada</translation>
+    </message>
+</context>
+<context>
     <name>TakingKeys</name>
     <message>
         <source>PgUp  PgDn</source>

@@ -18,7 +18,7 @@ from trainer.logbook.erasing import Erasure
 from trainer.logbook.schema import LearnerRow, SatRow, SittingRow, table_of
 from trainer.logbook.store import Logbook
 from trainer.places import Places
-from trainer.sealing.journal import SUFFIX
+from trainer.sealing.journal import DAMAGED, SUFFIX
 from trainer.sealing.result_files import SUFFIXES
 from trainer.sealing.whose import journal_name, owner_of
 from trainer.shop.locking import is_free
@@ -116,10 +116,15 @@ def sealed_files(logbook: Logbook, erasures: Sequence[Erasure]) -> SealedFiles:
         journal_name(sitting, code): code
         for sitting in known.sittings for code in known.codes.values()
     }  # fmt: skip
-    journals = sorted(folders.sittings.glob(f"*{SUFFIX}"))
+    # Those too that were kept because they were damaged.
+    journals = {
+        path: owners.get(path.name.partition(DAMAGED)[0])
+        for path in sorted(folders.sittings.glob(f"*{SUFFIX}*"))
+        if path.name.endswith(SUFFIX) or DAMAGED in path.name
+    }
     # One that is held is being sat.
-    goes += [j for j in journals if j.name in owners and due(j, owners[j.name]) and is_free(j)]
-    return SealedFiles(tuple(goes), tuple(j for j in journals if j.name not in owners))
+    goes += [j for j, code in journals.items() if code and due(j, code) and is_free(j)]
+    return SealedFiles(tuple(goes), tuple(j for j, code in journals.items() if code is None))
 
 
 def remove(paths: Sequence[Path]) -> list[OSError]:

@@ -1,30 +1,19 @@
 """The journal of a sitting that runs: what was done, sealed, on the disk before anything goes on.
 
-The first line says how the key is derived; each line after it is an event, packed (a handling
-repeats much) and sealed by itself (ChaCha20-Poly1305) together with its number and the seal of the
-line before. So a line that was changed, taken out, moved or repeated is refused. What a crash or a
-power cut tore is the last line only: it is dropped, and that is said. That lines are missing at the
-end can't be seen from the file itself: whoever owns the machine can put an older copy in its place.
+A line that was changed, taken out, moved or repeated is refused; what stands before it can be gone
+on with, if somebody decides so. What a crash or a power cut tore is the last line only: it is
+dropped, and that is said. That lines are missing at the end can't be seen from the file itself:
+whoever owns the machine can put an older copy in its place.
 """
 
 from __future__ import annotations
 
-import base64
-import binascii
-import hashlib
-import hmac
-import json
+import itertools
 import os
-import re
-import secrets
-import zlib
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import BinaryIO, Final, Literal
-
-from cryptography.exceptions import InvalidTag
-from cryptography.hazmat.primitives.ciphers.aead import ChaCha20Poly1305
 
 from exercises.strict_json import Json
 from trainer.sealing.held_files import (
@@ -36,28 +25,35 @@ from trainer.sealing.held_files import (
     sync_folder,
     write_out,
 )
-from trainer.sealing.key import Cost, Key, SealError
+from trainer.sealing.journal_lines import (
+    Chain,
+    all_of,
+    events_in,
+    header_of,
+    key_for,
+    packed,
+    written,
+)
+from trainer.sealing.key import Key
 from trainer.sealing.seal import Opener
 from trainer.shop.locking import is_free
 
-__all__ = ["FORMAT", "SUFFIX", "VERSION", "Hindrance", "Journal", "JournalError", "Resumed", "left"]
+__all__ = [
+    "DAMAGED",
+    "SUFFIX",
+    "Hindrance",
+    "Journal",
+    "JournalError",
+    "Resumed",
+    "SoundPart",
+    "left",
+]
 
-FORMAT: Final = "toe-and-throat/sitting-journal"
-VERSION: Final = 1
 SUFFIX: Final = ".sitting-journal"
+DAMAGED: Final = ".damaged"
+"""Ends the name of a journal that was damaged, kept beside the one that its sound part became."""
 
 Hindrance = Literal["unwritable", "held", "gone"]
-
-_BEGIN: Final = f"{FORMAT} ".encode()
-_VERSION: Final = re.compile(rb"([1-9][0-9]{0,5}) ")
-_HEADER: Final = re.compile(
-    rb"(?P<head>[^ ]+ 1 (?P<log_n>[1-9][0-9]?) (?P<r>[1-9][0-9]?) (?P<p>[1-9][0-9]?)"
-    rb" (?P<salt>[0-9a-f]{32}) (?P<check>[0-9a-f]{64}) (?P<id>[0-9a-f]{64})) (?P<sum>[0-9a-f]{64})"
-)
-_LARGEST: Final = 256 * 1024 * 1024
-_LARGEST_EVENT: Final = 64 * 1024 * 1024
-_NONCE: Final = 12
-_TAG: Final = 16
 
 
 class JournalError(Exception):
@@ -80,52 +76,13 @@ class JournalError(Exception):
         super().__init__(f"{path}: {reason}")
 
 
-@dataclass(frozen=True, slots=True)
-class _Chain:
-    """Seals lines, each after the one before; replaced by the next link with every line."""
-
-    key: bytes
-    head: bytes
-    number: int = 0
-    before: bytes = b"\0" * _TAG
-
-    @classmethod
-    def begun(cls, key: Key, head: bytes) -> _Chain:
-        salt = bytes.fromhex(head.rsplit(b" ", 1)[1].decode())
-        return cls(key.branch("journal", salt), hashlib.sha256(head).digest())
-
-    @property
-    def _place(self) -> bytes:
-        return self.head + self.number.to_bytes(8, "big") + self.before
-
-    def _after(self, sealed: bytes) -> _Chain:
-        return _Chain(self.key, self.head, self.number + 1, sealed[-_TAG:])
-
-    def closed(self, event: bytes) -> tuple[bytes, _Chain]:
-        """Return the line of an event, and the next link.
-
-        The nonce is drawn, not counted: after a torn line the same place is written again.
-        """
-        nonce = secrets.token_bytes(_NONCE)
-        sealed = nonce + ChaCha20Poly1305(self.key).encrypt(nonce, event, self._place)
-        return base64.b64encode(sealed) + b"\n", self._after(sealed)
-
-    def opened(self, sealed: bytes) -> tuple[bytes, _Chain]:
-        """Return the event that was sealed at this place, and the next link."""
-        nonce, closed = sealed[:_NONCE], sealed[_NONCE:]
-        try:
-            event = ChaCha20Poly1305(self.key).decrypt(nonce, closed, self._place)
-        except InvalidTag as error:
-            raise SealError("changed", line=self.number + 2) from error
-        return event, self._after(sealed)
-
-
 class Journal:
     """A journal that is open and held, so that no other program writes to it.
 
     Examples
     --------
     >>> import tempfile
+    >>> from trainer.sealing.key import Cost
     >>> key = Key.made("three weathered herons", Cost(log_n=4))
     >>> with tempfile.TemporaryDirectory() as name:
     ...     path = Path(name) / f"a{SUFFIX}"
@@ -138,7 +95,7 @@ class Journal:
     ({'title': 'Friday'}, ({'kind': 'shown', 'item': 0},), False)
     """
 
-    def __init__(self, path: Path, file: BinaryIO, whole: bytes, chain: _Chain, key: Key) -> None:
+    def __init__(self, path: Path, file: BinaryIO, whole: bytes, chain: Chain, key: Key) -> None:
         self.path, self.key = path, key
         # All that it holds stays in memory: if somebody removes the file, it is written anew.
         self._file, self._whole, self._chain = file, bytearray(whole), chain
@@ -171,7 +128,7 @@ class Journal:
         JournalError
             If it can't be written; nothing is left then.
         """
-        whole, chain = _written(key, (head, *first))
+        whole, chain = written(key, (head, *first))
         try:
             file = new_file(path, whole)
         except OSError as error:
@@ -196,19 +153,12 @@ class Journal:
         SealError
             If it can't be unsealed. The file is left as it is.
         """
+        file = _held(path)
         try:
-            file = path.open("r+b", buffering=0)
-        except OSError as error:
-            hindrance: Hindrance = "gone" if isinstance(error, FileNotFoundError) else "unwritable"
-            raise JournalError(hindrance, path, error.strerror or str(error)) from error
-        try:
-            # Another program may have given the name to a newer file meanwhile, and let go of this.
-            if not hold_soon(file) or not is_at(file, path):
-                raise JournalError("held", path, "another program has it")
-            data = _all_of(file)
-            header = _header(data)
-            key = _key_for(header, secret)
-            read = _events(data, header, key)
+            data = all_of(file)
+            header = header_of(data)
+            key = key_for(header, secret)
+            read = events_in(data, header, key)
             if read.size < len(data):
                 file.truncate(read.size)
                 flush(file)
@@ -221,6 +171,51 @@ class Journal:
         journal = cls(path, file, data[: read.size], read.chain, key)
         return Resumed(journal, read.events[0], read.events[1:], read.size < len(data))
 
+    @classmethod
+    def sound_part(cls, path: Path, secret: Key | str | Opener) -> SoundPart:
+        """Return what is whole of a journal that was changed or damaged: all before that place.
+
+        Nothing is written.
+
+        Raises
+        ------
+        JournalError, SealError
+            As `resume` does; ``changed`` only if not even its beginning is whole.
+        """
+        with _held(path) as file:
+            try:
+                data = all_of(file)
+            except OSError as error:
+                raise JournalError("unwritable", path, error.strerror or str(error)) from error
+        header = header_of(data)
+        key = key_for(header, secret)
+        read = events_in(data, header, key, sound=True)
+        return SoundPart(key, read.events[0], read.events[1:], len(data) - read.size)
+
+    @classmethod
+    def cut_to_sound_part(cls, path: Path, key: Key) -> Path:
+        """Cut a damaged journal where it stops being whole, so that it can be resumed.
+
+        What it was is on the disk beside it before that. Returns where.
+
+        Raises
+        ------
+        JournalError, SealError
+            As `sound_part` does; the journal is as it was then.
+        """
+        with _held(path) as file:
+            try:
+                data = all_of(file)
+                header = header_of(data)
+                read = events_in(data, header, key_for(header, key), sound=True)
+                kept = _free_name(path)
+                new_file(kept, data).close()
+                file.truncate(read.size)
+                flush(file)
+            except OSError as error:
+                raise JournalError("unwritable", path, error.strerror or str(error)) from error
+        return kept
+
     def append(self, event: Mapping[str, Json]) -> None:
         """Put an event on the disk; when this returns it is there.
 
@@ -229,7 +224,7 @@ class Journal:
         JournalError
             If it can't be. What was there is untouched, and the next call tries the same place.
         """
-        line, chain = self._chain.closed(_packed(event))
+        line, chain = self._chain.closed(packed(event))
         try:
             self._stand_ready()
             self._file.seek(len(self._whole))
@@ -253,7 +248,7 @@ class Journal:
         JournalError
             If that can't be; the old one stays, and can be appended to.
         """
-        whole, chain = _written(self.key, (head, *events))
+        whole, chain = written(self.key, (head, *events))
         try:
             self._stand_ready()
             file = replaced(self.path, self._file, whole)
@@ -325,6 +320,26 @@ class Resumed:
     torn: bool
 
 
+@dataclass(frozen=True, slots=True)
+class SoundPart:
+    """What is whole of a journal that was damaged.
+
+    Parameters
+    ----------
+    key
+        Of its sitting.
+    head, events
+        What it began with, and what was done until the damage, in order.
+    lost
+        How much stands after that, bytes.
+    """
+
+    key: Key
+    head: dict[str, Json]
+    events: tuple[dict[str, Json], ...]
+    lost: int
+
+
 def left(folder: Path) -> tuple[Path, ...]:
     """Return the journals in a folder that no program holds, the last changed first.
 
@@ -344,124 +359,25 @@ def _changed(path: Path) -> float:
         return 0.0
 
 
-def _written(key: Key, events: Sequence[Mapping[str, Json]]) -> tuple[bytes, _Chain]:
-    """A whole journal, and what seals its next line."""
-    costs = f"{key.cost.log_n} {key.cost.r} {key.cost.p}"
-    salts = f"{key.salt.hex()} {key.check.hex()} {secrets.token_hex(32)}"
-    begin = f"{FORMAT} {VERSION} {costs} {salts}".encode()
-    chain = _Chain.begun(key, begin)
-    lines = [b"%s %s\n" % (begin, hashlib.sha256(begin).hexdigest().encode())]
-    for event in events:
-        line, chain = chain.closed(_packed(event))
-        lines.append(line)
-    return b"".join(lines), chain
-
-
-def _packed(value: Mapping[str, Json]) -> bytes:
-    text = json.dumps(dict(value), ensure_ascii=False, allow_nan=False, separators=(",", ":"))
-    # The quickest level: a learner waits for it.
-    return zlib.compress(text.encode("utf-8", "surrogatepass"), 1)
-
-
-def _unpacked(data: bytes, line: int) -> dict[str, Json]:
-    """The event that was packed; only who has the key can have made it, so it is ours or a slip."""
-    opening = zlib.decompressobj()
+def _held(path: Path) -> BinaryIO:
+    """Open a journal, so that no other program has it."""
     try:
-        text = opening.decompress(data, _LARGEST_EVENT)
-        if opening.unconsumed_tail:
-            raise SealError("too large", mib=_LARGEST_EVENT // 1024 // 1024)
-        event = json.loads(text.decode("utf-8", "surrogatepass"))
-    except (zlib.error, ValueError, RecursionError) as error:
-        raise error if isinstance(error, SealError) else SealError("changed", line=line) from error
-    if not isinstance(event, dict):
-        raise SealError("changed", line=line)
-    return event
-
-
-# --- reading it back ------------------------------------------------------------------------------
-
-
-@dataclass(frozen=True, slots=True)
-class _Header:
-    cost: Cost
-    salt: bytes
-    check: bytes
-    head: bytes
-    size: int
-
-
-@dataclass(frozen=True, slots=True)
-class _Read:
-    events: tuple[dict[str, Json], ...]
-    chain: _Chain
-    size: int
-
-
-def _all_of(file: BinaryIO) -> bytes:
-    data = bytearray()
-    while len(data) <= _LARGEST:
-        more = file.read(1024 * 1024)
-        if not more:
-            return bytes(data)
-        data += more
-    raise SealError("too large", mib=_LARGEST // 1024 // 1024)
-
-
-def _header(data: bytes) -> _Header:
-    """What the first line says, which anybody may read."""
-    if not data.startswith(_BEGIN):
-        raise SealError("truncated" if _BEGIN.startswith(data) else "not sealed")
-    version = _VERSION.match(data, len(_BEGIN))
-    if version is not None and int(version[1]) > VERSION:
-        raise SealError("newer", version=int(version[1]), known=VERSION)
-    line, end, _ = data.partition(b"\n")
-    if not end:
-        raise SealError("truncated")
-    found = _HEADER.fullmatch(line)
-    if found is None or hashlib.sha256(found["head"]).hexdigest().encode() != found["sum"]:
-        raise SealError("changed", line=1)
-    cost = Cost(int(found["log_n"]), int(found["r"]), int(found["p"]))
-    salt, check = bytes.fromhex(found["salt"].decode()), bytes.fromhex(found["check"].decode())
-    return _Header(cost, salt, check, found["head"], len(line) + 1)
-
-
-def _key_for(header: _Header, secret: Key | str | Opener) -> Key:
-    if isinstance(secret, Key):
-        key = secret
-    elif isinstance(secret, Opener):
-        key = secret.key(header.cost, header.salt)
-    else:
-        key = Key.derived(secret, header.cost, header.salt)
-    if not hmac.compare_digest(key.check, header.check):
-        raise SealError("passphrase")
-    return key
-
-
-def _events(data: bytes, header: _Header, key: Key) -> _Read:
-    """All events, and how many bytes hold them; raises where something was changed."""
-    chain, size = _Chain.begun(key, header.head), header.size
-    events: list[dict[str, Json]] = []
-    *lines, rest = data[size:].split(b"\n")
-    for index, line in enumerate(lines):
-        sealed = _decoded(line)
-        if sealed is None:
-            # Sectors of one line may reach the disk out of order: its end is there, its middle not.
-            if index == len(lines) - 1 and not rest:
-                break
-            raise SealError("changed", line=index + 2)
-        event, chain = chain.opened(sealed)
-        events.append(_unpacked(event, index + 2))
-        size += len(line) + 1
-    if not events:
-        raise SealError("truncated")
-    return _Read(tuple(events), chain, size)
-
-
-def _decoded(line: bytes) -> bytes | None:
-    """What stands in a line; None if no line of ours looks so."""
+        file = path.open("r+b", buffering=0)
+    except OSError as error:
+        hindrance: Hindrance = "gone" if isinstance(error, FileNotFoundError) else "unwritable"
+        raise JournalError(hindrance, path, error.strerror or str(error)) from error
     try:
-        sealed = base64.b64decode(line, validate=True)
-    except binascii.Error:
-        return None
-    # Several texts decode to the same bytes; only one is ours.
-    return sealed if len(sealed) > _NONCE + _TAG and base64.b64encode(sealed) == line else None
+        # Another program may have given the name to a newer file meanwhile, and let go of this.
+        free = hold_soon(file) and is_at(file, path)
+    except OSError as error:
+        file.close()
+        raise JournalError("unwritable", path, error.strerror or str(error)) from error
+    if not free:
+        file.close()
+        raise JournalError("held", path, "another program has it")
+    return file
+
+
+def _free_name(path: Path) -> Path:
+    names = (path.with_name(f"{path.name}{DAMAGED}{n or ''}") for n in itertools.count())
+    return next(name for name in names if not name.exists())

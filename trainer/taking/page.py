@@ -6,16 +6,12 @@ import platform
 from collections.abc import Callable
 from dataclasses import replace
 from datetime import UTC, datetime
+from functools import partial
 from pathlib import Path
 
 from PySide6.QtCore import QTimer, Signal
 from PySide6.QtGui import QShowEvent
-from PySide6.QtWidgets import (
-    QFileDialog,
-    QStackedWidget,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QFileDialog, QStackedWidget, QVBoxLayout, QWidget
 
 from exercises.file_faults import FileError
 from exercises.sitting.plan import Plan
@@ -31,6 +27,7 @@ from trainer.sealing.journal import JournalError, left
 from trainer.sealing.key import SealError
 from trainer.sealing.result_files import SUFFIXES
 from trainer.sealing.words import journal_words, seal_words
+from trainer.taking.damaged import Damaged, damage_question, go_on, take_up
 from trainer.taking.handing_in import (
     HandedIn,
     earlier_results,
@@ -97,7 +94,7 @@ class TakingPage(QWidget):
         self.state = Taking()
         self.running: Running | None = None
         self._sitting: Sitting | None = None
-        self._opening: Loading[Opened | Sitting] | None = None
+        self._opening: Loading[Opened | Sitting | Damaged] | None = None
         self._handing: Loading[HandedIn] | None = None
         self._copied = ""
         self.setAccessibleName(self.tr("Take a sitting"))
@@ -283,21 +280,18 @@ class TakingPage(QWidget):
 
     def _open(self, passphrase: str) -> None:
         """Open the file, or the journal, beside the window: that takes a moment."""
-        state, clock = self.state, self._clock
+        state = self.state
         if state.busy or state.file is None:
             return
         if not passphrase:
             self.passphrase_step.say_trouble(self.tr("Type the passphrase first."))
             return
-        file, unfinished = state.file, state.unfinished
-
-        def work() -> Opened | Sitting:
-            if unfinished:
-                return Sitting.resume(file, passphrase, clock)
-            return open_sitting(file, passphrase)
-
         self.passphrase_step.line.clear()
-        self._become(replace(state, busy=True))
+        reads = partial(take_up, clock=self._clock) if state.unfinished else open_sitting
+        self._load(partial(reads, state.file, passphrase))
+
+    def _load(self, work: Callable[[], Opened | Sitting | Damaged]) -> None:
+        self._become(replace(self.state, busy=True))
         self._opening = Loading(work)
         self._opening.over.connect(self._opened)
         self._opening.start()
@@ -329,14 +323,22 @@ class TakingPage(QWidget):
                 )
             )
         else:
-            if isinstance(opened, Sitting):
-                self._run(opened, resumed=True)
-            else:
+            if isinstance(opened, Opened):
                 self._become(self.state.unsealed(opened))
+            else:
+                self._resume(opened)
+
+    def _resume(self, found: Sitting | Damaged) -> None:
+        if isinstance(found, Sitting):
+            self._run(found, resumed=True)
+            return
+        work = partial(self._load, partial(go_on, found, self._clock))
+        self._frame.show_dialog(damage_question(found, work, self._frame.window))
 
     def _say_shut(self, words: str) -> None:
-        self.passphrase_step.say_trouble(words)
-        self.passphrase_step.begin()
+        step = self.code_step if self.state.step == "code" else self.passphrase_step
+        step.say_trouble(words)
+        step.begin()
 
     # The learner
 
@@ -364,7 +366,7 @@ class TakingPage(QWidget):
     def _go_on_with(self, journal: Path, opened: Opened) -> None:
         """Go on where this code has begun this sitting here already: none is begun twice."""
         try:
-            sitting = Sitting.resume(journal, opened.key, self._clock)
+            found = take_up(journal, opened.key, self._clock)
         except JournalError as error:
             self.code_step.say_trouble(". ".join(journal_words(error)))
         except (SealError, ValueError):
@@ -376,7 +378,7 @@ class TakingPage(QWidget):
                 )
             )
         else:
-            self._run(sitting, resumed=True)
+            self._resume(found)
 
     def _warn_of_earlier(self, plan: Plan) -> None:
         title = plan.title.in_language("en")

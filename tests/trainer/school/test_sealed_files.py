@@ -19,6 +19,7 @@ from trainer.school.people import Newcomer
 from trainer.school.roster import Roster, due_erasures
 from trainer.school.sealed_files import remove
 from trainer.sealing.held_files import new_file
+from trainer.sealing.journal import DAMAGED
 from trainer.sealing.result_files import result_name
 from trainer.sealing.whose import MARK, journal_name, owner_of
 
@@ -162,3 +163,15 @@ def test_a_file_that_cannot_be_removed_is_told(machine: Machine) -> None:
 )
 def test_whose_a_name_is(name: str, owner: str | None) -> None:
     assert owner_of(name, ["K-07", "7", "Two_words here"]) == owner
+
+
+def test_a_journal_that_was_kept_damaged_goes_with_its_learner_too(machine: Machine) -> None:
+    machine.hand_in("K-07")
+    begun = machine.begin("K-07")
+    kept = [begun.with_name(f"{begun.name}{DAMAGED}{end}") for end in ("", "1")]
+    for each in kept:
+        each.write_bytes(b"sealed")
+    begun.unlink()
+    assert {each.name for each in kept} <= machine.goes(machine.erasure("K-07"))
+    machine.hand_in("K-08")
+    assert machine.goes(machine.erasure("K-08")).isdisjoint(each.name for each in kept)

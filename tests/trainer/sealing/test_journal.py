@@ -15,7 +15,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from exercises.strict_json import Json
-from trainer.sealing.journal import SUFFIX, Journal
+from trainer.sealing.journal import SUFFIX, Journal, left
 from trainer.sealing.key import Cost, Key, SealError
 from trainer.sealing.seal import Opener
 
@@ -301,3 +301,62 @@ def test_a_hole_in_the_last_line_is_dropped_and_said(path: Path) -> None:
     hole = len(data) - 6000
     path.write_bytes(data[:hole] + b"\0" * 512 + data[hole + 512 :])
     assert events_in(path) == ([event(0)], True)
+
+
+# --- the sound part of a damaged one --------------------------------------------------------------
+
+
+def damaged(path: Path, count: int, line: int) -> list[bytes]:
+    """A journal of so many events, a byte of one line changed; its lines before that."""
+    lines = written(path, count)
+    changed = bytearray(lines[line])
+    changed[20] ^= 1
+    path.write_bytes(b"".join([*lines[:line], bytes(changed), *lines[line + 1 :]]))
+    return lines
+
+
+@pytest.mark.parametrize("line", [2, 3, 6])
+def test_what_stands_before_the_damage_can_be_gone_on_with(path: Path, line: int) -> None:
+    lines = damaged(path, 6, line)
+    before = path.read_bytes()
+    part = Journal.sound_part(path, KEY)
+    assert path.read_bytes() == before, "looking changes nothing"
+    assert part.head == HEAD
+    assert list(part.events) == [event(number) for number in range(line - 2)]
+    assert part.lost == sum(map(len, lines[line:]))
+    kept = Journal.cut_to_sound_part(path, part.key)
+    assert kept.read_bytes() == before, "the damaged one is kept as it was"
+    assert kept.parent == path.parent
+    assert left(path.parent) == (path,), "and isn't taken for a sitting that waits"
+    resumed = Journal.resume(path, KEY)
+    resumed.journal.append(event(99))
+    resumed.journal.close()
+    assert events_in(path) == ([*(event(number) for number in range(line - 2)), event(99)], False)
+
+
+def test_each_damaged_one_is_kept(path: Path) -> None:
+    damaged(path, 6, 5)
+    first = Journal.cut_to_sound_part(path, KEY)
+    lines = path.read_bytes().splitlines(keepends=True)
+    path.write_bytes(b"".join([*lines[:3], b"AAAA\n", *lines[4:]]))
+    second = Journal.cut_to_sound_part(path, KEY)
+    assert first != second
+    assert first.exists()
+    assert second.exists()
+
+
+def test_a_whole_one_has_lost_nothing(path: Path) -> None:
+    written(path, 3)
+    assert Journal.sound_part(path, KEY).lost == 0
+
+
+def test_without_a_sound_beginning_or_the_passphrase_nothing_is_cut(path: Path) -> None:
+    damaged(path, 3, 1)
+    before = path.read_bytes()
+    for secret, trouble_of in ((KEY, "changed"), (Key.made("another", KEY.cost), "passphrase")):
+        for act in (Journal.sound_part, Journal.cut_to_sound_part):
+            with pytest.raises(SealError) as caught:
+                act(path, secret)
+            assert caught.value.trouble == trouble_of
+    assert path.read_bytes() == before
+    assert [each.name for each in path.parent.iterdir()] == [path.name]

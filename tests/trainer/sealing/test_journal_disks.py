@@ -16,7 +16,7 @@ import pytest
 
 from exercises.strict_json import Json
 from trainer.sealing import held_files
-from trainer.sealing import journal as module
+from trainer.sealing import journal_lines as module
 from trainer.sealing.journal import SUFFIX, Journal, JournalError, left
 from trainer.sealing.key import Cost, Key, SealError
 from trainer.shop.locking import hold
@@ -331,3 +331,21 @@ def test_a_journal_is_removed_when_its_result_is_safe(path: Path) -> None:
     journal.discard()
     assert not path.exists()
     assert left(path.parent) == ()
+
+
+def test_a_disk_that_can_t_be_read_is_said_and_nothing_is_cut(
+    path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    written(path, 3)
+    before = path.read_bytes()
+
+    def fails(_: object) -> bytes:
+        raise OSError(errno.EIO, "Input/output error")
+
+    monkeypatch.setattr("trainer.sealing.journal.all_of", fails)
+    for act in (Journal.sound_part, Journal.cut_to_sound_part, Journal.resume):
+        with pytest.raises(JournalError) as caught:
+            act(path, KEY)
+        assert caught.value.hindrance == "unwritable"
+        assert "Input/output" in caught.value.reason
+    assert path.read_bytes() == before

@@ -329,3 +329,50 @@ def test_after_a_kill_the_keys_are_at_what_waits(program: Program) -> None:
     program.page._list_unfinished()
     assert program.window.focusWidget() is program.page.file_step.buttons[0]
     program.go_on_with_it()
+
+
+def damage(program: Program, line: int) -> None:
+    """A byte of the journal that waits is changed."""
+    (path,) = journal.left(program.places.sittings)
+    lines = path.read_bytes().splitlines(keepends=True)
+    changed = bytearray(lines[line])
+    changed[30] ^= 1
+    path.write_bytes(b"".join([*lines[:line], bytes(changed), *lines[line + 1 :]]))
+
+
+def test_the_sound_part_of_a_damaged_journal_is_gone_on_with_if_the_proctor_says_so(
+    program: Program,
+) -> None:
+    program.begin()
+    program.call()
+    program.key(Key.Key_Return)
+    program.call(Key.Key_P, Key.Key_A)
+    (path,) = program.places.sittings.glob(f"*{journal.SUFFIX}")
+    whole = len(path.read_bytes().splitlines())
+    program.key(Key.Key_Return)
+    program.clock.run(3 * MINUTE)
+    program.call()
+    program.running._keep_here()
+    killed(program)
+    damage(program, whole + 1)
+    before = path.read_bytes()
+    program.clock.sleep(60 * MINUTE)
+    program.frame.show_screen("sittings")
+    program.click(program.button("Go on with it..."))
+    program.say_passphrase()
+    program.qtbot.waitUntil(lambda: bool(program.frame.dialogs))
+    assert "2 of 4 coupons are answered" in program.words(program.dialog())
+    program.click(program.button("Leave it as it is"))
+    assert program.page.running is None
+    assert path.read_bytes() == before
+    program.say_passphrase()
+    program.qtbot.waitUntil(lambda: bool(program.frame.dialogs))
+    program.click(program.button("Go on from there"))
+    program.qtbot.waitUntil(lambda: program.page.running is not None)
+    assert sorted(program.running.sitting.progress.answered) == [0, 1]
+    (kept,) = program.places.sittings.glob(f"*{journal.DAMAGED}")
+    assert kept.read_bytes() == before
+    program.hand_in()
+    (stop,) = result_of(program).interruptions
+    assert stop.ms is not None
+    assert stop.ms >= 60 * MINUTE
