@@ -136,6 +136,16 @@
     </message>
   </context>
   <context>
+    <name>ShutStrip</name>
+    <message numerus="yes">
+      <source>Shut: %n paper(s) handed in at this machine, so that whoever sits here next can't look up the right calls. The passphrase shows them until the program is closed or the next sitting begins.</source>
+      <translation>
+        <numerusform>Shut: %n paper handed in at this machine, so that whoever sits here next can't look up the right calls. The passphrase shows them until the program is closed or the next sitting begins.</numerusform>
+        <numerusform>Shut: %n papers handed in at this machine, so that whoever sits here next can't look up the right calls. The passphrase shows them until the program is closed or the next sitting begins.</numerusform>
+      </translation>
+    </message>
+  </context>
+  <context>
     <name>SittingCounts</name>
     <message numerus="yes">
       <source>%n coupon(s)</source>

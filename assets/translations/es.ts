@@ -820,6 +820,10 @@ Odo</translation>
         <translation>No se puede leer nada: véase arriba.</translation>
     </message>
     <message>
+        <source>All that was handed in of this sitting is shut: see above.</source>
+        <translation>Todo lo entregado de esta prueba está cerrado: véase arriba.</translation>
+    </message>
+    <message>
         <source>Nothing was handed in yet. Sittings that are sat on this machine come here by themselves; results from other machines are brought in from their files: choose them above, or drop them here.</source>
         <translation>Aún no se ha entregado nada. Las pruebas hechas en este equipo llegan aquí por sí solas; los resultados de otros equipos se incorporan desde sus archivos: elíjalos arriba o suéltelos aquí.</translation>
     </message>
@@ -9334,8 +9338,8 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
         <translation>En el equipo de un aprendiz la prueba abierta está en su memoria: el dueño del equipo puede llegar a ella, o al propio programa.</translation>
     </message>
     <message>
-        <source>What was handed in lies in the logbook of that machine as well, and that is not sealed.</source>
-        <translation>Lo entregado está también en el cuaderno de ese equipo, que no está sellado.</translation>
+        <source>What was handed in lies in the logbook of that machine as well. The program shows it only for the passphrase, but the file is not sealed.</source>
+        <translation>Lo entregado queda también en el cuaderno de ese equipo. El programa solo lo muestra con la frase de paso, pero el archivo no está sellado.</translation>
     </message>
     <message>
         <source>A screen can be photographed, and a neighbour asked.</source>
@@ -10052,6 +10056,35 @@ Si no, vale hasta que termine el programa.</translation>
     <message>
         <source>Another coupon of this tray has this id; right would be one of its own</source>
         <translation>Otro cupón de esta bandeja tiene este identificador; lo correcto sería uno propio</translation>
+    </message>
+</context>
+<context>
+    <name>ShutPapers</name>
+    <message>
+        <source>Open papers that are shut</source>
+        <translation>Abrir exámenes cerrados</translation>
+    </message>
+    <message>
+        <source>Type the passphrase that their sitting was sealed with. Papers of a sitting with another passphrase stay shut.</source>
+        <translation>Escriba la frase de paso con la que se selló su prueba. Los exámenes de una prueba con otra frase siguen cerrados.</translation>
+    </message>
+    <message>
+        <source>This passphrase opens none of them. Type it again: capitals, spaces and accents count.</source>
+        <translation>Esta frase de paso no abre ninguno. Escríbala otra vez: cuentan las mayúsculas, los espacios y los acentos.</translation>
+    </message>
+</context>
+<context>
+    <name>ShutStrip</name>
+    <message>
+        <source>Open with the passphrase...</source>
+        <translation>Abrir con la frase de paso...</translation>
+    </message>
+    <message numerus="yes">
+        <source>Shut: %n paper(s) handed in at this machine, so that whoever sits here next can&apos;t look up the right calls. The passphrase shows them until the program is closed or the next sitting begins.</source>
+        <translation>
+            <numerusform>Cerrado: %n examen entregado en este equipo, para que quien se siente después no pueda consultar los dictámenes correctos. La frase de paso lo muestra hasta que se cierre el programa o empiece la próxima prueba.</numerusform>
+            <numerusform>Cerrados: %n exámenes entregados en este equipo, para que quien se siente después no pueda consultar los dictámenes correctos. La frase de paso los muestra hasta que se cierre el programa o empiece la próxima prueba.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

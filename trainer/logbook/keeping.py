@@ -134,6 +134,11 @@ class Keeping:
             except LogbookError as error:
                 self.trouble = error
 
+    def shut(self) -> None:
+        """Show no paper that was opened: whoever comes now has not typed its passphrase."""
+        if self.logbook is not None:
+            self.logbook.opened.clear()
+
     def close(self) -> None:
         """Let go of the logbook."""
         with self._lock:

@@ -33,6 +33,7 @@ from trainer.logbook.opening import (
 )
 from trainer.logbook.rows import Kept, entry_of_row, kept_of_row, outcome_of_entry, row_of, sure_of
 from trainer.logbook.schema import AttemptRow, CouponRow, LearnerRow, TallyRow, table_of
+from trainer.logbook.shut import attempt_shown
 from trainer.logbook.tallies import Tally, added_by
 from trainer.records import Entry
 
@@ -78,6 +79,7 @@ class Logbook:
         self._engine = engine
         self._last = 0
         self.clock_went_back = False
+        self.opened: set[str] = set()
 
     @classmethod
     def open(cls, path: Path, migrate: Migrate) -> Logbook:
@@ -239,7 +241,9 @@ class Logbook:
 
     def attempts(self, learner: str, most: int = 200, before: int | None = None) -> list[Kept]:
         """The newest attempts of a learner, at most `most`; older ones than order `before`."""
-        asked = sa.select(_ATTEMPTS).where(_ATTEMPTS.c.learner_id == learner)
+        asked = sa.select(_ATTEMPTS).where(
+            _ATTEMPTS.c.learner_id == learner, attempt_shown(self.opened)
+        )
         if before is not None:
             asked = asked.where(_ATTEMPTS.c.order_made < before)
         with self.reading() as connection:
@@ -251,7 +255,7 @@ class Logbook:
         asked = (
             sa.select(_ATTEMPTS, _COUPONS.c.body)
             .join(_COUPONS, _COUPONS.c.digest == _ATTEMPTS.c.digest)
-            .where(_ATTEMPTS.c.learner_id == learner)
+            .where(_ATTEMPTS.c.learner_id == learner, attempt_shown(self.opened))
             .order_by(_ATTEMPTS.c.order_made)
         )
         with self.reading() as connection:
@@ -311,6 +315,7 @@ class Logbook:
                 _ATTEMPTS.c.learner_id == learner,
                 _ATTEMPTS.c.called_bad.is_not(None),
                 ~_ATTEMPTS.c.in_doubt,
+                attempt_shown(self.opened),
             )
             .order_by(_ATTEMPTS.c.order_made.desc())
             .limit(most)

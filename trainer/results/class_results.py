@@ -45,6 +45,7 @@ from trainer.results.learner_table import learner_choices, learner_columns
 from trainer.results.pictures_page import PicturesPage, picture_words
 from trainer.results.reckoning import Reckoned
 from trainer.results.rows import CouponRow, LearnerRow, PairRow, ReadyRow
+from trainer.results.shut_papers import ShutStrip
 from trainer.results.tabled import Tabled
 from trainer.school.reading import ClassMember, Sitting
 
@@ -92,6 +93,8 @@ class ClassResults(QWidget):
         self.trouble = wrapped("", "warning")
         self.trouble.hide()
         column.addWidget(self.trouble)
+        self.shut = ShutStrip()
+        column.addWidget(self.shut)
         column.addLayout(self._buttons())
         self.rooms = QStackedWidget()
         self._fill()
@@ -295,6 +298,8 @@ class ClassResults(QWidget):
         if not self.trouble.isHidden():
             # Whether anything was handed in nobody knows then.
             return self.tr("Nothing can be read: see above.")
+        if not self.shut.isHidden():
+            return self.tr("All that was handed in of this sitting is shut: see above.")
         return self.tr(
             "Nothing was handed in yet. Sittings that are sat on this machine come here by "
             "themselves; results from other machines are brought in from their files: "

@@ -35,6 +35,7 @@ from trainer.results.override_dialog import Setting
 from trainer.results.paper_page import Paper, PaperPage
 from trainer.results.reading import Look, look
 from trainer.results.ready import ready_rows
+from trainer.results.shut_papers import ShutPapers
 from trainer.results.source import Source
 from trainer.school.address import Address
 from trainer.school.merging import Merged, merge
@@ -72,6 +73,7 @@ class ResultsPage(QWidget):
         super().__init__(parent)
         self._window, self._keeping, self._typed = window, keeping, typed
         self.asking = Asking(self)
+        self.shut = ShutPapers(window, keeping, self)
         self._read: tuple[Source, str, Result] | None = None
         self.look = Look()
         self._wanted = ""
@@ -102,6 +104,8 @@ class ResultsPage(QWidget):
         page.logbook_asked.connect(self.open_logbook)
         page.bring_asked.connect(self.bringing.ask_for_files)
         page.export_asked.connect(self._export_class)
+        page.shut.open_asked.connect(lambda: self.shut.ask(self.look.shut))
+        self.shut.opened.connect(self.refresh)
         self.bringing.brought.connect(self._show_brought)
         self.exporting.working.connect(self.saying.say)
         self.of_learner.left.connect(self.show_class)
@@ -152,13 +156,17 @@ class ResultsPage(QWidget):
         if self._loading is not None:
             self._loading.wait()
         self.asking.wait()
+        self.shut.wait()
         self.exporting.wait()
         self.bringing.stop()
 
     def _source(self, path: Path) -> Source:
         url = self._window.settings.server if self._server else ""
         typed = self._typed() if url else None
-        return Source(path, url, typed.password if typed is not None and typed.url == url else None)
+        password = typed.password if typed is not None and typed.url == url else None
+        logbook = self._keeping.logbook
+        opened = frozenset(logbook.opened) if logbook is not None else frozenset[str]()
+        return Source(path, url, password, opened)
 
     def choose_source(self, server: bool) -> None:
         """Read the school's server from now on, or the logbook of this machine."""
@@ -181,6 +189,7 @@ class ResultsPage(QWidget):
         found, theme = self.look, self._window.theme
         trouble = "\n".join(_told(found.trouble)) if found.trouble is not None else ""
         self.of_class.show_trouble(trouble)
+        self.of_class.shut.show_shut(found.shut)
         self.of_class.show_sittings(found.sittings, found.chosen)
         self.of_class.show_class(found.reckoned, found.known, theme)
         self._show_ready()

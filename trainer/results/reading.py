@@ -10,6 +10,7 @@ from trainer.results.ready import NEWEST, Seen, see
 from trainer.results.reckoning import Reckoned, reckon
 from trainer.results.source import Source
 from trainer.school.reading import ClassBook, ClassMember, Sitting
+from trainer.school.shutting import Shut
 from trainer.school.trouble import SchoolError
 
 __all__ = ["Look", "look"]
@@ -33,6 +34,8 @@ class Look:
         What was seen of each learner, and what it comes to.
     trouble
         Why nothing could be read, if that is so.
+    shut
+        Papers that only a passphrase shows.
     """
 
     sittings: tuple[Sitting, ...] = ()
@@ -41,6 +44,7 @@ class Look:
     known: dict[str, ClassMember] = field(default_factory=dict)
     seen: tuple[Seen, ...] = ()
     trouble: LogbookError | SchoolError | None = None
+    shut: tuple[Shut, ...] = ()
 
 
 def look(source: Source, wanted: str = "") -> Look:
@@ -74,10 +78,12 @@ def _look(book: ClassBook, wanted: str, known: dict[str, ClassMember]) -> Look:
         else member
         for member in book.learners()
     ]
+    papers = book.papers(chosen) if chosen else []
     return Look(
         sittings=tuple(sittings),
         chosen=chosen,
-        reckoned=reckon(book.papers(chosen)) if chosen else None,
+        reckoned=reckon(papers) if papers else None,
+        shut=tuple(book.shut()),
         known=known,
         seen=tuple(see(members, book.calls(newest=NEWEST))),
     )

@@ -26,11 +26,14 @@ class Source:
         The server's address; empty where the logbook itself is read.
     password
         One that was typed for it, and holds until the program ends; None where it is kept.
+    opened
+        Whose papers of those that are shut here are shown: see `trainer.logbook.shut`.
     """
 
     path: Path
     url: str = ""
     password: str | None = field(default=None, repr=False)
+    opened: frozenset[str] = frozenset()
 
     @contextmanager
     def book(self) -> Iterator[ClassBook]:
@@ -46,7 +49,7 @@ class Source:
 
     def _opened(self) -> ClassBook:
         if not self.url:
-            return ClassBook.of_logbook(self.path)
+            return ClassBook.of_logbook(self.path, self.opened)
         address = address_of(self.url)
         return server_book(replace(address, password=self.password or address.password))
 

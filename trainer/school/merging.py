@@ -24,8 +24,11 @@ from exercises.sitting.codes import code_key, learner_id
 from exercises.sitting.result import Item, Result
 from exercises.sitting.result_file import result_bytes
 from trainer.logbook.schema import LearnerRow, SatRow, SittingRow, table_of
+from trainer.logbook.shut import SHUT
 from trainer.logbook.store import Logbook
 from trainer.records import Entry
+from trainer.school.shutting import seal_of
+from trainer.sealing.key import Key
 
 __all__ = ["Merged", "attempt_id", "entries_of", "merge"]
 
@@ -79,10 +82,16 @@ def attempt_id(sat: str, number: int) -> str:
     return str(uuid5(UUID(sat), str(number)))
 
 
-def merge(logbook: Logbook, result: Result) -> Merged:
+def merge(logbook: Logbook, result: Result, key: Key | None = None) -> Merged:
     """Take a result into the logbook, wholly or not at all.
 
     Who isn't known here by their code is added, named by it.
+
+    Parameters
+    ----------
+    key
+        Of the sitting, where it was sat at this machine: its paper is shut then, until the
+        passphrase is typed. One that was brought in was opened by that already.
 
     Raises
     ------
@@ -107,7 +116,8 @@ def merge(logbook: Logbook, result: Result) -> Merged:
             .order_by(_SAT.c.finished_ms)
         )
         clashes = tuple(row.id for row in others)
-        _add_sat(connection, result, sat, learner, whole)
+        row = {"id": sat, "learner_id": learner, "handed_in": zlib.compress(whole)}
+        _add_sat(connection, result, row | {"body": _body(result, sat, key)})
         entries = entries_of(result, sat, learner)
         for item, entry in entries:
             within = {"sat_id": sat, "item": item.number, "spent_ms": item.ms}
@@ -175,7 +185,7 @@ def _learner(connection: Connection, result: Result) -> str:
     return learner
 
 
-def _add_sat(connection: Connection, result: Result, sat: str, learner: str, whole: bytes) -> None:
+def _add_sat(connection: Connection, result: Result, row: dict[str, object]) -> None:
     plan: Mapping[str, Any] = result.plan
     head = {key: value for key, value in plan.items() if key not in _OF_LEARNER}
     connection.execute(
@@ -185,22 +195,20 @@ def _add_sat(connection: Connection, result: Result, sat: str, learner: str, who
     connection.execute(
         sa.insert(_SAT),
         {
-            "id": sat,
             "sitting_id": plan["id"],
-            "learner_id": learner,
             "station": result.station,
             "started_ms": int(result.started.timestamp() * 1000),
             "finished_ms": int(result.finished.timestamp() * 1000),
             "ended": result.ended,
-            "body": _body(result, sat),
-            "handed_in": zlib.compress(whole),
+            **row,
         },
     )
 
 
-def _body(result: Result, sat: str) -> dict[str, object]:
-    """What lists show of a paper beside its attempts."""
-    return {
+def _body(result: Result, sat: str, key: Key | None) -> dict[str, object]:
+    """What lists show of a paper beside its attempts; and whether they do."""
+    shut = {SHUT: seal_of(key)} if key is not None else {}
+    return shut | {
         "plan": dict(result.plan),
         "items": [_light(item, sat) for item in result.items],
         "interruptions": [

@@ -32,6 +32,7 @@ from trainer.logbook.schema import (
     SittingRow,
     table_of,
 )
+from trainer.logbook.shut import SHUT
 
 __all__ = ["Outbox", "Parcel", "Row", "Waiting"]
 
@@ -292,4 +293,7 @@ def _outgoing(table: sa.Table, row: sa.Row[Any], code: str) -> dict[str, Any]:
     found = {column.name: said[column.name] for column in table.columns}
     if "learner_id" in found:
         found["learner_id"] = learner_id(code)
+    if table is _SAT:
+        # How its passphrase is known is this machine's.
+        found["body"] = {key: value for key, value in found["body"].items() if key != SHUT}
     return found

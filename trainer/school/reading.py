@@ -8,10 +8,8 @@ from __future__ import annotations
 
 import zlib
 from collections import defaultdict
-from collections.abc import Iterable, Iterator, Mapping, Sequence
+from collections.abc import Collection, Iterable, Iterator
 from contextlib import AbstractContextManager, contextmanager
-from dataclasses import dataclass
-from datetime import datetime
 from pathlib import Path
 from typing import Any, Final
 
@@ -19,9 +17,7 @@ import sqlalchemy as sa
 from sqlalchemy.engine import Connection, Engine
 
 from exercises.learner.outcome import Outcome
-from exercises.sitting.marking import Override
-from exercises.sitting.plan import SKILLS, PassMarks
-from exercises.sitting.result import Interruption, Result
+from exercises.sitting.result import Result
 from exercises.sitting.result_file import read_result
 from exercises.text import Text
 from trainer.logbook.opening import engine_of, told
@@ -32,197 +28,35 @@ from trainer.logbook.schema import (
     GroupRow,
     LearnerRow,
     MemberRow,
-    OverrideRow,
     SatRow,
     SittingRow,
     table_of,
 )
+from trainer.logbook.shut import attempt_shown, shown, shut_by
 from trainer.records import Entry
 from trainer.school.address import Address
+from trainer.school.papers import (
+    Answer,
+    ClassMember,
+    KeptOverride,
+    LearnerCall,
+    Object,
+    Sat,
+    Sitting,
+    overrides_in,
+    sat_of_row,
+)
 from trainer.school.server import check_version, server_engine
+from trainer.school.shutting import Shut
 from trainer.school.trouble import speaking_to
 
 __all__ = ["Answer", "ClassBook", "ClassMember", "KeptOverride", "LearnerCall", "Sat", "Sitting"]
 
 _ATTEMPTS, _COUPONS, _GROUPS = table_of(AttemptRow), table_of(CouponRow), table_of(GroupRow)
-_LEARNERS, _MEMBERS, _OVERRIDES = table_of(LearnerRow), table_of(MemberRow), table_of(OverrideRow)
+_LEARNERS, _MEMBERS = table_of(LearnerRow), table_of(MemberRow)
 _SAT, _SITTINGS = table_of(SatRow), table_of(SittingRow)
 
-Object = Mapping[str, Any]
-
 _OUTCOME: Final = ("distance", "short", "bad", "called_bad", "in_doubt", "clean")
-
-
-@dataclass(frozen=True, slots=True)
-class Sitting:
-    """A sitting of which something was handed in.
-
-    Parameters
-    ----------
-    id, title
-        The plan's.
-    plan
-        Its head: parts, minutes, pass marks, helps; neither coupons nor who was to sit it.
-    papers
-        How many were handed in.
-    first, last
-        When the first was begun and the last handed in.
-    """
-
-    id: str
-    title: Text
-    plan: Object
-    papers: int
-    first: datetime
-    last: datetime
-
-
-@dataclass(frozen=True, slots=True)
-class Answer:
-    """An item of a paper as lists hold it; it can be marked as an item can.
-
-    Parameters
-    ----------
-    attempt_id
-        Of the attempt; None where nothing was stated.
-    number, slot
-        Its place in the learner's order, and in the plan.
-    coupon, title, digest, rules
-        What the coupon is called, and what names it as it was judged.
-    attempt, grade
-        What was stated, and what it came to then; None where nothing was stated.
-    outcome
-        What statistics count it as.
-    ms, visits, flagged, hints
-        As in `exercises.sitting.result.Item`.
-    """
-
-    attempt_id: str | None
-    number: int
-    slot: str
-    coupon: str
-    title: Text
-    digest: str
-    rules: Object
-    attempt: Object | None
-    grade: Object | None
-    outcome: Outcome
-    ms: int
-    visits: int
-    flagged: bool
-    hints: int
-
-    @property
-    def answered(self) -> bool:
-        """Whether anything was stated."""
-        return self.grade is not None
-
-
-@dataclass(frozen=True, slots=True)
-class KeptOverride:
-    """A mark set by hand.
-
-    Parameters
-    ----------
-    id, sat
-        Its own, and the paper's.
-    override
-        What it says, and of which item.
-    """
-
-    id: str
-    sat: str
-    override: Override
-
-
-@dataclass(frozen=True, slots=True)
-class Sat:
-    """A paper that was handed in.
-
-    Parameters
-    ----------
-    id, sitting
-        Its own and the sitting's.
-    learner, code, name
-        Whose: id in this book, pseudonymous code, and name, which only their own machine knows.
-    station, started, finished, ended
-        Where, when, and how it ended.
-    plan
-        What `exercises.sitting.result.plan_head` said of the plan, this learner's time included.
-    items
-        In the learner's order.
-    interruptions
-        In order.
-    clash
-        Whether there is another paper of this learner in this sitting.
-    overrides
-        Marks set by hand, oldest first.
-    """
-
-    id: str
-    sitting: str
-    learner: str
-    code: str
-    name: str
-    station: str
-    started: datetime
-    finished: datetime
-    ended: str
-    plan: Object
-    items: tuple[Answer, ...]
-    interruptions: tuple[Interruption, ...]
-    clash: bool
-    overrides: tuple[KeptOverride, ...] = ()
-
-    @property
-    def marks(self) -> PassMarks:
-        """What passes, by the plan as it was sat."""
-        stated = self.plan["skill_marks"]
-        skills = {name: float(stated[name]) for name in SKILLS if name in stated}
-        return PassMarks(float(self.plan["pass_mark"]), skills, bool(self.plan["critical_fails"]))
-
-
-@dataclass(frozen=True, slots=True)
-class ClassMember:
-    """A learner as a class book lists them.
-
-    Parameters
-    ----------
-    id, code, name
-        As in `Sat`; the code is empty if they have none.
-    groups
-        Names of the groups that they are in, known on the machine of the roster alone.
-    """
-
-    id: str
-    code: str
-    name: str
-    groups: tuple[str, ...]
-
-
-@dataclass(frozen=True, slots=True)
-class LearnerCall:
-    """One call of a learner, as what they can is judged by it.
-
-    Parameters
-    ----------
-    at
-        When.
-    source
-        ``bench``, ``drill`` or ``sitting``.
-    outcome
-        What it counts as.
-    digest
-        Of the coupon.
-    before_feedback
-        Whether nothing had told how such calls went.
-    """
-
-    at: datetime
-    source: str
-    outcome: Outcome
-    digest: str
-    before_feedback: bool
 
 
 class ClassBook:
@@ -238,17 +72,23 @@ class ClassBook:
         Of either.
     path
         The file, if it is one.
+    opened
+        Whose papers of those that are shut in the file are shown: see `trainer.logbook.shut`.
     """
 
-    def __init__(self, engine: Engine, path: Path | None = None) -> None:
-        self.engine = engine
-        self.path = path
+    def __init__(
+        self, engine: Engine, path: Path | None = None, opened: Collection[str] = ()
+    ) -> None:
+        self.engine, self.path = engine, path
+        # A server is read by instructors alone.
+        self._shown = shown(opened) if path is not None else sa.true()
+        self._attempt_shown = attempt_shown(opened) if path is not None else sa.true()
         self._known = engine.dialect.name != "postgresql"
 
     @classmethod
-    def of_logbook(cls, path: Path) -> ClassBook:
+    def of_logbook(cls, path: Path, opened: Collection[str] = ()) -> ClassBook:
         """Return the book of a logbook's file, which must be of this version."""
-        return cls(engine_of(path, reading=True, pooled=False), path)
+        return cls(engine_of(path, reading=True, pooled=False), path, opened)
 
     @classmethod
     def of_server(cls, address: Address) -> ClassBook:
@@ -322,10 +162,11 @@ class ClassBook:
                 _LEARNERS.c.code, _LEARNERS.c.name,
             )
             .join(_LEARNERS, _LEARNERS.c.id == _SAT.c.learner_id)
+            .where(self._shown)
             .order_by(_SAT.c.finished_ms, _SAT.c.id)
         )  # fmt: skip
         stated = sa.select(_ATTEMPTS.c.id, _ATTEMPTS.c.attempt, _ATTEMPTS.c.grade).where(
-            _ATTEMPTS.c.sat_id.is_not(None)
+            _ATTEMPTS.c.sat_id.is_not(None), self._attempt_shown
         )
         if sitting is not None:
             asked = asked.where(_SAT.c.sitting_id == sitting)
@@ -334,15 +175,16 @@ class ClassBook:
         with self.reading() as connection:
             rows: list[Any] = list(connection.execute(asked))
             said = {row.id: (row.attempt, row.grade) for row in connection.execute(stated)}
-            overrides = _overrides(connection, sitting)
+            overrides = overrides_in(connection, sitting)
         of_paper: dict[str, list[KeptOverride]] = defaultdict(list)
         for one in overrides:
             of_paper[one.sat].append(one)
         sat_by: dict[tuple[str, str], int] = defaultdict(int)
         for row in rows:
             sat_by[row.sitting_id, row.learner_id] += 1
+        twice = {key for key, count in sat_by.items() if count > 1}
         return [
-            _sat(row, said, of_paper.get(row.id, ()), sat_by[row.sitting_id, row.learner_id] > 1)
+            sat_of_row(row, said, of_paper[row.id], (row.sitting_id, row.learner_id) in twice)
             for row in rows
         ]
 
@@ -352,11 +194,11 @@ class ClassBook:
         Raises
         ------
         KeyError
-            If there is none of this id.
+            If there is none of this id, or it is shut.
         exercises.sitting.result_file.ResultError
             If a newer version of the program wrote it.
         """
-        asked = sa.select(_SAT.c.handed_in).where(_SAT.c.id == sat)
+        asked = sa.select(_SAT.c.handed_in).where(_SAT.c.id == sat, self._shown)
         with self.reading() as connection:
             found = connection.execute(asked).scalar()
         if found is None:
@@ -366,7 +208,18 @@ class ClassBook:
     def overrides(self, sitting: str | None = None) -> list[KeptOverride]:
         """Every mark set by hand, of a sitting or of all, oldest first."""
         with self.reading() as connection:
-            return _overrides(connection, sitting)
+            return overrides_in(connection, sitting, self._shown)
+
+    def shut(self) -> list[Shut]:
+        """Papers in this file that their sitting's passphrase would show, by that passphrase."""
+        found: dict[str, list[Object]] = defaultdict(list)
+        if self.path is not None:
+            asked = sa.select(_SAT.c.body).where(~self._shown)
+            with self.reading() as connection:
+                for body in connection.execute(asked).scalars():
+                    seal = shut_by(body) or {}
+                    found[str(seal["check"])].append(seal)
+        return [Shut.of(seals[0], len(seals)) for seals in found.values()]
 
     # --- learners -----------------------------------------------------------------------------
 
@@ -398,6 +251,7 @@ class ClassBook:
             )),
             rank.label("rank"),
         )  # fmt: skip
+        asked = asked.where(self._attempt_shown)
         if learners is not None:
             asked = asked.where(_ATTEMPTS.c.learner_id.in_(list(learners)))
         ranked = asked.subquery()
@@ -421,6 +275,7 @@ class ClassBook:
         asked = sa.select(_ATTEMPTS, _COUPONS.c.body).join(
             _COUPONS, _COUPONS.c.digest == _ATTEMPTS.c.digest
         )
+        asked = asked.where(self._attempt_shown)
         if sat is not None:
             asked = asked.where(_ATTEMPTS.c.sat_id == sat).order_by(_ATTEMPTS.c.item)
         if learner is not None:
@@ -437,50 +292,8 @@ class ClassBook:
             _COUPONS, _COUPONS.c.digest == _ATTEMPTS.c.digest
         )
         with self.reading() as connection:
-            row = connection.execute(asked.where(_ATTEMPTS.c.id == attempt)).first()
+            asked = asked.where(_ATTEMPTS.c.id == attempt, self._attempt_shown)
+            row = connection.execute(asked).first()
         if row is None:
             raise KeyError(attempt)
         return entry_of_row(row)
-
-
-def _overrides(connection: Connection, sitting: str | None) -> list[KeptOverride]:
-    asked = sa.select(_OVERRIDES).order_by(_OVERRIDES.c.at_ms, _OVERRIDES.c.id)
-    if sitting is not None:
-        of = sa.select(_SAT.c.id).where(_SAT.c.sitting_id == sitting)
-        asked = asked.where(_OVERRIDES.c.sat_id.in_(of))
-    return [
-        KeptOverride(
-            row.id, row.sat_id,
-            Override(row.item, row.mark, row.value, row.reason, row.by_whom, at_of(row.at_ms)),
-        )
-        for row in connection.execute(asked)
-    ]  # fmt: skip
-
-
-def _sat(
-    row: sa.Row[Any],
-    said: Mapping[str, tuple[Object, Object]],
-    overrides: Sequence[KeptOverride],
-    clash: bool,
-) -> Sat:
-    body: Object = row.body
-    return Sat(
-        row.id, row.sitting_id, row.learner_id, row.code or row.name, row.name, row.station,
-        at_of(row.started_ms), at_of(row.finished_ms), row.ended, body["plan"],
-        tuple(_answer(each, said) for each in body["items"]),
-        tuple(
-            Interruption(datetime.fromisoformat(each["at"]), each["ms"], each["kind"])
-            for each in body["interruptions"]
-        ),
-        clash, tuple(overrides),
-    )  # fmt: skip
-
-
-def _answer(light: Object, said: Mapping[str, tuple[Object, Object]]) -> Answer:
-    attempt, grade = said.get(light["attempt"] or "", (None, None))
-    return Answer(
-        light["attempt"], light["number"], light["slot"], light["coupon"],
-        Text.of(light["title"]), light["digest"], light["rules"], attempt, grade,
-        Outcome(**light["outcome"]), light["ms"], light["visits"], light["flagged"],
-        light["hints"],
-    )  # fmt: skip

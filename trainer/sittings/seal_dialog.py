@@ -63,7 +63,8 @@ _NOT: Final = (
     ),
     QT_TRANSLATE_NOOP(
         "Seal",
-        "What was handed in lies in the logbook of that machine as well, and that is not sealed.",
+        "What was handed in lies in the logbook of that machine as well. The program shows it only "
+        "for the passphrase, but the file is not sealed.",
     ),
     QT_TRANSLATE_NOOP("Seal", "A screen can be photographed, and a neighbour asked."),
     QT_TRANSLATE_NOOP("Seal", "An older copy of a half-done sitting can be put back in its place."),
@@ -240,12 +241,14 @@ class SealDialog(Notice):
 
 
 class UnsealDialog(Notice):
-    """Asks for the passphrase of a sitting that is to be composed further.
+    """Asks for the passphrase of a sitting that is to be composed further, or of what `words` say.
 
     Parameters
     ----------
     file
         Its name.
+    words
+        What the dialog is called, and what it asks, where that is something else.
 
     Signals
     -------
@@ -255,14 +258,16 @@ class UnsealDialog(Notice):
 
     entered = Signal(str)
 
-    def __init__(self, file: str, parent: QWidget | None = None) -> None:
-        super().__init__(
+    def __init__(
+        self, file: str, parent: QWidget | None = None, words: tuple[str, str] | None = None
+    ) -> None:
+        title, text = words or (
             translate("Seal", "Open a sealed sitting"),
             translate(
                 "Seal", "{file}\n\nIt is opened to be composed further. Type its passphrase."
             ).format(file=file),
-            parent,
         )
+        super().__init__(title, text, parent)
         name = translate("Seal", "Passphrase")
         label = QLabel(name)
         self.field = _line(name)

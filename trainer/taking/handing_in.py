@@ -7,7 +7,7 @@ has been offered to the logbook: a kill before that hands the same result in aga
 from __future__ import annotations
 
 from contextlib import suppress
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from pathlib import Path
 
 from exercises.sitting.result import Result
@@ -15,6 +15,7 @@ from exercises.sitting.result_file import read_result, result_bytes
 from exercises.writing import replace_file
 from trainer.logbook.store import Logbook, LogbookError
 from trainer.school.merging import Merged, merge
+from trainer.sealing.key import Key
 from trainer.sealing.result_files import SUFFIXES, open_sealed, result_name, sweep, write_sealed
 from trainer.sealing.whose import MARK
 from trainer.taking.sitting import Place, Sitting, counts
@@ -38,6 +39,8 @@ class HandedIn:
         What came of taking it into the logbook; None if that could not be.
     trouble
         Why it could not, in the system's words.
+    key
+        Of the sitting, by which its paper is shut in the logbook.
     """
 
     result: Result
@@ -45,6 +48,7 @@ class HandedIn:
     places: tuple[Place, ...]
     merged: Merged | None = None
     trouble: str = ""
+    key: Key | None = field(default=None, repr=False)
 
     @property
     def counts(self) -> dict[str, int]:
@@ -68,7 +72,7 @@ def hand_in(sitting: Sitting, folder: Path) -> HandedIn:
     write_sealed(file, "result", result_bytes(result), key)
     read_result(open_sealed(file, key, "result").body, file.name)
     sweep(folder)
-    return HandedIn(result, file, sitting.places)
+    return HandedIn(result, file, sitting.places, key=key)
 
 
 def let_go(sitting: Sitting) -> None:
@@ -93,7 +97,7 @@ def take_in(handed: HandedIn, logbook: Logbook | None, trouble: str = "") -> Han
     merged: Merged | None = None
     if logbook is not None:
         try:
-            merged = merge(logbook, handed.result)
+            merged = merge(logbook, handed.result, handed.key)
         except LogbookError as error:
             trouble = str(error)
     return HandedIn(handed.result, handed.file, handed.places, merged, "" if merged else trouble)

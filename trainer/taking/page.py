@@ -395,13 +395,9 @@ class TakingPage(QWidget):
         if opened is None or self.running is not None:
             return
         try:
+            folder, station = self._places.sittings, platform.node()
             sitting = Sitting.begin(
-                self._places.sittings,
-                opened.key,
-                opened.plan,
-                code,
-                station=platform.node(),
-                clock=self._clock,
+                folder, opened.key, opened.plan, code, station=station, clock=self._clock
             )
         except JournalError as error:
             self.rules_step.say_trouble(". ".join(journal_words(error)))
@@ -412,6 +408,7 @@ class TakingPage(QWidget):
 
     def _run(self, sitting: Sitting, *, resumed: bool) -> None:
         self._sitting = sitting
+        self._keeping().shut()
         running = Running(self._frame, self._bench(), sitting)
         running.over.connect(self._after)
         self.running = running

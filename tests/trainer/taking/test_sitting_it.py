@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import closing
 from dataclasses import replace
 
 import pytest
@@ -13,6 +14,8 @@ from exercises.sitting.result import Result
 from exercises.sitting.result_file import read_result
 from tests.trainer.taking.conftest import MINUTE, PASSPHRASE, Program, plan_of, sealed
 from trainer.bench.state import open_coupon
+from trainer.school.reading import ClassBook
+from trainer.school.shutting import opened_by
 from trainer.sealing.result_files import open_sealed
 from trainer.taking.dialogs import HandInDialog
 
@@ -244,3 +247,21 @@ def test_whoever_unticks_it_sits_in_the_window(program: Program) -> None:
     program.page.rules_step.fill.setChecked(False)
     program.begin()
     assert not program.window.isFullScreen()
+
+
+def test_what_was_handed_in_is_shut_until_the_passphrase_is_typed_and_again_for_the_next(
+    program: Program,
+) -> None:
+    program.begin(plan_of(2))
+    program.call()
+    program.hand_in()
+    logbook = program.keeping.logbook
+    assert logbook is not None
+    with closing(ClassBook.of_logbook(logbook.path, logbook.opened)) as book:
+        assert book.papers() == []
+        logbook.opened |= opened_by(PASSPHRASE, book.shut())
+    with closing(ClassBook.of_logbook(logbook.path, logbook.opened)) as book:
+        assert len(book.papers()) == 1
+    program.click(program.button("Done"))
+    program.begin(plan_of(2), "k-08")
+    assert logbook.opened == set()
