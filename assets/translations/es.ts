@@ -2682,7 +2682,7 @@ No se pierde nada: todo lo que ha declarado está guardado en este equipo. Haga 
     </message>
     <message>
         <source>One coupon after another, each where your call tells most of where you draw the line. It ends by itself when that is known, mostly after thirty to sixty calls. The first calls of a day come without any feedback: they are the honest measure.</source>
-        <translation>Una probeta tras otra, cada una donde su dictamen dice más de dónde traza usted la línea. Acaba por sí mismo cuando eso se sabe, casi siempre tras treinta a sesenta dictámenes. Los primeros del día vienen sin respuesta alguna: son la medida honrada.</translation>
+        <translation>Un cupón tras otro, cada uno donde su dictamen dice más de dónde traza usted la línea. Acaba por sí mismo cuando eso se sabe, casi siempre tras treinta a sesenta dictámenes. Los primeros del día vienen sin respuesta alguna: son la medida honrada.</translation>
     </message>
     <message>
         <source>Drawn in</source>
@@ -2721,7 +2721,7 @@ No se pierde nada: todo lo que ha declarado está guardado en este equipo. Haga 
     <name>Drilling</name>
     <message>
         <source>Make the call first: the next coupon depends on it.</source>
-        <translation>Primero el dictamen: de él depende la probeta siguiente.</translation>
+        <translation>Primero el dictamen: de él depende el cupón siguiente.</translation>
     </message>
     <message>
         <source>Drill</source>
@@ -2733,7 +2733,7 @@ No se pierde nada: todo lo que ha declarado está guardado en este equipo. Haga 
     </message>
     <message>
         <source>No such coupon could be made</source>
-        <translation>No se pudo hacer tal probeta</translation>
+        <translation>No se pudo hacer tal cupón</translation>
     </message>
 </context>
 <context>
@@ -5589,7 +5589,7 @@ No queda nada pendiente.</translation>
     </message>
     <message>
         <source>From a training aid, not an instrument: it says how coupons on a screen were judged, not who may sign for a weld. Codes, contract documents and qualified people decide that.</source>
-        <translation>De una ayuda para aprender, no un instrumento: dice cómo se juzgaron probetas en una pantalla, no quién puede firmar un cordón. Eso lo deciden los códigos, los documentos del contrato y las personas cualificadas.</translation>
+        <translation>De una ayuda para aprender, no un instrumento: dice cómo se juzgaron cupones en una pantalla, no quién puede firmar un cordón. Eso lo deciden los códigos, los documentos del contrato y las personas cualificadas.</translation>
     </message>
     <message>
         <source>Share</source>
@@ -5837,11 +5837,11 @@ No queda nada pendiente.</translation>
     </message>
     <message>
         <source>Called again, {count} of {of} coupons were called alike.</source>
-        <translation>Juzgadas otra vez, {count} de {of} probetas recibieron el mismo dictamen.</translation>
+        <translation>Juzgados otra vez, {count} de {of} cupones recibieron el mismo dictamen.</translation>
     </message>
     <message>
         <source>Called again, {count} of {of} coupons were called alike (Fleiss&apos; kappa {kappa}).</source>
-        <translation>Juzgadas otra vez, {count} de {of} probetas recibieron el mismo dictamen (kappa de Fleiss {kappa}).</translation>
+        <translation>Juzgados otra vez, {count} de {of} cupones recibieron el mismo dictamen (kappa de Fleiss {kappa}).</translation>
     </message>
     <message>
         <source>{hits} of {trials} bad welds caught shows, with 95 % confidence, that nine in ten are.</source>
@@ -6078,7 +6078,7 @@ Puede que la hayan movido o renombrado, o que su disco no esté conectado.</tran
     </message>
     <message>
         <source>Next coupon</source>
-        <translation>Probeta siguiente</translation>
+        <translation>Cupón siguiente</translation>
     </message>
     <message>
         <source>PgDn</source>
@@ -6507,7 +6507,7 @@ Puede que la hayan movido o renombrado, o que su disco no esté conectado.</tran
     </message>
     <message>
         <source>Passphrase</source>
-        <translation>Frase de paso</translation>
+        <translation>Frase de contraseña</translation>
     </message>
     <message>
         <source>Show it</source>
@@ -9339,7 +9339,7 @@ Lo que había sigue como estaba. Elija otra carpeta o libere espacio en esta.</t
     </message>
     <message>
         <source>What was handed in lies in the logbook of that machine as well. The program shows it only for the passphrase, but the file is not sealed.</source>
-        <translation>Lo entregado queda también en el cuaderno de ese equipo. El programa solo lo muestra con la frase de paso, pero el archivo no está sellado.</translation>
+        <translation>Lo entregado queda también en el cuaderno de ese equipo. El programa solo lo muestra con la frase de contraseña, pero el archivo no está sellado.</translation>
     </message>
     <message>
         <source>A screen can be photographed, and a neighbour asked.</source>
@@ -10066,24 +10066,24 @@ Si no, vale hasta que termine el programa.</translation>
     </message>
     <message>
         <source>Type the passphrase that their sitting was sealed with. Papers of a sitting with another passphrase stay shut.</source>
-        <translation>Escriba la frase de paso con la que se selló su prueba. Los exámenes de una prueba con otra frase siguen cerrados.</translation>
+        <translation>Escriba la frase de contraseña con la que se selló su prueba. Los exámenes de una prueba con otra frase siguen cerrados.</translation>
     </message>
     <message>
         <source>This passphrase opens none of them. Type it again: capitals, spaces and accents count.</source>
-        <translation>Esta frase de paso no abre ninguno. Escríbala otra vez: cuentan las mayúsculas, los espacios y los acentos.</translation>
+        <translation>Esta frase de contraseña no abre ninguno. Escríbala otra vez: cuentan las mayúsculas, los espacios y los acentos.</translation>
     </message>
 </context>
 <context>
     <name>ShutStrip</name>
     <message>
         <source>Open with the passphrase...</source>
-        <translation>Abrir con la frase de paso...</translation>
+        <translation>Abrir con la frase de contraseña...</translation>
     </message>
     <message numerus="yes">
         <source>Shut: %n paper(s) handed in at this machine, so that whoever sits here next can&apos;t look up the right calls. The passphrase shows them until the program is closed or the next sitting begins.</source>
         <translation>
-            <numerusform>Cerrado: %n examen entregado en este equipo, para que quien se siente después no pueda consultar los dictámenes correctos. La frase de paso lo muestra hasta que se cierre el programa o empiece la próxima prueba.</numerusform>
-            <numerusform>Cerrados: %n exámenes entregados en este equipo, para que quien se siente después no pueda consultar los dictámenes correctos. La frase de paso los muestra hasta que se cierre el programa o empiece la próxima prueba.</numerusform>
+            <numerusform>Cerrado: %n examen entregado en este equipo, para que quien se siente después no pueda consultar los dictámenes correctos. La frase de contraseña lo muestra hasta que se cierre el programa o empiece la próxima prueba.</numerusform>
+            <numerusform>Cerrados: %n exámenes entregados en este equipo, para que quien se siente después no pueda consultar los dictámenes correctos. La frase de contraseña los muestra hasta que se cierre el programa o empiece la próxima prueba.</numerusform>
         </translation>
     </message>
 </context>
@@ -11199,7 +11199,7 @@ Puede que se haya movido o renombrado, o que su disco no esté conectado.</trans
 There, {answered} of {count} coupons are answered. The time after it is given again, and the gap stands in the result. The damaged journal is kept beside it, in {folder}.</source>
         <translation>Un disco o una persona ha cambiado su diario. Hasta {when} está íntegro; los dictámenes posteriores se han perdido.
 
-En esa parte hay {answered} de {count} probetas respondidas. El tiempo posterior se vuelve a dar, y la interrupción consta en el resultado. El diario dañado se conserva a su lado, en {folder}.</translation>
+En esa parte hay {answered} de {count} cupones respondidos. El tiempo posterior se vuelve a dar, y la interrupción consta en el resultado. El diario dañado se conserva a su lado, en {folder}.</translation>
     </message>
     <message>
         <source>Go on from there</source>
