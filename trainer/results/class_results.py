@@ -293,6 +293,8 @@ class ClassResults(QWidget):
                 style_of(theme, picture_words(), figures("0.5")[1]),
             )  # fmt: skip
         self.buttons["pictures"].setEnabled(bool(papers))
+        for kind in ("csv", "xapi", "pdf", "html"):
+            self.exports[kind].setEnabled(bool(papers))
 
     def _nothing(self) -> str:
         if not self.trouble.isHidden():

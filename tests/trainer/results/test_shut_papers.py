@@ -47,6 +47,8 @@ def test_nothing_of_them_is_shown_before(newcomer: Teacher, results: list[Result
     assert shown(newcomer) == 0
     assert newcomer.page.look.reckoned is None
     assert "shut" in newcomer.page.of_class._nothing()
+    exports = newcomer.page.of_class.exports
+    assert not any(exports[kind].isEnabled() for kind in ("csv", "xapi", "pdf", "html"))
 
 
 def test_the_passphrase_shows_them_and_a_wrong_one_does_not(
@@ -61,6 +63,7 @@ def test_the_passphrase_shows_them_and_a_wrong_one_does_not(
     assert not newcomer.frame.dialogs
     assert shown(newcomer) == 3
     assert newcomer.page.of_class.shut.isHidden()
+    assert all(action.isEnabled() for action in newcomer.page.of_class.exports.values())
     newcomer.page.open_paper(results[0].id)
     assert newcomer.page.of_learner.paper is not None
     # Somebody sits here next.
