@@ -12,11 +12,25 @@ from typing import Final
 import sqlalchemy as sa
 
 from exercises.learner.outcome import Outcome
+from trainer.logbook.tallies import Added, added_by
 from trainer.records import Entry
 
-__all__ = ["Kept", "at_of", "entry_of_row", "kept_of_row", "outcome_of_entry", "row_of", "sure_of"]
+__all__ = [
+    "COUNTED",
+    "Kept",
+    "added_by_row",
+    "at_of",
+    "entry_of_row",
+    "kept_of_row",
+    "outcome_of_entry",
+    "row_of",
+    "sure_of",
+]
 
 _OUTCOME: Final = ("distance", "short", "bad", "called_bad", "in_doubt", "clean")
+
+COUNTED: Final = ("day", "grade", "sure", "before_feedback", *_OUTCOME)
+"""Columns of an attempt that its tallies are made of."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -86,6 +100,12 @@ def row_of(
         "zoom": dict(entry.zoom),
         "handling": zlib.compress(rows.encode("utf-8")),
     }
+
+
+def added_by_row(row: sa.Row[tuple[object, ...]]) -> list[Added]:
+    """Return what the row of an attempt added to the tallies; `COUNTED` is all that it needs."""
+    outcome = Outcome(*(getattr(row, name) for name in _OUTCOME))
+    return added_by(outcome, row.grade, row.sure, before_feedback=row.before_feedback)
 
 
 def at_of(ms: int) -> datetime:

@@ -51,3 +51,8 @@ def attempt_shown(opened: Collection[str]) -> sa.ColumnElement[bool]:
     """Whether a row of ``attempts`` in a logbook's file may be shown; see `shown`."""
     papers = sa.select(_SAT.c.id).where(shown(opened))
     return _ATTEMPTS.c.sat_id.is_(None) | _ATTEMPTS.c.sat_id.in_(papers)
+
+
+def shut_papers(learner: str, opened: Collection[str]) -> sa.Select[tuple[str]]:
+    """Return the query for the ids of a learner's papers that may not be shown; see `shown`."""
+    return sa.select(_SAT.c.id).where(_SAT.c.learner_id == learner, ~shown(opened))

@@ -11,7 +11,7 @@ from __future__ import annotations
 import time
 from collections.abc import Callable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from pathlib import Path
 from typing import Final
 from uuid import uuid4
@@ -31,10 +31,19 @@ from trainer.logbook.opening import (
     revision_of,
     told,
 )
-from trainer.logbook.rows import Kept, entry_of_row, kept_of_row, outcome_of_entry, row_of, sure_of
+from trainer.logbook.rows import (
+    COUNTED,
+    Kept,
+    added_by_row,
+    entry_of_row,
+    kept_of_row,
+    outcome_of_entry,
+    row_of,
+    sure_of,
+)
 from trainer.logbook.schema import AttemptRow, CouponRow, LearnerRow, TallyRow, table_of
-from trainer.logbook.shut import attempt_shown
-from trainer.logbook.tallies import Tally, added_by
+from trainer.logbook.shut import attempt_shown, shut_papers
+from trainer.logbook.tallies import Added, Tally, added_by
 from trainer.records import Entry
 
 __all__ = ["HEAD", "Kept", "Learner", "Logbook", "LogbookError", "Migrate", "Trouble"]
@@ -286,12 +295,20 @@ class Logbook:
             first = of.where(line, _TALLIES.c.key.endswith(" first"))
             first = first.order_by(_TALLIES.c.day.desc()).limit(newest_lines)
             asked = [of.where(~line), latest, first]
+        hidden = sa.select(*(_ATTEMPTS.c[name] for name in COUNTED)).where(
+            # By their papers alone: there are few, and of the attempts there may be a million.
+            _ATTEMPTS.c.sat_id.in_(shut_papers(learner, self.opened)),
+            _ATTEMPTS.c.day >= since,
+        )
         with self.reading() as connection:
             rows = {
                 (r.day, r.kind, r.key): Tally(r.day, r.kind, r.key, r.counted, r.summed)
                 for query in asked
                 for r in connection.execute(query)
             }
+            # Papers that are shut are counted in the file, since that is never rewritten.
+            for row in connection.execute(hidden):
+                _take_off(rows, row.day, added_by_row(row))
         return [rows[key] for key in sorted(rows)]
 
     def repeats(self, learner: str, most: int = 2000) -> list[tuple[bool, ...]]:
@@ -339,3 +356,15 @@ class Logbook:
         """Open a connection to read by."""
         with told(self.path), self._engine.connect() as connection:
             yield connection
+
+
+def _take_off(tallies: dict[tuple[str, str, str], Tally], day: str, added: Sequence[Added]) -> None:
+    """Take what one attempt added off again."""
+    for one in added:
+        key = (day, one.kind, one.key)
+        # Of lines only the newest days may have been read.
+        if key in tallies:
+            tally = tallies[key]
+            tallies[key] = replace(tally, count=tally.count - 1, total=tally.total - one.total)
+            if tallies[key].count == 0:
+                del tallies[key]

@@ -10,6 +10,7 @@ from pathlib import Path
 import pytest
 
 from exercises.sitting.marking import Override
+from exercises.sitting.result import Result
 from tests.trainer.logbook.entries import entry_of
 from tests.trainer.school.papers import paper_of
 from trainer.logbook.migrating import bring_up_to_date
@@ -69,22 +70,35 @@ def seen(logbook: Logbook) -> dict[str, object]:
             "calls": len(book.calls()[learner]),
             "exported": len(list(logbook.every(learner))),
             "newest": len(logbook.attempts(learner)),
+            "sums": {(one.kind, one.key): one.count for one in logbook.tallies(learner)},
         }
 
 
-def test_every_door_is_shut_until_the_passphrase_was_typed(logbook: Logbook) -> None:
+def sums_of(folder: Path, *papers: Result) -> dict[tuple[str, str], int]:
+    """What a logbook sums up that has these papers, and the call at the bench, alone."""
+    path = folder / f"{len(papers)}.sqlite3"
+    with closing(Logbook.open(path, bring_up_to_date)) as other:
+        learner = {merge(other, paper).learner for paper in papers}.pop()
+        other.add(learner, entry_of(1, learner=learner))
+        return {(one.kind, one.key): one.count for one in other.tallies(learner)}
+
+
+def test_every_door_is_shut_until_the_passphrase_was_typed(
+    logbook: Logbook, tmp_path: Path
+) -> None:
     answered = sum(item.answered for item in HERE.items)
     others = sum(item.answered for item in BROUGHT.items) + 1
     shut: dict[str, object] = {
         "papers": {BROUGHT.id}, "of the sitting": 0, "whole": False, "entries of the paper": 0,
         "entries of the learner": others, "one": False, "overrides": 0, "calls": others,
-        "exported": others, "newest": others,
+        "exported": others, "newest": others, "sums": sums_of(tmp_path, BROUGHT),
     }  # fmt: skip
     whole = answered + others
     opened: dict[str, object] = {
         "papers": {HERE.id, BROUGHT.id}, "of the sitting": 1, "whole": True,
         "entries of the paper": answered, "entries of the learner": whole, "one": True,
         "overrides": 1, "calls": whole, "exported": whole, "newest": whole,
+        "sums": sums_of(tmp_path, HERE, BROUGHT),
     }  # fmt: skip
     assert seen(logbook) == shut
     with closing(book_of(logbook)) as book:
