@@ -131,7 +131,10 @@ def taking_code(on: Stage) -> None:
 
 def taking_rules(on: Stage) -> None:
     """What holds, for one who has more time."""
-    on.click(opened(on).code_step.forward)
+    page = opened(on)
+    on.click(page.code_step.forward)
+    # Whoever sat in the theme before has unticked it.
+    page.rules_step.fill.setChecked(True)
 
 
 def begun(on: Stage) -> Running:
