@@ -133,8 +133,9 @@ def taking_rules(on: Stage) -> None:
     """What holds, for one who has more time."""
     page = opened(on)
     on.click(page.code_step.forward)
-    # Whoever sat in the theme before has unticked it.
+    # Whoever sat in the theme before has unticked it, and has handed in under this code.
     page.rules_step.fill.setChecked(True)
+    page.rules_step.say_trouble("")
 
 
 def begun(on: Stage) -> Running:
