@@ -15,7 +15,7 @@ import sqlalchemy as sa
 
 from trainer.logbook.schema import AttemptRow, SatRow, table_of
 
-__all__ = ["SHUT", "attempt_shown", "shown", "shut_by"]
+__all__ = ["SHUT", "attempt_shown", "shown", "shut_by", "shut_papers"]
 
 SHUT: Final = "shut"
 """Where the body of a paper says how its passphrase is known."""

@@ -332,6 +332,7 @@ class TakingPage(QWidget):
         if isinstance(found, Sitting):
             self._run(found, resumed=True)
             return
+        self.passphrase_step.say_trouble("")
         work = partial(self._load, partial(go_on, found, self._clock))
         self._frame.show_dialog(damage_question(found, work, self._frame.window))
 

@@ -365,6 +365,7 @@ def test_the_sound_part_of_a_damaged_journal_is_gone_on_with_if_the_proctor_says
     program.click(program.button("Leave it as it is"))
     assert program.page.running is None
     assert path.read_bytes() == before
+    assert program.page.passphrase_step.trouble.text() == "", "nothing is being opened any more"
     program.say_passphrase()
     program.qtbot.waitUntil(lambda: bool(program.frame.dialogs))
     program.click(program.button("Go on from there"))
